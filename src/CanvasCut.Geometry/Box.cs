@@ -1,0 +1,54 @@
+namespace CanvasCut.Geometry;
+
+/// <summary>An upright rectangle.</summary>
+/// <param name="Left">The smallest X, in millimetres.</param>
+/// <param name="Bottom">The smallest Y, in millimetres.</param>
+/// <param name="Right">The largest X, in millimetres.</param>
+/// <param name="Top">The largest Y, in millimetres.</param>
+/// <remarks>A box whose right lies left of its left, or top below its bottom, is empty; see <see cref="IsEmpty"/>.</remarks>
+public readonly record struct Box(double Left, double Bottom, double Right, double Top)
+{
+    /// <summary>From left to right.</summary>
+    public double WidthMm => Right - Left;
+
+    /// <summary>From bottom to top.</summary>
+    public double HeightMm => Top - Bottom;
+
+    /// <summary>The middle.</summary>
+    public Point Center => new((Left + Right) / 2, (Bottom + Top) / 2);
+
+    /// <summary>The lower left corner.</summary>
+    public Point LowerLeft => new(Left, Bottom);
+
+    /// <summary>Whether there is no point in it.</summary>
+    public bool IsEmpty => Right < Left || Top < Bottom;
+
+    /// <summary>The box around a middle point.</summary>
+    public static Box Around(Point center, double widthMm, double heightMm) =>
+        new(center.X - (widthMm / 2), center.Y - (heightMm / 2), center.X + (widthMm / 2), center.Y + (heightMm / 2));
+
+    /// <summary>The smallest box that holds all the points.</summary>
+    /// <exception cref="InvalidOperationException">There are none.</exception>
+    public static Box Holding(IEnumerable<Point> points)
+    {
+        var all = points as IReadOnlyCollection<Point> ?? [.. points];
+        return new(all.Min(p => p.X), all.Min(p => p.Y), all.Max(p => p.X), all.Max(p => p.Y));
+    }
+
+    /// <summary>The box set out by a distance on every side; a negative distance sets it in.</summary>
+    public Box Grown(double byMm) => new(Left - byMm, Bottom - byMm, Right + byMm, Top + byMm);
+
+    /// <summary>The same box elsewhere.</summary>
+    public Box MovedBy(Step step) => new(Left + step.X, Bottom + step.Y, Right + step.X, Top + step.Y);
+
+    /// <summary>The smallest box that holds both.</summary>
+    public Box Joined(Box other) =>
+        new(Math.Min(Left, other.Left), Math.Min(Bottom, other.Bottom), Math.Max(Right, other.Right), Math.Max(Top, other.Top));
+
+    /// <summary>What both boxes share; may be empty.</summary>
+    public Box Shared(Box other) =>
+        new(Math.Max(Left, other.Left), Math.Max(Bottom, other.Bottom), Math.Min(Right, other.Right), Math.Min(Top, other.Top));
+
+    /// <summary>Whether the other box lies inside this one or on its edge.</summary>
+    public bool Holds(Box other) => other.Left >= Left && other.Bottom >= Bottom && other.Right <= Right && other.Top <= Top;
+}
