@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+
+namespace CanvasCut.Design;
+
+/// <summary>Everything that a job file says, with the defaults filled in.</summary>
+/// <param name="Name">What the user calls the job.</param>
+/// <param name="Units">Which units are printed.</param>
+/// <param name="Top">The top.</param>
+/// <param name="Panel">The panel.</param>
+/// <param name="Carrier">The carrier wanted.</param>
+/// <param name="Fastenings">What holds it on the top.</param>
+/// <param name="Workshop">Cloth, sewing and paper.</param>
+/// <param name="Limits">What the checks hold it against.</param>
+/// <param name="Defaults">The fields that were left out, in the order of docs/job-file.md.</param>
+public sealed record CarrierJob(
+    string Name,
+    PrintUnits Units,
+    TopCloth Top,
+    SolarPanel Panel,
+    CarrierSpec Carrier,
+    Fastenings Fastenings,
+    Workshop Workshop,
+    LimitSpec Limits,
+    ImmutableArray<DefaultUsed> Defaults);
+
+/// <summary>What holds the carrier on the top.</summary>
+/// <param name="Zipper">The zippers.</param>
+/// <param name="Pocket">The corner pockets.</param>
+/// <param name="WeatherStrip">The weather strip.</param>
+/// <param name="Chafe">The chafe patches.</param>
+public sealed record Fastenings(ZipperSpec Zipper, PocketSpec Pocket, WeatherStripSpec WeatherStrip, ChafeSpec Chafe);
+
+/// <summary>What it is made of and with.</summary>
+/// <param name="Cloth">The cloth.</param>
+/// <param name="Sewing">Thread and stitches.</param>
+/// <param name="Paper">The paper for the templates.</param>
+public sealed record Workshop(ClothSpec Cloth, SewingSpec Sewing, PaperSpec Paper);
+
+/// <summary>A field that the job file left out.</summary>
+/// <param name="Field">Its full name, as in zipper.setback.</param>
+/// <param name="Value">What was taken instead, as it would be written in the file.</param>
+/// <param name="Source">Where that value comes from.</param>
+public sealed record DefaultUsed(string Field, string Value, string Source);

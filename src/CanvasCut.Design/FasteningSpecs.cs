@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace CanvasCut.Design;
+
+/// <summary>The two kinds of zipper.</summary>
+public enum ZipperKind
+{
+    /// <summary>Bought in a length, comes apart in two halves.</summary>
+    Separating,
+
+    /// <summary>Cut from a roll, with sliders and stops put on.</summary>
+    Continuous,
+}
+
+/// <summary>The zippers wanted.</summary>
+/// <param name="Gauge">The widths across.</param>
+/// <param name="Kind">Separating or continuous.</param>
+/// <param name="Setback">From each finished corner of the carrier to the zipper's end.</param>
+/// <param name="Reveal">From the carrier's edge out to the middle of the chain.</param>
+/// <param name="Stock">The lengths on sale, shortest first; for separating zippers.</param>
+public sealed record ZipperSpec(ZipperGauge Gauge, ZipperKind Kind, Length Setback, Length Reveal, ImmutableArray<Length> Stock)
+{
+    /// <summary>From the carrier's edge out to the outer edge of the top's tape.</summary>
+    public Length OuterTapeEdge => Reveal + (Gauge.OverallWidth / 2);
+}
+
+/// <summary>A zipper's widths.</summary>
+/// <param name="Chain">Across the closed teeth.</param>
+/// <param name="OverallWidth">Across both tapes, closed.</param>
+public sealed record ZipperGauge(Length Chain, Length OverallWidth);
+
+/// <summary>The corner pockets wanted.</summary>
+/// <param name="Leg">Along each leg seam; null for as large as may be without shading a cell.</param>
+/// <param name="Ease">How far the leg seams lie outside what they go round.</param>
+/// <param name="Mouth">The hem of the mouth.</param>
+/// <param name="SeamAllowance">Turned under along the legs.</param>
+/// <param name="OverZipper">Whether the pocket goes over the zipper's end, or lies between the zippers' ends and the corner.</param>
+public sealed record PocketSpec(Length? Leg, Length Ease, Hem Mouth, Length SeamAllowance, bool OverZipper);
+
+/// <summary>The weather strip wanted.</summary>
+/// <param name="Edges">Which zippers it covers: forward, aft, both or none.</param>
+/// <param name="Overlap">How far it reaches over the carrier.</param>
+/// <param name="SeamAllowance">Turned under along the seam on the top.</param>
+/// <param name="Hem">Of the free edge and the ends.</param>
+/// <param name="Overhang">How far it reaches past the carrier at each end.</param>
+public sealed record WeatherStripSpec(ImmutableArray<Side> Edges, Length Overlap, Length SeamAllowance, Hem Hem, Length Overhang);
+
+/// <summary>The chafe patches wanted.</summary>
+/// <param name="WidthBeyondTube">How far a patch reaches beyond the tube on each side.</param>
+/// <param name="TurnUnder">Along every edge.</param>
+public sealed record ChafeSpec(Length WidthBeyondTube, Length TurnUnder);

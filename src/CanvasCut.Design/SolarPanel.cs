@@ -1,0 +1,76 @@
+using UnitsNet;
+
+namespace CanvasCut.Design;
+
+/// <summary>Which way the panel's long side lies.</summary>
+public enum LongSide
+{
+    /// <summary>Across the boat.</summary>
+    Athwart,
+
+    /// <summary>Along the boat.</summary>
+    ForeAft,
+}
+
+/// <summary>Which of its sides the maker allows the panel to bend along.</summary>
+public enum BendAxis
+{
+    /// <summary>Either, one at a time.</summary>
+    Either,
+
+    /// <summary>Its length may be curved.</summary>
+    Length,
+
+    /// <summary>Its width may be curved.</summary>
+    Width,
+}
+
+/// <summary>The panel's own measures.</summary>
+/// <param name="Length">The longer side.</param>
+/// <param name="Width">The shorter side.</param>
+/// <param name="Thickness">Without the junction box.</param>
+/// <param name="CornerRadius">Of its rounded corners; zero for square ones.</param>
+/// <param name="Mass">Null when not known.</param>
+public sealed record PanelBody(Length Length, Length Width, Length Thickness, Length CornerRadius, Mass? Mass);
+
+/// <summary>What the maker allows.</summary>
+/// <param name="MinBendRadius">The smallest radius; null when the data sheet is silent.</param>
+/// <param name="Bends">Which side may be curved.</param>
+/// <param name="AllowsHardPoints">Whether a tube may lie under cells.</param>
+/// <param name="MaxWind">The wind above which it must come off; null when not stated.</param>
+public sealed record PanelLimits(Length? MinBendRadius, BendAxis Bends, bool AllowsHardPoints, Speed? MaxWind);
+
+/// <summary>The junction box, as it lies on the mounted panel.</summary>
+/// <param name="FromPort">From the panel's port edge to the box's port edge.</param>
+/// <param name="FromForward">From the panel's forward edge to the box's forward edge.</param>
+/// <param name="Athwart">The box's size across the boat.</param>
+/// <param name="ForeAft">The box's size along the boat.</param>
+/// <param name="Height">Above the panel's face.</param>
+public sealed record JunctionBox(Length FromPort, Length FromForward, Length Athwart, Length ForeAft, Length Height);
+
+/// <summary>Where the cable leaves through the carrier.</summary>
+/// <param name="FromPort">From the panel's port edge to the middle of the hole; negative to port of it.</param>
+/// <param name="FromForward">From the panel's forward edge to the middle of the hole; negative forward of it.</param>
+/// <param name="Diameter">Of the hole.</param>
+public sealed record CableExit(Length FromPort, Length FromForward, Length Diameter);
+
+/// <summary>The flexible panel.</summary>
+/// <param name="Body">Its measures.</param>
+/// <param name="Limits">What its maker allows.</param>
+/// <param name="LongSide">The way it must lie; null when either will do.</param>
+/// <param name="Fittings">What lies on it, as mounted; when <paramref name="LongSide"/> is null, as mounted athwart.</param>
+public sealed record SolarPanel(PanelBody Body, PanelLimits Limits, LongSide? LongSide, PanelFittings Fittings);
+
+/// <summary>What lies on the panel, seen from above as mounted.</summary>
+/// <param name="DeadBorder">From each edge of the panel to the first cell.</param>
+/// <param name="JunctionBox">Null when its place was not given.</param>
+/// <param name="CableExit">Null when the cable leaves over the edge.</param>
+public sealed record PanelFittings(Sides<Length> DeadBorder, JunctionBox? JunctionBox, CableExit? CableExit)
+{
+    /// <summary>The fittings after a quarter turn of the panel, clockwise as seen from above.</summary>
+    /// <param name="foreAft">The panel's size along the boat before the turn.</param>
+    public PanelFittings TurnedClockwise(Length foreAft) => new(
+        DeadBorder.TurnedClockwise(),
+        JunctionBox is { } box ? new(foreAft - box.FromForward - box.ForeAft, box.FromPort, box.ForeAft, box.Athwart, box.Height) : null,
+        CableExit is { } exit ? new(foreAft - exit.FromForward, exit.FromPort, exit.Diameter) : null);
+}

@@ -1,0 +1,38 @@
+using UnitsNet;
+
+namespace CanvasCut.Design;
+
+/// <summary>How it is sewn.</summary>
+/// <param name="StitchLength">From hole to hole.</param>
+/// <param name="Thread">What to ask the shop for.</param>
+/// <param name="Rows">Rows of stitches along hems, zippers and pocket legs.</param>
+/// <param name="Plies">Layers of cloth usually under the needle.</param>
+public sealed record SewingSpec(Length StitchLength, string Thread, int Rows, int Plies);
+
+/// <summary>The paper the templates are printed on.</summary>
+/// <param name="Name">Such as A4, Letter or roll 914 mm.</param>
+/// <param name="Width">The shorter side, or a roll's width.</param>
+/// <param name="Height">The longer side, or how much of a roll one sheet takes.</param>
+/// <param name="Margin">What the printer leaves blank along every edge.</param>
+/// <param name="Overlap">How far neighbouring pages repeat each other.</param>
+public sealed record PaperSpec(string Name, Length Width, Length Height, Length Margin, Length Overlap);
+
+/// <summary>The limits that the checks hold the job against.</summary>
+/// <param name="BendFactor">A radius must be at least so many times the panel's smallest.</param>
+/// <param name="TubeClearance">Between a tube and what must not lie on one.</param>
+/// <param name="CellMargin">Between a tube and the nearest cell.</param>
+/// <param name="ShadeGap">Between cloth over the panel and the nearest cell.</param>
+public sealed record LimitSpec(double BendFactor, Length TubeClearance, Length CellMargin, Length ShadeGap);
+
+/// <summary>Which units are printed first.</summary>
+public enum PrintUnits
+{
+    /// <summary>Millimetres and inches.</summary>
+    Both,
+
+    /// <summary>Millimetres only.</summary>
+    Metric,
+
+    /// <summary>Inches only.</summary>
+    Imperial,
+}
