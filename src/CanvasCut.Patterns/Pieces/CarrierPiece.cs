@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using UnitsNet;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>The carrier, before it is split for a narrow roll; its middle is the origin of its plane.</summary>
+internal static class CarrierPiece
+{
+    private const double TickMm = 12;
+
+    public static PatternPiece Of(CarrierJob job, MountedShape mounted)
+    {
+        var centred = mounted.MovedBy(new Point(0, 0) - mounted.CarrierBox.Center);
+        var finished = GrownForShrink(centred.CarrierBox, job.Workshop.Cloth);
+        var allowances = job.Carrier.Allowances;
+        var hemmed = new HemmedBox(finished, TurnsOf(job.Carrier), job.Carrier.Corner);
+        return new(
+            new("carrier", "Carrier", 1, Hand.Neither, PieceTitle.OuterFaceUp),
+            new(hemmed.Finished, hemmed.Cut),
+            job.Workshop.Cloth.Lay.Warp,
+            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished), .. PanelMarks(job, centred), .. Middles(finished)],
+            [AllowanceText.Of(allowances, job.Units), .. ShrinkNote(job), .. BindingNote(job)]);
+    }
+
+    /// <summary>The finished size before shrinking: divided by what will be left.</summary>
+    private static Box GrownForShrink(Box finished, ClothSpec cloth)
+    {
+        var (alongBoat, across) = cloth.Lay.Warp == WarpDirection.ForeAft
+            ? (cloth.Shrink.Warp, cloth.Shrink.Fill)
+            : (cloth.Shrink.Fill, cloth.Shrink.Warp);
+        return Box.Around(finished.Center, finished.WidthMm / (1 - across), finished.HeightMm / (1 - alongBoat));
+    }
+
+    private static Sides<EdgeTurn> TurnsOf(CarrierSpec carrier)
+    {
+        var (hem, edges) = (EdgeTurn.Of(carrier.Hem), carrier.Edges);
+        EdgeTurn Of(Side side) => edges[side] == EdgeFinish.Hem ? hem : EdgeTurn.None;
+        return new(Of(Side.Forward), Of(Side.Aft), Of(Side.Port), Of(Side.Starboard));
+    }
+
+    private static IEnumerable<PieceLine> ZipperLines(CarrierJob job, MountedShape centred, Box finished)
+    {
+        var underHem = job.Fastenings.Zipper.Gauge.OverallWidth.Millimeters / 2 - job.Fastenings.Zipper.Reveal.Millimeters;
+        foreach (var zipper in centred.Fastened.Zippers)
+        {
+            var inward = zipper.Side == Side.Forward ? -1 : 1;
+            var edge = zipper.Side == Side.Forward ? finished.Top : finished.Bottom;
+            foreach (var depth in RowDepths(underHem, job.Workshop.Sewing.Rows))
+            {
+                var y = edge + (inward * depth);
+                yield return PieceLine.Straight(PieceLineKind.Stitch, new(zipper.Band.Left, y), new(zipper.Band.Right, y));
+            }
+
+            foreach (var (x, text) in Ticks(zipper))
+            {
+                yield return PieceLine.Straight(PieceLineKind.Mark, new(x, edge), new(x, edge + (inward * TickMm)), text);
+            }
+        }
+    }
+
+    /// <summary>One row near the carrier's fold; a second near the tape's inner edge; more between.</summary>
+    private static IEnumerable<double> RowDepths(double underHemMm, int rows)
+    {
+        var (first, last) = (StitchRows.FromFold.Millimeters, underHemMm - StitchRows.FromFold.Millimeters);
+        return rows == 1 || last <= first ? [first] : Enumerable.Range(0, rows).Select(row => first + ((last - first) * row / (rows - 1)));
+    }
+
+    private static IEnumerable<(double X, string Text)> Ticks(ZipperPlace zipper) =>
+    [
+        (zipper.Band.Left, "zipper end"),
+        .. zipper.Choice.Ticks.Select(tick => (zipper.Band.Center.X + tick.Millimeters, "tick")),
+        (zipper.Band.Right, "zipper end"),
+    ];
+
+    private static IEnumerable<PieceLine> PanelMarks(CarrierJob job, MountedShape centred)
+    {
+        yield return PieceLine.Round(PieceLineKind.Mark, RoundedBox.Of(centred.PanelBox, job.Panel.Body.CornerRadius.Millimeters), "panel edge");
+        yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(centred.CellBox), "cells: no stitch inside");
+        if (centred.JunctionBox is { } box)
+        {
+            yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(box), "junction box");
+        }
+
+        if (centred.CableExit is { } exit)
+        {
+            var radius = job.Panel.Fittings.CableExit!.Diameter.Millimeters / 2;
+            yield return PieceLine.Round(PieceLineKind.Mark, RoundedBox.Circle(exit, radius), "cable exit");
+        }
+    }
+
+    private static ImmutableArray<PieceLine> Middles(Box finished) =>
+    [
+        PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Top), new(0, finished.Top - (2 * TickMm)), "centreline"),
+        PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Bottom + (2 * TickMm)), "centreline"),
+        PieceLine.Straight(PieceLineKind.Mark, new(finished.Left, 0), new(finished.Left + (2 * TickMm), 0)),
+        PieceLine.Straight(PieceLineKind.Mark, new(finished.Right, 0), new(finished.Right - (2 * TickMm), 0)),
+        PieceLine.Straight(PieceLineKind.Mark, new(-TickMm, 0), new(TickMm, 0)),
+        PieceLine.Straight(PieceLineKind.Mark, new(0, -TickMm), new(0, TickMm)),
+    ];
+
+    private static IEnumerable<string> ShrinkNote(CarrierJob job)
+    {
+        var shrink = job.Workshop.Cloth.Shrink;
+        if (shrink.Warp > 0 || shrink.Fill > 0)
+        {
+            yield return FormattableString.Invariant(
+                $"Cut larger for shrinkage: warp {shrink.Warp * 100:0.##} %, fill {shrink.Fill * 100:0.##} %; included.");
+        }
+    }
+
+    private static IEnumerable<string> BindingNote(CarrierJob job)
+    {
+        Side[] bound = [.. Enum.GetValues<Side>().Where(side => job.Carrier.Edges[side] == EdgeFinish.Binding)];
+        if (bound.Length > 0)
+        {
+            yield return $"Bind the {string.Join(", ", bound.Select(Words.Of))} edge: the cut line is the finished line there.";
+        }
+    }
+}

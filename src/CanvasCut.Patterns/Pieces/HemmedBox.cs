@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using UnitsNet;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>How one edge of a rectangular piece is turned.</summary>
+/// <param name="TurnUnder">The raw edge folded in first.</param>
+/// <param name="Width">The hem that shows; zero for an edge that is turned once.</param>
+public sealed record EdgeTurn(Length TurnUnder, Length Width)
+{
+    /// <summary>An edge that is not turned at all.</summary>
+    public static EdgeTurn None { get; } = new(Length.Zero, Length.Zero);
+
+    /// <summary>The cloth beyond the finished edge.</summary>
+    public Length Allowance => TurnUnder + Width;
+
+    /// <summary>A hem.</summary>
+    public static EdgeTurn Of(Hem hem) => new(hem.TurnUnder, hem.Width);
+
+    /// <summary>A single turn.</summary>
+    public static EdgeTurn Once(Length allowance) => new(allowance, Length.Zero);
+}
+
+/// <summary>A rectangular piece with turned edges: the outline to cut, and the folds and rows that make it.</summary>
+public sealed class HemmedBox
+{
+    /// <summary>The cloth kept outside the fold of a mitre; 1/4 in, taken as 6 mm; common practice.</summary>
+    public static readonly Length KeptAtMitre = Length.FromMillimeters(6);
+
+    private static readonly ImmutableArray<Side> EdgeOrder = [Side.Aft, Side.Starboard, Side.Forward, Side.Port];
+
+    private readonly Sides<EdgeTurn> _turns;
+    private readonly bool _isMitred;
+
+    /// <summary>Works out a piece.</summary>
+    /// <param name="finished">The finished piece, in millimetres.</param>
+    /// <param name="turns">How each edge is turned.</param>
+    /// <param name="corner">How two hems meet; a corner at which an edge is not hemmed stays square.</param>
+    public HemmedBox(Box finished, Sides<EdgeTurn> turns, CornerKind corner)
+    {
+        (_turns, _isMitred, Finished) = (turns, corner == CornerKind.Mitred, Outline.Of(finished));
+        var squareCut = Outset.By(Finished, [.. EdgeOrder.Select(side => turns[side].Allowance.Millimeters)])
+            ?? throw new InvalidOperationException("A box set out is a box.");
+        Cut = CornerTrim.By(squareCut, [.. MitredCorners.Select(i => MitreLine(i, KeptAtMitre.Millimeters))]);
+    }
+
+    /// <summary>The finished outline.</summary>
+    public Outline Finished { get; }
+
+    /// <summary>The outline to cut.</summary>
+    public Outline Cut { get; }
+
+    private IEnumerable<int> MitredCorners => Enumerable.Range(0, 4).Where(i => _isMitred && HemBefore(i) > 0 && HemAfter(i) > 0);
+
+    /// <summary>The folds: the finished edge, the raw edge's turn outside it, and the mitres.</summary>
+    public IEnumerable<PieceLine> Folds()
+    {
+        foreach (var side in EdgeOrder.Where(side => _turns[side].Allowance.Millimeters > 0))
+        {
+            yield return Beside(side, 0, "fold: finished edge");
+            if (_turns[side] is { Width.Millimeters: > 0, TurnUnder.Millimeters: > 0 })
+            {
+                yield return Beside(side, _turns[side].Width.Millimeters, "fold: turn under first");
+            }
+        }
+
+        foreach (var corner in MitredCorners)
+        {
+            yield return Across(MitreLine(corner, 0), "fold: mitre");
+        }
+    }
+
+    /// <summary>The rows that hold the turned edges: hems near their inner fold, single turns near the finished edge.</summary>
+    /// <param name="rows">How many rows on an edge turned once; a hem has one.</param>
+    public IEnumerable<PieceLine> Rows(int rows)
+    {
+        foreach (var (index, side) in EdgeOrder.Index())
+        {
+            var width = _turns[side].Width.Millimeters;
+            if (width > 0)
+            {
+                yield return FinishedRow(index, width - StitchRows.FromFold.Millimeters);
+            }
+            else if (_turns[side].TurnUnder.Millimeters > 0)
+            {
+                foreach (var row in Enumerable.Range(0, rows))
+                {
+                    yield return FinishedRow(index, StitchRows.DistanceFromFold(row).Millimeters);
+                }
+            }
+        }
+    }
+
+    private double HemBefore(int corner) => _turns[EdgeOrder[(corner + 3) % 4]].Width.Millimeters;
+
+    private double HemAfter(int corner) => _turns[EdgeOrder[corner]].Width.Millimeters;
+
+    private HalfPlane MitreLine(int corner, double outsideMm)
+    {
+        var depths = (_turns[EdgeOrder[(corner + 3) % 4]].Allowance.Millimeters, _turns[EdgeOrder[corner]].Allowance.Millimeters);
+        return CornerTrim.Mitre(Finished, corner, depths, outsideMm);
+    }
+
+    /// <summary>A fold parallel to a finished edge, so far outside it.</summary>
+    private PieceLine Beside(Side side, double outMm, string text)
+    {
+        var index = EdgeOrder.IndexOf(side);
+        var along = (Finished[index + 1] - Finished[index]).Unit();
+        return Across(new(Finished[index] - (along.Left * outMm), along), text);
+    }
+
+    /// <summary>A fold from cut edge to cut edge.</summary>
+    private PieceLine Across(HalfPlane line, string text)
+    {
+        var reach = line.Along.Unit() * (Cut.Bounds.WidthMm + Cut.Bounds.HeightMm);
+        var part = Enumerable.Range(0, Cut.Count).Aggregate(
+            ImmutableArray.Create(line.On - reach, line.On + reach),
+            (left, edge) => new HalfPlane(Cut[edge], Cut[edge + 1] - Cut[edge]).Cut(left).Single());
+        return new(PieceLineKind.Fold, part, IsClosed: false, text);
+    }
+
+    /// <summary>A row inside the finished outline, parallel to an edge and ending where the neighbours' finished edges are.</summary>
+    private PieceLine FinishedRow(int index, double inMm)
+    {
+        var along = (Finished[index + 1] - Finished[index]).Unit();
+        return PieceLine.Straight(PieceLineKind.Stitch, Finished[index] + (along.Left * inMm), Finished[index + 1] + (along.Left * inMm));
+    }
+}

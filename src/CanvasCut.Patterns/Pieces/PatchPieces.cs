@@ -1,0 +1,84 @@
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using UnitsNet;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>The small pieces that protect and strengthen: chafe patches, zipper end caps, the cable exit's patch.</summary>
+internal static class PatchPieces
+{
+    /// <summary>How much of a zipper's end a cap covers; about 1 in, common practice, no source.</summary>
+    public static readonly Length CapLength = Length.FromInches(1);
+
+    /// <summary>The turn along a cap's edges; common practice, no source.</summary>
+    public static readonly Length CapTurn = Length.FromInches(0.375);
+
+    /// <summary>Cloth round the cable's hole on every side; common practice, no source.</summary>
+    public static readonly Length AroundExit = Length.FromInches(1.5);
+
+    /// <summary>One patch for each tube that the carrier or a zipper lies on, to go between the top and the tube.</summary>
+    public static IEnumerable<PatternPiece> Chafe(CarrierJob job, MountedShape mounted)
+    {
+        var spec = job.Fastenings.Chafe;
+        foreach (var (index, bow) in job.Top.Bows.Index().Where(each => mounted.LiesOn(Plan.BandOf(job.Top, each.Item))))
+        {
+            var width = bow.Diameter + (spec.WidthBeyondTube * 2);
+            yield return Patch(
+                job,
+                new($"chafe-patch-bow-{index + 1}", $"Chafe patch, bow {index + 1}", 1, Hand.Neither, PieceTitle.OuterFaceUp),
+                (Length.FromMillimeters(mounted.CarrierBox.WidthMm), width),
+                spec.TurnUnder);
+        }
+    }
+
+    /// <summary>A cap folded over each cut tape end: the stop end of a separating zipper, both ends of a continuous one.</summary>
+    public static PatternPiece EndCaps(CarrierJob job, MountedShape mounted)
+    {
+        var ends = job.Fastenings.Zipper.Kind == ZipperKind.Separating ? 1 : 2;
+        var halves = 2 * mounted.Fastened.Zippers.Length;
+        var cap = Patch(
+            job,
+            new("zipper-end-cap", "Zipper end cap", halves * ends, Hand.Neither, PieceTitle.OuterFaceUp),
+            (CapLength * 2, job.Fastenings.Zipper.Gauge.OverallWidth / 2),
+            CapTurn);
+        var half = cap.Shape.Cut.Bounds.HeightMm / 2;
+        return cap with
+        {
+            Lines = [.. cap.Lines, PieceLine.Straight(PieceLineKind.Fold, new(0, -half), new(0, half), "fold over the end")],
+        };
+    }
+
+    /// <summary>A square patch round the cable's hole, kept inside the carrier's finished edges; none when there is no hole.</summary>
+    public static IEnumerable<PatternPiece> CableExit(CarrierJob job, MountedShape mounted)
+    {
+        if (mounted.CableExit is not { } exit || job.Panel.Fittings.CableExit is not { } hole)
+        {
+            yield break;
+        }
+
+        var side = hole.Diameter + (AroundExit * 2);
+        var patch = Patch(
+            job,
+            new("cable-exit-patch", "Cable exit patch", 1, Hand.Neither, PieceTitle.OuterFaceUp),
+            (side, side),
+            job.Fastenings.Chafe.TurnUnder);
+        var middle = Inside(mounted.CarrierBox.Grown(-side.Millimeters / 2), exit);
+        var circle = RoundedBox.Circle(new Point(0, 0) + (exit - middle), hole.Diameter.Millimeters / 2);
+        yield return patch with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Mark, circle, "cable exit")] };
+    }
+
+    private static Point Inside(Box box, Point point) =>
+        box.IsEmpty ? box.Center : new(Math.Clamp(point.X, box.Left, box.Right), Math.Clamp(point.Y, box.Bottom, box.Top));
+
+    private static PatternPiece Patch(CarrierJob job, PieceTitle title, (Length Athwart, Length ForeAft) finished, Length turnUnder)
+    {
+        var box = Box.Around(new(0, 0), finished.Athwart.Millimeters, finished.ForeAft.Millimeters);
+        var hemmed = new HemmedBox(box, Sides.All(EdgeTurn.Once(turnUnder)), CornerKind.Square);
+        return new(
+            title,
+            new(hemmed.Finished, hemmed.Cut),
+            job.Workshop.Cloth.Lay.Warp,
+            [.. hemmed.Folds(), .. hemmed.Rows(1)],
+            [AllowanceText.Of(Sides.All(turnUnder), job.Units)]);
+    }
+}

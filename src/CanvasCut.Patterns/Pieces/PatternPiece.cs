@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using UnitsNet;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>Which of a mirrored pair a piece is.</summary>
+public enum Hand
+{
+    /// <summary>It has no twin.</summary>
+    Neither,
+
+    /// <summary>For the port side; its twin is drawn separately.</summary>
+    Port,
+
+    /// <summary>For the starboard side; its twin is drawn separately.</summary>
+    Starboard,
+}
+
+/// <summary>What a piece is called and how often and how it is cut.</summary>
+/// <param name="Id">Fit for a file name: lower-case letters, digits and hyphens; unique in the job.</param>
+/// <param name="Name">What the sewist calls it.</param>
+/// <param name="Quantity">How many are cut, all alike.</param>
+/// <param name="Hand">Which of a pair it is.</param>
+/// <param name="Face">Which face of the cloth lies up when it is cut.</param>
+public sealed record PieceTitle(string Id, string Name, int Quantity, Hand Hand, string Face)
+{
+    /// <summary>The face that is up on every piece: pairs are drawn separately, so none is ever turned over.</summary>
+    public const string OuterFaceUp = "outer face up";
+}
+
+/// <summary>The two outlines of a piece, in its own plane: Y points forward, X to starboard, millimetres.</summary>
+/// <param name="Finished">What is left when all is folded and sewn; it includes any growth for shrinkage.</param>
+/// <param name="Cut">Where the cloth is cut.</param>
+public sealed record PieceShape(Outline Finished, Outline Cut);
+
+/// <summary>One piece of cloth to cut.</summary>
+/// <param name="Title">What it is called and how it is cut.</param>
+/// <param name="Shape">Its outlines.</param>
+/// <param name="Warp">Which way the warp runs.</param>
+/// <param name="Lines">What else is drawn on it.</param>
+/// <param name="Notes">What is written on it besides its label; the first tells which allowances the cut line includes.</param>
+public sealed record PatternPiece(
+    PieceTitle Title, PieceShape Shape, WarpDirection Warp, ImmutableArray<PieceLine> Lines, ImmutableArray<string> Notes)
+{
+    /// <summary>The finished size: across the boat and along it.</summary>
+    public (Length Athwart, Length ForeAft) FinishedSize => SizeOf(Shape.Finished);
+
+    /// <summary>The cut size: across the boat and along it.</summary>
+    public (Length Athwart, Length ForeAft) CutSize => SizeOf(Shape.Cut);
+
+    /// <summary>The cloth it takes across the warp.</summary>
+    public Length AcrossWarp => Warp == WarpDirection.ForeAft ? CutSize.Athwart : CutSize.ForeAft;
+
+    private static (Length Athwart, Length ForeAft) SizeOf(Outline outline) =>
+        (Length.FromMillimeters(outline.Bounds.WidthMm), Length.FromMillimeters(outline.Bounds.HeightMm));
+}

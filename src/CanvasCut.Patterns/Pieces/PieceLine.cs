@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using CanvasCut.Geometry;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>What a line on a piece is for.</summary>
+public enum PieceLineKind
+{
+    /// <summary>A row of stitches.</summary>
+    Stitch,
+
+    /// <summary>A fold.</summary>
+    Fold,
+
+    /// <summary>A mark to be transferred: where something lies, a tick, a centre line.</summary>
+    Mark,
+}
+
+/// <summary>A line on a piece, in the piece's own plane.</summary>
+/// <param name="Kind">What it is for.</param>
+/// <param name="Points">At least two, in millimetres.</param>
+/// <param name="IsClosed">Whether it returns to its first point.</param>
+/// <param name="Text">What is written at it; empty for none.</param>
+public sealed record PieceLine(PieceLineKind Kind, ImmutableArray<Point> Points, bool IsClosed, string Text = "")
+{
+    /// <summary>A straight line.</summary>
+    public static PieceLine Straight(PieceLineKind kind, Point from, Point to, string text = "") => new(kind, [from, to], IsClosed: false, text);
+
+    /// <summary>A closed line.</summary>
+    public static PieceLine Round(PieceLineKind kind, Outline outline, string text = "") => new(kind, outline.Corners, IsClosed: true, text);
+
+    /// <summary>The line with its points moved.</summary>
+    public PieceLine Mapped(Func<Point, Point> move) => this with { Points = [.. Points.Select(move)] };
+}

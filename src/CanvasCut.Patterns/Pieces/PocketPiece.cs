@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using UnitsNet;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>A corner pocket: a right-angled triangle, sewn to the top along its legs, open along the hemmed mouth.</summary>
+internal static class PocketPiece
+{
+    public static PatternPiece Of(CarrierJob job, PocketPlace place)
+    {
+        var spec = job.Fastenings.Pocket;
+        var finished = place.MovedBy(new Point(0, 0) - place.At).Outline;
+        return new(
+            new(
+                $"pocket-{Words.Of(place.Corner.End)}-{Words.Of(place.Corner.Hand)}",
+                $"Corner pocket, {place.Corner}",
+                1,
+                place.Corner.Hand == Side.Port ? Hand.Port : Hand.Starboard,
+                PieceTitle.OuterFaceUp),
+            new(finished, CutOf(finished, spec)),
+            job.Workshop.Cloth.Lay.Warp,
+            [.. Lines(finished, spec, job.Workshop.Sewing.Rows)],
+            [AllowanceText.Included($"legs {LengthText.Of(spec.SeamAllowance, job.Units)}; mouth {LengthText.Of(spec.Mouth.Allowance, job.Units)}")]);
+    }
+
+    /// <summary>The triangle set out edge by edge, its two acute tips cut off square to their leg at the seam allowance.</summary>
+    private static Outline CutOf(Outline finished, PocketSpec spec)
+    {
+        var allowance = spec.SeamAllowance.Millimeters;
+        var cut = Outset.By(finished, [.. Edges(finished).Select(edge => IsMouth(edge) ? spec.Mouth.Allowance.Millimeters : allowance)])
+            ?? throw new InvalidOperationException("A triangle set out is a triangle.");
+        return CornerTrim.By(cut, [.. Tips(finished).Select(tip => Square(tip, allowance))]);
+    }
+
+    private static IEnumerable<PieceLine> Lines(Outline finished, PocketSpec spec, int rows)
+    {
+        foreach (var (from, to) in Edges(finished))
+        {
+            var inward = (to - from).Unit().Left;
+            PieceLine Beside(PieceLineKind kind, double inMm, string text) =>
+                PieceLine.Straight(kind, from + (inward * inMm), to + (inward * inMm), text);
+
+            if (IsMouth((from, to)))
+            {
+                yield return Beside(PieceLineKind.Fold, 0, "mouth: finished edge");
+                yield return Beside(PieceLineKind.Fold, -spec.Mouth.Width.Millimeters, string.Empty);
+                yield return Within(finished, Beside(PieceLineKind.Stitch, spec.Mouth.Width.Millimeters - StitchRows.FromFold.Millimeters, string.Empty));
+                continue;
+            }
+
+            yield return Beside(PieceLineKind.Fold, 0, "leg: fold and seam");
+            foreach (var row in Enumerable.Range(0, rows))
+            {
+                yield return Within(finished, Beside(PieceLineKind.Stitch, StitchRows.DistanceFromFold(row).Millimeters, string.Empty));
+            }
+        }
+    }
+
+    /// <summary>The part of a straight line that lies inside the finished triangle.</summary>
+    private static PieceLine Within(Outline finished, PieceLine line)
+    {
+        var parts = Enumerable.Range(0, finished.Count).Aggregate(
+            ImmutableArray.Create(line.Points),
+            (left, edge) => [.. left.SelectMany(new HalfPlane(finished[edge], finished[edge + 1] - finished[edge]).Cut)]);
+        return parts.Length == 1 ? line with { Points = parts[0] } : line;
+    }
+
+    private static IEnumerable<(Point From, Point To)> Edges(Outline triangle) =>
+        Enumerable.Range(0, 3).Select(i => (triangle[i], triangle[i + 1]));
+
+    /// <summary>The mouth is the edge that does not touch the right-angled corner, which is the origin.</summary>
+    private static bool IsMouth((Point From, Point To) edge) => edge.From != new Point(0, 0) && edge.To != new Point(0, 0);
+
+    private static IEnumerable<Point> Tips(Outline triangle) => triangle.Corners.Where(corner => corner != new Point(0, 0));
+
+    private static HalfPlane Square(Point tip, double outMm)
+    {
+        var outward = (tip - new Point(0, 0)).Unit();
+        return new(tip + (outward * outMm), outward.Left);
+    }
+}

@@ -1,0 +1,22 @@
+using CanvasCut.Design;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>The trade's words for the values of the design.</summary>
+public static class Words
+{
+    /// <summary>As in "starboard".</summary>
+    public static string Of(Side side) => side switch
+    {
+        Side.Forward => "forward",
+        Side.Aft => "aft",
+        Side.Port => "port",
+        _ => "starboard",
+    };
+
+    /// <summary>As in "fore and aft".</summary>
+    public static string Of(WarpDirection warp) => warp == WarpDirection.ForeAft ? "fore and aft" : "athwart";
+
+    /// <summary>As in "fore and aft".</summary>
+    public static string Of(LongSide side) => side == LongSide.ForeAft ? "fore and aft" : "athwart";
+}
