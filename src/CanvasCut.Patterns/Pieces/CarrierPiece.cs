@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
-using UnitsNet;
 
 namespace CanvasCut.Patterns;
 

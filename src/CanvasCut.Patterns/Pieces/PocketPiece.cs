@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
-using UnitsNet;
 
 namespace CanvasCut.Patterns;
 
@@ -63,9 +62,11 @@ internal static class PocketPiece
     {
         var parts = Enumerable.Range(0, finished.Count).Aggregate(
             ImmutableArray.Create(line.Points),
-            (left, edge) => [.. left.SelectMany(new HalfPlane(finished[edge], finished[edge + 1] - finished[edge]).Cut)]);
+            (left, edge) => [.. left.SelectMany(part => EdgeOf(finished, edge).Cut(part))]);
         return parts.Length == 1 ? line with { Points = parts[0] } : line;
     }
+
+    private static HalfPlane EdgeOf(Outline triangle, int edge) => new(triangle[edge], triangle[edge + 1] - triangle[edge]);
 
     private static IEnumerable<(Point From, Point To)> Edges(Outline triangle) =>
         Enumerable.Range(0, 3).Select(i => (triangle[i], triangle[i + 1]));

@@ -1,0 +1,48 @@
+using UnitsNet;
+
+namespace CanvasCut.Checks;
+
+/// <summary>What a check found.</summary>
+public enum Verdict
+{
+    /// <summary>It holds.</summary>
+    Pass,
+
+    /// <summary>It holds, or may not matter, but the sewist should know.</summary>
+    Caution,
+
+    /// <summary>It does not hold.</summary>
+    Fail,
+
+    /// <summary>Something was not given; the advice names it.</summary>
+    NotChecked,
+}
+
+/// <summary>What a check measured.</summary>
+/// <param name="Value">What was found; null when nothing was measured.</param>
+/// <param name="Limit">What it is held against; null when there is no figure.</param>
+/// <param name="IsAtLeast">Whether the value must be at least the limit; otherwise at most.</param>
+public sealed record Measured(Length? Value, Length? Limit, bool IsAtLeast)
+{
+    /// <summary>Nothing was measured.</summary>
+    public static Measured Nothing { get; } = new(null, null, IsAtLeast: true);
+
+    /// <summary>Whether the value keeps to the limit, to a thousandth of a millimetre.</summary>
+    public bool Holds => Value is not { } value || Limit is not { } limit
+        || (IsAtLeast ? value.Millimeters >= limit.Millimeters - 1e-3 : value.Millimeters <= limit.Millimeters + 1e-3);
+
+    /// <summary>A value that must be at least a limit.</summary>
+    public static Measured AtLeast(Length value, Length limit) => new(value, limit, IsAtLeast: true);
+
+    /// <summary>A value that must be at most a limit.</summary>
+    public static Measured AtMost(Length value, Length limit) => new(value, limit, IsAtLeast: false);
+}
+
+/// <summary>One check on one thing.</summary>
+/// <param name="Code">Stable, listed in docs/checks.md.</param>
+/// <param name="Subject">What was checked, in plain words.</param>
+/// <param name="Verdict">What was found.</param>
+/// <param name="Measured">The figures.</param>
+/// <param name="Source">Where the limit comes from.</param>
+/// <param name="Advice">What to do about it; empty for a pass that needs no word.</param>
+public sealed record CheckResult(string Code, string Subject, Verdict Verdict, Measured Measured, string Source, string Advice);

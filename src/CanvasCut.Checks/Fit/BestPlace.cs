@@ -1,0 +1,64 @@
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Finds the place with the largest smallest spare distance; see <see cref="FitChoice"/>.</summary>
+internal static class BestPlace
+{
+    /// <summary>Two spares nearer than this are equal; a millionth of a millimetre hides only round-off.</summary>
+    private const double EqualMm = 1e-6;
+
+    /// <summary>The best place for the carrier's middle.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="shape">What is mounted, its carrier's middle at the origin.</param>
+    public static TopPlace Of(CarrierJob job, MountedShape shape)
+    {
+        var whole = Plan.Of(job.Top);
+        var rows = GridFrom(whole.Bottom, whole.Top)
+            .Select(y => (At: y, Spare: Smallest(Clearances.Along(job, shape.MovedBy(new(0, y))))))
+            .ToList();
+        var columns = GridFrom(whole.Left, whole.Right)
+            .Select(x => (At: x, Spare: Smallest(Clearances.Across(job, shape.MovedBy(new(x, 0))))))
+            .ToList();
+        var best = (Point: whole.Center, Spare: double.NegativeInfinity);
+        foreach (var point in rows.SelectMany(row => columns.Select(column => (
+            Point: new Point(column.At, row.At),
+            Spare: Math.Min(row.Spare, column.Spare)))))
+        {
+            if (point.Spare < best.Spare - EqualMm)
+            {
+                continue;
+            }
+
+            var spare = Math.Min(point.Spare, KeepOutSpare(job, shape, point.Point));
+            if (spare > best.Spare + EqualMm || (spare >= best.Spare - EqualMm && IsNearer(point.Point, best.Point, whole.Center)))
+            {
+                best = (point.Point, Math.Max(spare, best.Spare));
+            }
+        }
+
+        return Plan.PlaceOf(best.Point);
+    }
+
+    private static IEnumerable<double> GridFrom(double low, double high)
+    {
+        var (first, last) = ((int)Math.Ceiling(low / FitChoice.GridMm), (int)Math.Floor(high / FitChoice.GridMm));
+        return Enumerable.Range(first, last - first + 1).Select(i => i * FitChoice.GridMm);
+    }
+
+    private static double Smallest(IEnumerable<Clearance> clearances) => clearances.Min(clearance => clearance.SpareMm);
+
+    private static double KeepOutSpare(CarrierJob job, MountedShape shape, Point at) => job.Top.KeepOuts.IsEmpty
+        ? double.PositiveInfinity
+        : Smallest(Clearances.KeepOuts(job, shape.MovedBy(new(at.X, at.Y))));
+
+    /// <summary>The order among equal places: nearer the centreline, nearer the top's middle, forward, port.</summary>
+    private static bool IsNearer(Point one, Point other, Point middle)
+    {
+        var first = (Math.Abs(one.X), Math.Abs(one.Y - middle.Y), -one.Y, one.X);
+        var second = (Math.Abs(other.X), Math.Abs(other.Y - middle.Y), -other.Y, other.X);
+        return first.CompareTo(second) < 0;
+    }
+}

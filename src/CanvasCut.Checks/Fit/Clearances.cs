@@ -1,0 +1,84 @@
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Checks;
+
+/// <summary>The distances that a mounting must keep, in groups that depend on where it lies along and across the boat.</summary>
+internal static class Clearances
+{
+    /// <summary>Those that depend on the station alone: the top's forward and aft edge, and every tube.</summary>
+    public static IEnumerable<Clearance> Along(CarrierJob job, MountedShape mounted) =>
+    [
+        .. Ends(job.Top, mounted.Extent),
+        .. job.Top.Bows.Index().SelectMany(each => OnTube(job, mounted, Plan.BandOf(job.Top, each.Item), $"bow {each.Index + 1}")),
+    ];
+
+    /// <summary>Those that depend on the offset alone: the top's port and starboard edge.</summary>
+    public static IEnumerable<Clearance> Across(CarrierJob job, MountedShape mounted)
+    {
+        var (whole, extent, needed) = (Plan.Of(job.Top), mounted.Extent, job.Top.Edges.Margin.Millimeters);
+        yield return new(CheckCodes.Margin, "port edge of the top", extent.Left - whole.Left, needed);
+        yield return new(CheckCodes.Margin, "starboard edge of the top", whole.Right - extent.Right, needed);
+    }
+
+    /// <summary>Those that depend on both: the keep-outs.</summary>
+    public static IEnumerable<Clearance> KeepOuts(CarrierJob job, MountedShape mounted) =>
+        job.Top.KeepOuts.Select(keepOut => new Clearance(
+            CheckCodes.KeepOut,
+            keepOut.Name,
+            mounted.Parts.Min(part => Clearance.BetweenMm(part.Bounds, Plan.Of(keepOut))),
+            keepOut.Clearance.Millimeters));
+
+    private static IEnumerable<Clearance> Ends(TopCloth top, Box extent)
+    {
+        var (whole, needed) = (Plan.Of(top), top.Edges.Margin.Millimeters);
+        yield return new(CheckCodes.Margin, "forward edge of the top", whole.Top - extent.Top, needed);
+        yield return new(CheckCodes.Margin, "aft edge of the top", extent.Bottom - whole.Bottom, needed);
+    }
+
+    private static IEnumerable<Clearance> OnTube(CarrierJob job, MountedShape mounted, Box tube, string bow)
+    {
+        var needed = job.Limits.TubeClearance.Millimeters;
+        foreach (var (code, subject, part) in HardParts(mounted))
+        {
+            yield return new(code, $"{subject} and {bow}", Clearance.AlongMm(part, tube), needed);
+        }
+
+        if (!job.Panel.Limits.AllowsHardPoints)
+        {
+            yield return Cells(job, mounted, tube, bow);
+        }
+    }
+
+    /// <summary>The distance of the cells from a tube.</summary>
+    public static Clearance Cells(CarrierJob job, MountedShape mounted, Box tube, string bow) =>
+        new(CheckCodes.TubeCells, $"cells and {bow}", Clearance.AlongMm(mounted.CellBox, tube), job.Limits.CellMargin.Millimeters);
+
+    private static IEnumerable<(string Code, string Subject, Box Part)> HardParts(MountedShape mounted)
+    {
+        var carrier = mounted.CarrierBox;
+        yield return (CheckCodes.TubeEdge, "carrier's forward edge", carrier with { Bottom = carrier.Top });
+        yield return (CheckCodes.TubeEdge, "carrier's aft edge", carrier with { Top = carrier.Bottom });
+        foreach (var zipper in mounted.Fastened.Zippers)
+        {
+            yield return (CheckCodes.TubeZipper, $"{Words.Of(zipper.Side)} zipper", zipper.Band);
+        }
+
+        // Port and starboard pockets lie at the same stations unless their legs differ; each is told all the same.
+        foreach (var pocket in mounted.Fastened.Pockets)
+        {
+            yield return (CheckCodes.TubePocket, $"{pocket.Corner} pocket", pocket.Outline.Bounds);
+        }
+
+        foreach (var strip in mounted.Fastened.Strips)
+        {
+            yield return (CheckCodes.TubeStrip, $"{Words.Of(strip.Side)} weather strip's seam", strip.Finished with { Bottom = strip.SeamY, Top = strip.SeamY });
+        }
+
+        if (mounted.JunctionBox is { } box)
+        {
+            yield return (CheckCodes.TubeBox, "junction box", box);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Tells whether the distances are kept.</summary>
+internal static class FitChecks
+{
+    /// <summary>Margins, keep-outs, and everything that must not lie on a tube.</summary>
+    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
+    {
+        foreach (var clearance in Clearances.Across(job, mounted).Concat(Clearances.Along(job, mounted)).Concat(Clearances.KeepOuts(job, mounted)))
+        {
+            var measured = Measured.AtLeast(Length.FromMillimeters(clearance.DistanceMm), Length.FromMillimeters(clearance.NeededMm));
+            yield return new(
+                clearance.Code,
+                clearance.Subject,
+                measured.Holds ? Verdict.Pass : Verdict.Fail,
+                measured,
+                SourceOf(clearance.Code),
+                measured.Holds ? string.Empty : AdviceOn(clearance));
+        }
+
+        foreach (var result in BentSide(job, mounted).Concat(CellsOnTubes(job, mounted)).Concat(MissingBox(job, mounted)))
+        {
+            yield return result;
+        }
+    }
+
+    private static string SourceOf(string code) => code switch
+    {
+        CheckCodes.Margin => "top.edge_margin",
+        CheckCodes.KeepOut => "the keep-out's clearance",
+        CheckCodes.TubeCells => "limits.cell_margin (rule of thumb, editable)",
+        _ => "limits.tube_clearance (rule of thumb, editable)",
+    };
+
+    private static string AdviceOn(Clearance clearance) => clearance.Code switch
+    {
+        CheckCodes.Margin => "The mounted outline comes too near this edge: move the carrier, narrow the border, or choose a smaller panel.",
+        CheckCodes.KeepOut => $"Everything mounted must stay away from {clearance.Subject}: move or turn the panel.",
+        CheckCodes.TubeCells => "A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker (panel.hard_points).",
+        CheckCodes.TubeZipper => "A zipper on a tube chafes and cannot be sewn flat: move the carrier along the boat.",
+        CheckCodes.TubeBox => "The junction box would press on the tube: move or turn the panel.",
+        _ => "A seam on a tube chafes through: move the carrier along the boat.",
+    };
+
+    private static IEnumerable<CheckResult> BentSide(CarrierJob job, MountedShape mounted)
+    {
+        var radius = job.Top.Edges.CornerRadius;
+        if (radius.Millimeters <= 0)
+        {
+            yield break;
+        }
+
+        var whole = Plan.Of(job.Top);
+        foreach (var (side, distance) in new[] { (Side.Port, mounted.PanelBox.Left - whole.Left), (Side.Starboard, whole.Right - mounted.PanelBox.Right) })
+        {
+            var measured = Measured.AtLeast(Length.FromMillimeters(distance), radius);
+            yield return new(
+                CheckCodes.BentSide,
+                $"panel and the {Words.Of(side)} bend of the frame",
+                measured.Holds ? Verdict.Pass : Verdict.Fail,
+                measured,
+                "top.corner_radius",
+                measured.Holds ? string.Empty : "The panel would lie where the bow bends down: move it inboard or choose a narrower one.");
+        }
+    }
+
+    /// <summary>Where the maker allows hard points a tube under cells is not a fault, but worth a word.</summary>
+    private static IEnumerable<CheckResult> CellsOnTubes(CarrierJob job, MountedShape mounted)
+    {
+        if (!job.Panel.Limits.AllowsHardPoints)
+        {
+            yield break;
+        }
+
+        foreach (var (index, bow) in job.Top.Bows.Index())
+        {
+            var clearance = Clearances.Cells(job, mounted, Plan.BandOf(job.Top, bow), $"bow {index + 1}");
+            var measured = Measured.AtLeast(Length.FromMillimeters(clearance.DistanceMm), Length.FromMillimeters(clearance.NeededMm));
+            yield return new(
+                clearance.Code,
+                clearance.Subject,
+                measured.Holds ? Verdict.Pass : Verdict.Caution,
+                measured,
+                SourceOf(clearance.Code),
+                measured.Holds ? string.Empty : "The maker allows hard points (panel.hard_points); a strip of foam beside the tube spares the cells.");
+        }
+    }
+
+    private static IEnumerable<CheckResult> MissingBox(CarrierJob job, MountedShape mounted)
+    {
+        if (mounted.JunctionBox is null && job.Top.Bows.Length > 0)
+        {
+            yield return new(
+                CheckCodes.TubeBox,
+                "junction box and tubes",
+                Verdict.NotChecked,
+                Measured.Nothing,
+                SourceOf(CheckCodes.TubeBox),
+                "The place of the junction box is not given: add panel.junction_box.");
+        }
+    }
+}

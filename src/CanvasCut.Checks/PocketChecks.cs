@@ -1,0 +1,114 @@
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Tells whether what lies over the panel holds it, and shades no cell.</summary>
+internal static class PocketChecks
+{
+    /// <summary>The least a pocket should cover along an edge; common practice, no source.</summary>
+    public static readonly Length HoldingCover = Length.FromMillimeters(40);
+
+    /// <summary>Between the junction box and cloth over the panel; common practice, no source.</summary>
+    public static readonly Length BoxRoom = Length.FromMillimeters(10);
+
+    private const string ShadeSource = "limits.shade_gap (rule of thumb, editable)";
+    private const string Practice = "common practice, no source";
+
+    /// <summary>Pockets, strips and the junction box.</summary>
+    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted) =>
+    [
+        .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket)),
+        .. Room(mounted),
+        .. mounted.Fastened.Strips.Select(strip => Shade(job, mounted, strip)),
+        BoxCover(mounted),
+    ];
+
+    private static IEnumerable<CheckResult> OnPocket(CarrierJob job, MountedShape mounted, PocketPlace pocket)
+    {
+        var subject = $"{pocket.Corner} pocket";
+        var clear = PocketPlace.ToCells(pocket.Corner, mounted.CarrierBox, mounted.CellBox) - job.Limits.ShadeGap;
+        yield return Judge(
+            (CheckCodes.PocketShade, $"{subject} and cells"),
+            Measured.AtMost(pocket.Covers, clear),
+            Verdict.Fail,
+            ShadeSource,
+            $"Its mouth reaches over cells: shorten pocket.leg to {LengthText.Of(clear + pocket.OutX + pocket.OutY, job.Units)} or less.");
+        yield return Judge(
+            (CheckCodes.PocketHold, $"{subject}'s hold"),
+            Measured.AtLeast(pocket.Covers, HoldingCover),
+            Verdict.Caution,
+            Practice,
+            "It covers little of the carrier's edges; a wider border or dead border would let it hold more.");
+        if (!job.Fastenings.Pocket.OverZipper)
+        {
+            var needed = pocket.Leg - pocket.OutX + MountedFastenings.SeamClearance;
+            var setback = mounted.Fastened.Zippers.First(zipper => zipper.Side == pocket.Corner.End).Choice.Setback;
+            yield return Judge(
+                (CheckCodes.PocketZipper, $"{subject} and zipper's end"),
+                Measured.AtLeast(setback, needed),
+                Verdict.Fail,
+                "pocket.over_zipper = false",
+                $"The pocket's leg meets the zipper: set zipper.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true.");
+        }
+    }
+
+    private static IEnumerable<CheckResult> Room(MountedShape mounted)
+    {
+        var pockets = mounted.Fastened.Pockets;
+        foreach (var (one, other) in new[] { (0, 1), (2, 3), (0, 2), (1, 3) })
+        {
+            var distance = Clearance.BetweenMm(pockets[one].Outline.Bounds, pockets[other].Outline.Bounds);
+            yield return Judge(
+                (CheckCodes.PocketRoom, $"{pockets[one].Corner} pocket and {pockets[other].Corner} pocket"),
+                Measured.AtLeast(Length.FromMillimeters(distance), MountedFastenings.SeamClearance),
+                Verdict.Fail,
+                Practice,
+                "The pockets meet: shorten pocket.leg.");
+        }
+    }
+
+    private static CheckResult Shade(CarrierJob job, MountedShape mounted, StripPlace strip)
+    {
+        var toCells = strip.Side == Side.Forward
+            ? mounted.CarrierBox.Top - mounted.CellBox.Top
+            : mounted.CellBox.Bottom - mounted.CarrierBox.Bottom;
+        var most = Length.FromMillimeters(toCells) - job.Limits.ShadeGap;
+        return Judge(
+            (CheckCodes.StripShade, $"{Words.Of(strip.Side)} weather strip and cells"),
+            Measured.AtMost(job.Fastenings.WeatherStrip.Overlap, most),
+            Verdict.Fail,
+            ShadeSource,
+            $"It reaches over cells: shorten weather_strip.overlap to {LengthText.Of(most, job.Units)} or less.");
+    }
+
+    private static CheckResult BoxCover(MountedShape mounted)
+    {
+        const string Subject = "junction box and what lies over the panel";
+        if (mounted.JunctionBox is not { } box)
+        {
+            return new(
+                CheckCodes.BoxCover, Subject, Verdict.NotChecked, Measured.Nothing, Practice, "The place of the junction box is not given: add panel.junction_box.");
+        }
+
+        var covers = mounted.Fastened.Pockets.Select(pocket => pocket.Outline)
+            .Concat(mounted.Fastened.Strips.Select(strip => Outline.Of(strip.Finished)));
+        var distance = covers.Min(cover => Witness.DistanceMm(cover, Outline.Of(box)));
+        return Judge(
+            (CheckCodes.BoxCover, Subject),
+            Measured.AtLeast(Length.FromMillimeters(distance), BoxRoom),
+            Verdict.Fail,
+            Practice,
+            "A pocket or strip would press on the box: turn the panel or shorten what lies over it.");
+    }
+
+    private static CheckResult Judge((string Code, string Subject) what, Measured measured, Verdict otherwise, string source, string advice) => new(
+        what.Code,
+        what.Subject,
+        measured.Holds ? Verdict.Pass : otherwise,
+        measured,
+        source,
+        measured.Holds ? string.Empty : advice);
+}

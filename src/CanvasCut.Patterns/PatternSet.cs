@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>Every piece to cut for a job, and where everything lies on the top.</summary>
+/// <param name="Job">The job.</param>
+/// <param name="Mounted">What is mounted, at its place on the top.</param>
+/// <param name="WholeCarrier">The carrier as one piece, whether or not the roll is wide enough.</param>
+/// <param name="CarrierPieces">The carrier, or its widths from port to starboard or aft to forward.</param>
+/// <param name="TopPieces">What is sewn to the top and stays there when the carrier comes off: pockets, strips, chafe patches.</param>
+/// <param name="NotionPieces">The small pieces for zippers and cable.</param>
+public sealed record PatternSet(
+    CarrierJob Job,
+    MountedShape Mounted,
+    PatternPiece WholeCarrier,
+    ImmutableArray<PatternPiece> CarrierPieces,
+    ImmutableArray<PatternPiece> TopPieces,
+    ImmutableArray<PatternPiece> NotionPieces)
+{
+    /// <summary>All pieces, in the order in which they are numbered.</summary>
+    public ImmutableArray<PatternPiece> Pieces => [.. CarrierPieces, .. TopPieces, .. NotionPieces];
+
+    /// <summary>The pieces for a mounting.</summary>
+    public static PatternSet Of(CarrierJob job, MountedShape mounted)
+    {
+        var carrier = CarrierPiece.Of(job, mounted);
+        return new(
+            job,
+            mounted,
+            carrier,
+            RollSplit.Of(carrier, job, KeepClear(job, mounted)),
+            [.. TopSide(job, mounted).SelectMany(piece => RollSplit.Of(piece, job, []))],
+            [PatchPieces.EndCaps(job, mounted), .. PatchPieces.CableExit(job, mounted)]);
+    }
+
+    private static IEnumerable<PatternPiece> TopSide(CarrierJob job, MountedShape mounted) =>
+    [
+        .. mounted.Fastened.Pockets.Select(pocket => PocketPiece.Of(job, pocket)),
+        .. mounted.Fastened.Strips.Select(strip => StripPiece.Of(job, strip)),
+        .. PatchPieces.Chafe(job, mounted),
+    ];
+
+    /// <summary>What a seam in the carrier must keep clear of, in the carrier's own plane.</summary>
+    private static ImmutableArray<Box> KeepClear(CarrierJob job, MountedShape mounted)
+    {
+        var centred = mounted.MovedBy(new Point(0, 0) - mounted.CarrierBox.Center);
+        var exit = job.Panel.Fittings.CableExit?.Diameter.Millimeters ?? 0;
+        return
+        [
+            .. centred.Fastened.Zippers.SelectMany(zipper => ZipperBoxes(zipper.Band, job.Workshop.Cloth.Lay.Warp)),
+            .. centred.Fastened.Pockets.Select(pocket => pocket.Outline.Bounds),
+            .. centred.JunctionBox is { } box ? [box] : ImmutableArray<Box>.Empty,
+            .. centred.CableExit is { } hole ? [Box.Around(hole, exit, exit)] : ImmutableArray<Box>.Empty,
+        ];
+    }
+
+    /// <summary>A seam across a zipper's run cannot be helped, but must not meet its ends; one along it must miss it all.</summary>
+    private static IEnumerable<Box> ZipperBoxes(Box band, WarpDirection warp) => warp == WarpDirection.ForeAft
+        ? [band with { Right = band.Left }, band with { Left = band.Right }]
+        : [band];
+}

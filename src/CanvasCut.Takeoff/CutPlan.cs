@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using CanvasCut.Nesting;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>One piece where it lies on the roll.</summary>
+/// <param name="Piece">The piece.</param>
+/// <param name="Number">Which of all the pieces cut, counted from 1 in the order of the pattern set.</param>
+/// <param name="Copy">Which of several alike, counted from 1.</param>
+/// <param name="Outline">Its cut outline: X from the cut end along the roll, Y from the selvage, millimetres.</param>
+/// <param name="Forward">The direction on the roll in which the piece points forward.</param>
+public sealed record PlacedPiece(PatternPiece Piece, int Number, int Copy, Outline Outline, Step Forward);
+
+/// <summary>How the pieces lie on the roll, and how much cloth that takes.</summary>
+/// <param name="Roll">The roll.</param>
+/// <param name="Placed">Every piece, in the order of the pattern set.</param>
+/// <param name="Used">From the cut end to the last piece.</param>
+/// <param name="Ordered">The used length rounded up to the shop's step.</param>
+/// <param name="LowerBound">No layout on this roll can be shorter: by area, and by the longest piece.</param>
+public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed, Length Used, Length Ordered, Length LowerBound)
+{
+    /// <summary>The part of the cloth ordered that becomes pieces, 0 to 1.</summary>
+    public double Use => Placed.Sum(placed => placed.Outline.AreaMm2) / (Roll.Width.Millimeters * Ordered.Millimeters);
+
+    /// <summary>Lays out the pieces.</summary>
+    /// <param name="patterns">The pieces; each fits the roll.</param>
+    /// <param name="search">Finds the layout.</param>
+    /// <exception cref="InvalidOperationException">A piece does not fit the roll.</exception>
+    public static CutPlan Of(PatternSet patterns, INestingSearch search)
+    {
+        var cloth = patterns.Job.Workshop.Cloth;
+        var quarters = cloth.Lay.Warp == WarpDirection.ForeAft ? 3 : 0;
+        var task = new NestingTask(
+            [.. patterns.Pieces.Select(piece => ItemOf(piece, quarters, cloth.Lay))],
+            cloth.Roll.UsableWidth.Millimeters,
+            cloth.Lay.Gap.Millimeters);
+        var layout = search.Find(task) ?? throw new InvalidOperationException("A piece does not fit the roll.");
+        var used = Length.FromMillimeters(layout.LengthMm);
+        return new(
+            cloth.Roll,
+            PlacedOf(patterns.Pieces, layout, quarters, cloth.Roll.Selvage.Millimeters),
+            used,
+            RoundedUp(used, cloth.Roll.OrderStep),
+            Length.FromMillimeters(Nesting.LowerBound.LengthMm(task)));
+    }
+
+    /// <summary>A length rounded up to a whole number of steps.</summary>
+    public static Length RoundedUp(Length length, Length step) =>
+        step * Math.Ceiling((length.Millimeters / step.Millimeters) - 1e-9);
+
+    private static NestingItem ItemOf(PatternPiece piece, int quarters, ClothLay lay) => new(
+        piece.Title.Id,
+        piece.Shape.Cut.Turned(quarters),
+        piece.Title.Quantity,
+        lay.AllowedTurns switch
+        {
+            RollTurns.None => AllowedTurns.None,
+            RollTurns.Half => AllowedTurns.Half,
+            _ => AllowedTurns.Quarter,
+        });
+
+    private static ImmutableArray<PlacedPiece> PlacedOf(ImmutableArray<PatternPiece> pieces, NestingLayout layout, int quarters, double selvageMm) =>
+    [
+        .. layout.Placements.Index()
+            .OrderBy(each => each.Item.Item)
+            .ThenBy(each => each.Item.Copy)
+            .Select((each, place) => new PlacedPiece(
+                pieces[each.Item.Item],
+                place + 1,
+                each.Item.Copy + 1,
+                layout.PlacedOutline(each.Index).MovedBy(new(0, selvageMm)),
+                Turn.Quarters(new(0, 1), quarters + each.Item.Quarters) - new Point(0, 0))),
+    ];
+}
