@@ -1,0 +1,35 @@
+using System.CommandLine;
+
+namespace CanvasCut.Cli;
+
+/// <summary>The program: its commands and how they end.</summary>
+public static class CanvasCutCommand
+{
+    /// <summary>Runs a command line.</summary>
+    /// <param name="arguments">What was typed after the program's name.</param>
+    /// <param name="faces">Where to write.</param>
+    /// <returns>The exit code: 0 done, 1 a check failed, 2 wrong input, 3 not read or not written.</returns>
+    public static int Run(string[] arguments, Faces faces)
+    {
+        var root = new RootCommand("Cut patterns, checks and orders for a removable canvas carrier that holds a flexible solar panel on a cloth top.")
+        {
+            MakeCommand.Create(faces),
+            CheckCommand.Create(faces),
+            OrderCommand.Create(faces),
+            NewCommand.Create(faces),
+        };
+        var parsed = root.Parse(arguments);
+        if (parsed.Errors.Count == 0)
+        {
+            return parsed.Invoke(new InvocationConfiguration { Output = faces.Output, Error = faces.Errors });
+        }
+
+        foreach (var error in parsed.Errors)
+        {
+            faces.Errors.WriteLine(error.Message);
+        }
+
+        faces.Errors.WriteLine("canvascut --help tells of the commands.");
+        return ExitCode.WrongInput;
+    }
+}

@@ -1,0 +1,36 @@
+using System.CommandLine;
+using CanvasCut.Job;
+
+namespace CanvasCut.Cli;
+
+/// <summary><c>canvascut check JOB</c></summary>
+internal static class CheckCommand
+{
+    public static Command Create(Faces faces)
+    {
+        var job = new Argument<string>("JOB") { Description = "The job file." };
+        var json = new Option<bool>("--json") { Description = "Prints what results.json would hold." };
+        var command = new Command("check", "Tells whether it fits; writes nothing.") { job, json };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), parsed.GetValue(json), faces));
+        return command;
+    }
+
+    private static int Run(string path, bool asJson, Faces faces)
+    {
+        if (JobSource.Read(path, faces, out var code) is not { } outcome)
+        {
+            return code;
+        }
+
+        if (asJson)
+        {
+            faces.Output.Write(ResultsJson.Of(outcome, []));
+        }
+        else
+        {
+            CheckTable.Write(outcome, faces);
+        }
+
+        return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
+    }
+}

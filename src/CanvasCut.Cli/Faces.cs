@@ -1,0 +1,30 @@
+using Spectre.Console;
+
+namespace CanvasCut.Cli;
+
+/// <summary>Where a command writes: results to one side, complaints to the other.</summary>
+/// <param name="Output">Results.</param>
+/// <param name="Errors">Complaints.</param>
+/// <param name="IsTerminal">Whether a person reads the output on a terminal; else there is no colour.</param>
+public sealed record Faces(TextWriter Output, TextWriter Errors, bool IsTerminal)
+{
+    private const int WidthWhenPiped = 120;
+
+    /// <summary>A console for tables on the output.</summary>
+    public IAnsiConsole Console()
+    {
+        var console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = IsTerminal ? AnsiSupport.Detect : AnsiSupport.No,
+            ColorSystem = IsTerminal ? ColorSystemSupport.Detect : ColorSystemSupport.NoColors,
+            Interactive = InteractionSupport.No,
+            Out = new AnsiConsoleOutput(Output),
+        });
+        if (!IsTerminal)
+        {
+            console.Profile.Width = WidthWhenPiped;
+        }
+
+        return console;
+    }
+}

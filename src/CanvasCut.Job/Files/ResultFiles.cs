@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using System.Text;
+using CanvasCut.Design;
+using CanvasCut.Drawing;
+using CanvasCut.Drawing.Pages;
+using CanvasCut.Export.Dxf;
+using CanvasCut.Export.Pdf;
+using CanvasCut.Export.Png;
+using CanvasCut.Export.Svg;
+using CanvasCut.Sheets;
+
+namespace CanvasCut.Job;
+
+/// <summary>Makes every file of the results.</summary>
+public static class ResultFiles
+{
+    /// <summary>Dots per millimetre of a picture; 8 is about 200 an inch.</summary>
+    private const double PictureDotsPerMm = 6;
+
+    /// <summary>The files, those to look at first before the others.</summary>
+    public static ImmutableArray<ResultFile> Of(JobOutcome outcome)
+    {
+        var (content, context) = (outcome.Content, outcome.Context);
+        var drawings = PieceDrawing.All(content.Patterns, context);
+        var (placement, cutPlan) = (PlacementSheet.Of(content.Patterns, context), CutPlanSheet.Of(content.Plan, context));
+        ImmutableArray<ResultFile> files =
+        [
+            Pdf("report.pdf", ReportSheets.Of(content, context), $"Report, {context.JobName}", "does it fit, what to buy, in which order to work"),
+            Pdf("templates.pdf", Templates(drawings, content.Patterns.Job.Workshop.Paper, context), $"Templates, {context.JobName}", "the pieces true size, to print at 100 %"),
+            Svg(placement, "placement.svg", "the top from above, with the marks"),
+            Png(placement, "placement.png", "the same as a picture"),
+            Svg(cutPlan, "cut-plan.svg", "the pieces on the roll"),
+            Png(cutPlan, "cut-plan.png", "the same as a picture"),
+            Text("order.csv", OrderCsv.Of(content.Order), "what to buy, for a spreadsheet"),
+            Dxf(DxfSheet.Of(drawings), "pieces.dxf", "all pieces for a shop's cutter"),
+            .. drawings.Select(drawing => Svg(drawing.ToSheet(), $"pieces/{drawing.Piece.Title.Id}.svg", $"{drawing.Title}, true size")),
+        ];
+        return files.Add(Text("results.json", ResultsJson.Of(outcome, files.Select(file => file.Name).Append("results.json")), "all of it for programs"));
+    }
+
+    private static IReadOnlyList<Sheet> Templates(ImmutableArray<PieceDrawing> drawings, PaperSpec paper, SheetContext context) => TilePages.Of(
+        [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],
+        new(new(paper.Name, paper.Width.Millimeters, paper.Height.Millimeters), paper.Margin.Millimeters, paper.Overlap.Millimeters),
+        new("Templates", context.JobName, context.Footer));
+
+    private static ResultFile Pdf(string name, IReadOnlyList<Sheet> sheets, string title, string tells)
+    {
+        using var stream = new MemoryStream();
+        PdfWriter.Write(sheets, title, stream);
+        return new(name, stream.ToArray(), tells);
+    }
+
+    private static ResultFile Svg(Sheet sheet, string name, string tells) => Written(name, tells, output => SvgWriter.Write(sheet, output));
+
+    private static ResultFile Dxf(Sheet sheet, string name, string tells) => Written(name, tells, output => DxfWriter.Write(sheet, output));
+
+    private static ResultFile Png(Sheet sheet, string name, string tells)
+    {
+        using var stream = new MemoryStream();
+        PngWriter.Write(sheet, PictureDotsPerMm, stream);
+        return new(name, stream.ToArray(), tells);
+    }
+
+    private static ResultFile Text(string name, string text, string tells) => new(name, Encoding.UTF8.GetBytes(text), tells);
+
+    private static ResultFile Written(string name, string tells, Action<TextWriter> write)
+    {
+        using var output = new StringWriter { NewLine = "\n" };
+        write(output);
+        return Text(name, output.ToString(), tells);
+    }
+}

@@ -1,0 +1,137 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using CanvasCut.Checks;
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Job;
+
+/// <summary>Writes all results for programs; docs/results.md tells the form.</summary>
+public static class ResultsJson
+{
+    /// <summary>The value of "format": what tells our results from anyone else's file of that name.</summary>
+    public const string Format = "canvascut-results-1";
+
+    /// <summary>Digits kept of a length in millimetres; finer than any drawing.</summary>
+    private const int Digits = 6;
+
+    /// <summary>The file's text.</summary>
+    /// <param name="outcome">The results.</param>
+    /// <param name="files">The names of all files written with it, itself included.</param>
+    public static string Of(JobOutcome outcome, IEnumerable<string> files)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        {
+            JsonSerializer.Serialize(json, Root(outcome, files));
+        }
+
+        return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
+    }
+
+    private static Dictionary<string, object?> Root(JobOutcome outcome, IEnumerable<string> files)
+    {
+        var (content, mounted) = (outcome.Content, outcome.Content.Patterns.Mounted);
+        return new()
+        {
+            ["format"] = Format,
+            ["version"] = outcome.Context.Version,
+            ["job"] = outcome.Context.JobName,
+            ["files"] = files,
+            ["failed"] = outcome.HasFailed,
+            ["checks"] = content.Checks.Select(Check),
+            ["position"] = Place(Plan.PlaceOf(mounted.CarrierBox.Center)),
+            ["position_chosen_by_program"] = content.Fit.IsPlaceChosen,
+            ["options"] = content.Fit.Options.Select(option => new
+            {
+                long_side = option.LongSide == LongSide.Athwart ? "athwart" : "fore-aft",
+                position = Place(option.Place),
+                spare_mm = Mm(option.Spare),
+                may_bend = option.MayBend,
+            }),
+            ["pieces"] = content.Patterns.Pieces.Select(Piece),
+            ["zippers"] = mounted.Fastened.Zippers.Select(Zipper),
+            ["pockets"] = mounted.Fastened.Pockets.Select(pocket => new
+            {
+                corner = pocket.Corner.ToString(),
+                leg_mm = Mm(pocket.Leg),
+                covers_mm = Mm(pocket.Covers),
+            }),
+            ["cut_plan"] = CutPlan(outcome),
+            ["order"] = content.Order.Select(line => new { item = line.Item, quantity = line.Quantity, unit = line.Unit, also = line.Also, @for = line.For }),
+            ["marks"] = TopMarks.Of(mounted).Select(mark => new { name = mark.Name, station_mm = Mm(mark.Place.Station), offset_mm = Mm(mark.Place.Offset) }),
+            ["diagonals"] = TopMarks.Diagonals(mounted).Select(diagonal => new { name = diagonal.Name, distance_mm = Mm(diagonal.Distance) }),
+            ["defaults"] = content.Patterns.Job.Defaults.Select(used => new { field = used.Field, value = used.Value, source = used.Source }),
+        };
+    }
+
+    private static object Check(CheckResult check) => new
+    {
+        code = check.Code,
+        subject = check.Subject,
+        verdict = check.Verdict switch
+        {
+            Verdict.Pass => "pass",
+            Verdict.Caution => "caution",
+            Verdict.Fail => "fail",
+            _ => "not-checked",
+        },
+        value_mm = Mm(check.Measured.Value),
+        limit_mm = Mm(check.Measured.Limit),
+        limit_is = check.Measured.IsAtLeast ? "at-least" : "at-most",
+        source = check.Source,
+        advice = check.Advice,
+    };
+
+    private static object Piece(PatternPiece piece) => new
+    {
+        id = piece.Title.Id,
+        name = piece.Title.Name,
+        quantity = piece.Title.Quantity,
+        hand = piece.Title.Hand switch
+        {
+            Hand.Port => "port",
+            Hand.Starboard => "starboard",
+            _ => "neither",
+        },
+        face = piece.Title.Face,
+        warp = piece.Warp == WarpDirection.ForeAft ? "fore-aft" : "athwart",
+        finished_mm = Points(piece.Shape.Finished),
+        cut_mm = Points(piece.Shape.Cut),
+        notes = piece.Notes,
+    };
+
+    private static object Zipper(ZipperPlace zipper) => new
+    {
+        edge = Words.Of(zipper.Side),
+        kind = zipper.Choice.Kind == ZipperKind.Separating ? "separating" : "continuous",
+        buy_mm = Mm(zipper.Choice.Buy),
+        run_mm = Mm(zipper.Choice.Run),
+        setback_mm = Mm(zipper.Choice.Setback),
+        ticks_from_middle_mm = zipper.Choice.Ticks.Select(tick => Mm(tick)),
+    };
+
+    private static object CutPlan(JobOutcome outcome)
+    {
+        var plan = outcome.Content.Plan;
+        return new
+        {
+            roll_width_mm = Mm(plan.Roll.Width),
+            used_mm = Mm(plan.Used),
+            order_mm = Mm(plan.Ordered),
+            lower_bound_mm = Mm(plan.LowerBound),
+            use = Math.Round(plan.Use, Digits),
+            placed = plan.Placed.Select(placed => new { piece = placed.Piece.Title.Id, copy = placed.Copy, cut_mm = Points(placed.Outline) }),
+        };
+    }
+
+    private static object Place(TopPlace place) => new { station_mm = Mm(place.Station), offset_mm = Mm(place.Offset) };
+
+    private static double[][] Points(CanvasCut.Geometry.Outline outline) => [.. outline.Corners.Select(point => new[] { Mm(point.X), Mm(point.Y) })];
+
+    private static double? Mm(Length? length) => length is { } value ? Mm(value.Millimeters) : null;
+
+    private static double Mm(double millimetres) => Math.Round(millimetres, Digits) + 0.0;
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using System.Reflection;
+using CanvasCut.Checks;
+using CanvasCut.Design;
+using CanvasCut.JobFiles;
+using CanvasCut.Nesting;
+using CanvasCut.Patterns;
+using CanvasCut.Sheets;
+using CanvasCut.Takeoff;
+
+namespace CanvasCut.Job;
+
+/// <summary>All that comes of a job, before anything is drawn or written.</summary>
+/// <param name="Content">Pieces, checks, cut plan and order.</param>
+/// <param name="Context">What every sheet says.</param>
+public sealed record JobOutcome(ReportContent Content, SheetContext Context)
+{
+    /// <summary>The program's version.</summary>
+    public static string Version { get; } =
+        typeof(JobOutcome).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
+
+    /// <summary>Whether a check failed.</summary>
+    public bool HasFailed => Content.Checks.Any(check => check.Verdict == Verdict.Fail);
+
+    /// <summary>Reads a job file and works everything out.</summary>
+    /// <param name="text">The file's text.</param>
+    /// <param name="fileName">What messages call it.</param>
+    /// <returns>The outcome, or every problem of the file.</returns>
+    public static Checked<JobOutcome> Of(string text, string fileName) => JobFile.Read(text, fileName).Then(Of);
+
+    private static JobOutcome Of(CarrierJob job)
+    {
+        var fit = FitChoice.For(job);
+        var patterns = PatternSet.Of(job, fit.Mounted);
+        var checks = JobChecks.Of(patterns);
+        var plan = CutPlan.Of(patterns, new BottomLeftSearch());
+        return new(
+            new(patterns, fit, checks, plan, OrderList.Of(patterns, plan)),
+            new(job.Name, Version, job.Units, WarningOf(checks)));
+    }
+
+    private static string WarningOf(ImmutableArray<CheckResult> checks) => checks.Count(check => check.Verdict == Verdict.Fail) switch
+    {
+        0 => string.Empty,
+        1 => "1 CHECK FAILED, see report.pdf",
+        var several => $"{several} CHECKS FAILED, see report.pdf",
+    };
+}

@@ -1,0 +1,130 @@
+using CanvasCut.Design;
+using CanvasCut.Drawing;
+using CanvasCut.Geometry;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>The top with tubes, keep-outs and all that is mounted.</summary>
+internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits units)
+{
+    private const double TextMm = 2.5;
+
+    private readonly TopCloth _top = patterns.Job.Top;
+    private readonly MountedShape _mounted = patterns.Mounted;
+
+    public IEnumerable<Figure> Figures() =>
+    [
+        .. Tubes(),
+        .. KeepOuts(),
+        view.Line(LineRole.Cut, Plan.Of(_top)),
+        view.Line(LineRole.Fold, Plan.UsableOf(_top)),
+        .. Centreline(),
+        .. Mounted(),
+        .. Words(),
+        .. Sizes(),
+    ];
+
+    private IEnumerable<Figure> Tubes() => _top.Bows.SelectMany((bow, i) => new Figure[]
+    {
+        new Tint(view.Of(Outline.Of(Plan.BandOf(_top, bow))), 0.25),
+        new Lettering($"bow {i + 1}", view.Of(new Point(_top.Width.Millimeters / 2, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),
+    });
+
+    private IEnumerable<Figure> KeepOuts() => _top.KeepOuts.SelectMany(keepOut =>
+    {
+        var box = Plan.Of(keepOut);
+        return new Figure[]
+        {
+            new Tint(view.Of(Outline.Of(box)), 0.12),
+            view.Line(LineRole.Mark, box),
+            view.Line(LineRole.Note, box.LowerLeft, new(box.Right, box.Top)),
+            view.Line(LineRole.Note, new(box.Left, box.Top), new(box.Right, box.Bottom)),
+            new Lettering(keepOut.Name, view.Of(new Point(box.Center.X, box.Top)) + new Step(0, 1), TextMm, TextAnchor.Middle),
+        };
+    });
+
+    private IEnumerable<Figure> Centreline()
+    {
+        var whole = Plan.Of(_top);
+        yield return view.Line(LineRole.Grain, new(0, whole.Bottom), new(0, whole.Top));
+        var top = view.Of(new Point(0, whole.Top));
+        foreach (var figure in Arrows.Between(LineRole.Note, top + new Step(0, 2), top + new Step(0, 12), isTwoHeaded: false))
+        {
+            yield return figure;
+        }
+
+        yield return new Lettering("FORWARD", top + new Step(3, 5), 3, IsBold: true);
+    }
+
+    private IEnumerable<Figure> Mounted()
+    {
+        yield return new Tint(view.Of(Outline.Of(_mounted.CellBox)), 0.18);
+        yield return view.Line(LineRole.Cut, _mounted.CarrierBox);
+        yield return view.Line(LineRole.Mark, RoundedBox.Of(_mounted.PanelBox, patterns.Job.Panel.Body.CornerRadius.Millimeters));
+        yield return view.Line(LineRole.Note, _mounted.CellBox);
+        foreach (var zipper in _mounted.Fastened.Zippers)
+        {
+            yield return view.Line(LineRole.Mark, zipper.Band);
+            yield return view.Line(LineRole.Stitch, new(zipper.Band.Left, zipper.ChainY), new(zipper.Band.Right, zipper.ChainY));
+        }
+
+        foreach (var line in _mounted.Fastened.Pockets.Select(pocket => view.Line(LineRole.Cut, pocket.Outline))
+            .Concat(_mounted.Fastened.Strips.Select(strip => view.Line(LineRole.Fold, strip.Finished))))
+        {
+            yield return line;
+        }
+
+        if (_mounted.JunctionBox is { } box)
+        {
+            yield return new Tint(view.Of(Outline.Of(box)), 0.45);
+            yield return view.Line(LineRole.Mark, box);
+        }
+
+        if (_mounted.CableExit is { } exit)
+        {
+            yield return Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(exit), 1.2));
+        }
+    }
+
+    private IEnumerable<Figure> Words()
+    {
+        var cells = view.Of(_mounted.CellBox);
+        var middle = cells.Center + new Step(2, 0);
+        yield return new Lettering("panel cells", middle, TextMm);
+        if (_mounted.JunctionBox is { } box)
+        {
+            var at = view.Of(box);
+            yield return new Lettering("box", new(at.Right + 1, at.Center.Y - 1), 2);
+        }
+
+        foreach (var zipper in _mounted.Fastened.Zippers)
+        {
+            var band = view.Of(zipper.Band);
+            var y = zipper.Side == Side.Forward ? band.Top + 3 : band.Bottom - 3 - TextMm;
+            yield return new Lettering($"{Patterns.Words.Of(zipper.Side)} zipper", new(view.Of(_mounted.CarrierBox).Left + (view.Of(_mounted.CarrierBox).WidthMm * 0.25), y), TextMm, TextAnchor.Middle);
+        }
+
+        foreach (var strip in _mounted.Fastened.Strips)
+        {
+            var at = view.Of(strip.Finished);
+            var y = strip.Side == Side.Forward ? at.Top + 3 : at.Bottom - 3 - TextMm;
+            yield return new Lettering("weather strip", new(at.Left + (at.WidthMm * 0.75), y), TextMm, TextAnchor.Middle);
+        }
+    }
+
+    private IEnumerable<Figure> Sizes()
+    {
+        var (whole, carrier) = (view.Of(Plan.Of(_top)), view.Of(_mounted.CarrierBox));
+        return
+        [
+            .. Dimension.Level(whole.Left, whole.Right, whole.Bottom - 12, $"top {Text(_top.Width)}"),
+            .. Dimension.Upright(whole.Bottom, whole.Top, whole.Left - 12, $"top {Text(_top.Length)}"),
+            .. Dimension.Level(carrier.Left, carrier.Right, whole.Bottom - 6, $"carrier {Text(Length.FromMillimeters(_mounted.CarrierBox.WidthMm))}"),
+            .. Dimension.Upright(carrier.Bottom, carrier.Top, whole.Left - 5, $"carrier {Text(Length.FromMillimeters(_mounted.CarrierBox.HeightMm))}"),
+        ];
+    }
+
+    private string Text(Length length) => LengthText.Of(length, units);
+}

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Drawing;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>The words on a piece: what it is, how it is cut and what its lines include.</summary>
+/// <param name="Piece">The piece.</param>
+/// <param name="Number">Its number among the job's pieces, from 1.</param>
+/// <param name="Of">How many different pieces the job has.</param>
+/// <param name="Context">The job.</param>
+/// <param name="Cloth">What it is cut from.</param>
+internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetContext Context, string Cloth)
+{
+    /// <summary>The height of the label's capitals.</summary>
+    public const double HeightMm = 2.5;
+
+    private const double PitchMm = 4.4;
+    private const double ColumnGapMm = 6;
+    private const double WidestMm = 95;
+
+    /// <summary>The label's lines; the first is the piece's name.</summary>
+    public ImmutableArray<string> Lines =>
+    [
+        .. new[]
+        {
+            Piece.Title.Name,
+            $"Job: {Context.JobName}",
+            $"Piece {Number} of {Of} · cut {Piece.Title.Quantity}{HandWords}",
+            $"{Capital(Piece.Title.Face)} · warp {Words.Of(Piece.Warp)}",
+            $"Finished {SizeText(Piece.FinishedSize)}",
+            $"Cut {SizeText(Piece.CutSize)}",
+            $"Cloth: {Cloth}",
+        }.Concat(Piece.Notes)
+            .Append($"CanvasCut {Context.Version}")
+            .Concat(Context.Warning.Length > 0 ? [Context.Warning] : [])
+            .SelectMany(line => TextWrap.Lines(line, WidestMm, HeightMm, isBold: true)),
+    ];
+
+    private string HandWords => Piece.Title.Hand switch
+    {
+        Hand.Port => " · PORT",
+        Hand.Starboard => " · STARBOARD",
+        _ => string.Empty,
+    };
+
+    /// <summary>The label in so many columns, its lower left corner at the origin.</summary>
+    public (ImmutableArray<Figure> Figures, double WidthMm, double HeightMm) InColumns(int columns)
+    {
+        var lines = Lines;
+        var rows = ((lines.Length - 1) / columns) + 1;
+        var widths = Enumerable.Range(0, columns)
+            .Select(column => lines.Skip(column * rows).Take(rows).Select((line, i) => TextWidth.Of(line, HeightMm, column + i == 0)).DefaultIfEmpty(0).Max())
+            .ToList();
+        var height = ((rows - 1) * PitchMm) + HeightMm;
+        var figures = lines.Select((line, i) => (Figure)new Lettering(
+            line,
+            new(widths.Take(i / rows).Sum(width => width + ColumnGapMm), height - HeightMm - (i % rows * PitchMm)),
+            HeightMm,
+            IsBold: i == 0));
+        return ([.. figures], widths.Sum() + ((columns - 1) * ColumnGapMm), height);
+    }
+
+    /// <summary>The most columns that make sense: one a line.</summary>
+    public int MostColumns => Lines.Length;
+
+    private string SizeText((Length Athwart, Length ForeAft) size) =>
+        $"{LengthText.Of(size.Athwart, Context.Units)} athwart × {LengthText.Of(size.ForeAft, Context.Units)} fore and aft";
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+}

@@ -1,0 +1,33 @@
+using CanvasCut.Checks;
+using CanvasCut.Design;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>Writes results of checks in words, the same on paper and on screen.</summary>
+public static class CheckText
+{
+    /// <summary>As in "FAIL"; told apart without colour.</summary>
+    public static string Of(Verdict verdict) => verdict switch
+    {
+        Verdict.Pass => "pass",
+        Verdict.Caution => "CAUTION",
+        Verdict.Fail => "FAIL",
+        _ => "not checked",
+    };
+
+    /// <summary>The value found; empty when nothing was measured.</summary>
+    public static string ValueOf(CheckResult result, PrintUnits units) =>
+        result.Measured.Value is { } value ? LengthText.Of(value, units) : string.Empty;
+
+    /// <summary>The limit, with "at least" or "at most"; empty when there is none.</summary>
+    public static string LimitOf(CheckResult result, PrintUnits units) => result.Measured.Limit is { } limit
+        ? $"{(result.Measured.IsAtLeast ? "at least" : "at most")} {LengthText.Of(limit, units)}"
+        : string.Empty;
+
+    /// <summary>How many of each, as in "21 pass, 1 caution, 2 fail, 1 not checked".</summary>
+    public static string Count(IReadOnlyCollection<CheckResult> results)
+    {
+        int Of(Verdict verdict) => results.Count(result => result.Verdict == verdict);
+        return $"{Of(Verdict.Pass)} pass, {Of(Verdict.Caution)} caution, {Of(Verdict.Fail)} fail, {Of(Verdict.NotChecked)} not checked";
+    }
+}

@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using CanvasCut.Checks;
+using CanvasCut.Design;
+using CanvasCut.Drawing;
+using CanvasCut.Patterns;
+using CanvasCut.Takeoff;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>The report, page by page.</summary>
+public static class ReportSheets
+{
+    private const double MarginMm = 14;
+
+    /// <summary>Writes the report on the job's paper, or on A4 when that is larger.</summary>
+    public static ImmutableArray<Sheet> Of(ReportContent content, SheetContext context)
+    {
+        var (width, height) = context.Units == PrintUnits.Imperial ? (215.9, 279.4) : (210.0, 297.0);
+        var flow = new Flow(width, height, MarginMm);
+        flow.Title(context.JobName);
+        Verdicts(flow, content, context);
+        Placement(flow, content, context);
+        flow.Picture(PlacementSheet.Of(content.Patterns, context));
+        Pieces(flow, content, context);
+        Zippers(flow, content, context);
+        flow.Heading("Cut plan");
+        flow.Picture(CutPlanSheet.Of(content.Plan, context));
+        Order(flow, content);
+        Work(flow, content);
+        flow.Heading("Cautions");
+        flow.List(Cautions.All);
+        Defaults(flow, content);
+        return flow.Pages("report", $"Report, {context.JobName}", context.Footer);
+    }
+
+    private static void Verdicts(Flow flow, ReportContent content, SheetContext context)
+    {
+        flow.Heading("Does it fit?");
+        flow.Text(CheckText.Count(content.Checks) + ".", isBold: true);
+        if (context.Warning.Length > 0)
+        {
+            flow.Text($"{context.Warning}: do not cut before this is settled.", isBold: true);
+        }
+
+        var measure = context.Units == PrintUnits.Both ? 34.0 : 22;
+        var table = new Table([new("Verdict", 17), new("What", 44), new("Found", measure), new("Limit", measure + 10), new("What to do; source of the limit", flow.WidthMm - 71 - (2 * measure))], 1.8);
+        flow.Rows(table, content.Checks.OrderBy(result => Rank(result.Verdict)).Select(result => ImmutableArray.Create(
+            CheckText.Of(result.Verdict),
+            result.Subject,
+            CheckText.ValueOf(result, context.Units),
+            CheckText.LimitOf(result, context.Units),
+            result.Advice.Length > 0 ? $"{result.Advice} ({result.Source})" : result.Source)));
+        flow.Text(string.Empty);
+        flow.Text("This version does not check:", isBold: true);
+        flow.List(JobChecks.NotInThisVersion);
+    }
+
+    /// <summary>What needs the reader first: faults, cautions, what could not be checked, and then what is well.</summary>
+    private static int Rank(Verdict verdict) => verdict switch
+    {
+        Verdict.Fail => 0,
+        Verdict.Caution => 1,
+        Verdict.NotChecked => 2,
+        _ => 3,
+    };
+
+    private static void Placement(Flow flow, ReportContent content, SheetContext context)
+    {
+        flow.Heading("Where it goes");
+        foreach (var (i, option) in content.Fit.Options.Index())
+        {
+            var place = $"carrier's middle at station {LengthText.Of(option.Place.Station, context.Units)}, offset {OffsetText.Of(option.Place.Offset, context.Units)}";
+            var spare = option.Spare.Millimeters < 0
+                ? $"something is {LengthText.Of(-option.Spare, context.Units)} too close"
+                : $"{LengthText.Of(option.Spare, context.Units)} to spare beyond every limit";
+            var bend = option.MayBend ? string.Empty : "; the panel may not be bent that way";
+            flow.Text($"{(i == 0 ? "Chosen" : "Also possible")}: long side {Words.Of(option.LongSide)}, {place}; {spare}{bend}.");
+        }
+
+        flow.Text(content.Fit.IsPlaceChosen
+            ? "The place was chosen by the program: the one with the largest smallest spare distance on a 5 mm grid."
+            : "The place is the job file's (carrier.position).");
+    }
+
+    private static void Pieces(Flow flow, ReportContent content, SheetContext context)
+    {
+        flow.Heading("Cut list");
+        var size = (flow.WidthMm - 10 - 52 - 12) / 2;
+        var table = new Table([new("No", 10), new("Piece", 52), new("Cut", 12), new("Finished, athwart × fore and aft", size), new("Cut size, athwart × fore and aft", size)]);
+        flow.Rows(table, content.Patterns.Pieces.Select((piece, i) => ImmutableArray.Create(
+            $"{i + 1}",
+            piece.Title.Name,
+            $"{piece.Title.Quantity}",
+            $"{LengthText.Of(piece.FinishedSize.Athwart, context.Units)} × {LengthText.Of(piece.FinishedSize.ForeAft, context.Units)}",
+            $"{LengthText.Of(piece.CutSize.Athwart, context.Units)} × {LengthText.Of(piece.CutSize.ForeAft, context.Units)}")));
+    }
+
+    private static void Zippers(Flow flow, ReportContent content, SheetContext context)
+    {
+        flow.Heading("Zippers");
+        var column = (flow.WidthMm - 24) / 4;
+        var table = new Table([new("Edge", 24), new("Kind", column), new("Length to buy or cut", column), new("Run as sewn", column), new("Setback from each corner", column)]);
+        flow.Rows(table, content.Patterns.Mounted.Fastened.Zippers.Select(zipper => ImmutableArray.Create(
+            Words.Of(zipper.Side),
+            zipper.Choice.Kind == ZipperKind.Separating ? "separating" : "continuous",
+            LengthText.Of(zipper.Choice.Buy, context.Units),
+            LengthText.OfMating(zipper.Choice.Run, context.Units),
+            LengthText.OfMating(zipper.Choice.Setback, context.Units) + (zipper.Choice.IsShort ? ", more than asked" : string.Empty))));
+        flow.Text(string.Empty);
+        flow.Text($"Trim a separating zipper at its stop end, never at the pin. Both halves bear ticks in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, context.Units)} from it: close the zipper, put tick on tick, then sew. Stock lengths vary by some millimetres; measure before trimming.");
+    }
+
+    private static void Order(Flow flow, ReportContent content)
+    {
+        flow.Heading("What to buy");
+        var table = new Table([new("Item", 62), new("Quantity", 20), new("Unit", 14), new("That is", 50), new("For", flow.WidthMm - 146)]);
+        flow.Rows(table, content.Order.Select(line => ImmutableArray.Create(line.Item, line.Quantity, line.Unit, line.Also, line.For)));
+    }
+
+    private static void Work(Flow flow, ReportContent content)
+    {
+        flow.Heading("Order of work");
+        var half = (flow.WidthMm - 10) / 2;
+        var table = new Table([new("No", 10), new("Do", half), new("Before going on", half)]);
+        flow.Rows(table, WorkOrder.Of(content.Patterns).Select((step, i) => ImmutableArray.Create($"{i + 1}", step.Do, step.Check)));
+    }
+
+    private static void Defaults(Flow flow, ReportContent content)
+    {
+        flow.Heading("Defaults used");
+        flow.Text("The job file leaves these out. Look at each: it is yours to change.");
+        var table = new Table([new("Field", 46), new("Taken", 46), new("Where it comes from", flow.WidthMm - 92)], 1.8);
+        flow.Rows(table, content.Patterns.Job.Defaults.Select(used => ImmutableArray.Create(used.Field, used.Value, used.Source)));
+    }
+}
