@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using CanvasCut.Geometry;
+
+namespace CanvasCut.Drawing.Pages;
+
+/// <summary>A small picture of a piece with the pages it is printed on.</summary>
+internal static class Thumbnail
+{
+    private const double TitleHeightMm = 2.4;
+
+    private const double LineMm = 4;
+
+    private const double TitleRoomMm = (2 * LineMm) + 1;
+
+    private const double LargestLabelHeightMm = 3;
+
+    private const double SmallestLabelHeightMm = 1.2;
+
+    private const double LabelPartOfPage = 0.3;
+
+    /// <summary>Larger would not look like a map.</summary>
+    private const double LargestScale = 0.35;
+
+    /// <summary>The picture, as large as the cell allows.</summary>
+    /// <param name="grid">The piece and its pages.</param>
+    /// <param name="firstPage">The number of its first page in the set.</param>
+    /// <param name="cell">Where on the map page.</param>
+    public static ImmutableArray<Figure> Of(TileGrid grid, int firstPage, Box cell)
+    {
+        var covered = Bodies(grid).Select(page => page.Body).Aggregate((first, second) => first.Joined(second));
+        var room = cell with { Top = cell.Top - TitleRoomMm };
+        var scale = Math.Min(LargestScale, Math.Min(room.WidthMm / covered.WidthMm, room.HeightMm / covered.HeightMm));
+        var at = new Point(cell.Left, room.Top - (covered.HeightMm * scale));
+        Point OnMap(Point point) => at + ((point - covered.LowerLeft) * scale);
+
+        return
+        [
+            .. Heading(grid, firstPage, cell),
+            .. Outlines(grid.Figures).Select(stroke => stroke with { Points = [.. stroke.Points.Select(OnMap)] }),
+            .. Bodies(grid).SelectMany(page => Page(page.Label, page.Body, OnMap)),
+        ];
+    }
+
+    private static IEnumerable<Figure> Heading(TileGrid grid, int firstPage, Box cell)
+    {
+        var lastPage = firstPage + grid.Plan.PageCount - 1;
+        var pages = FormattableString.Invariant(grid.Plan.PageCount == 1 ? (FormattableString)$"page {firstPage}" : $"pages {firstPage}–{lastPage}");
+        var title = TextWidth.Shortened(grid.Piece.Title, cell.WidthMm, TitleHeightMm, isBold: true);
+        yield return new Lettering(title, new(cell.Left, cell.Top - TitleHeightMm), TitleHeightMm, IsBold: true);
+        yield return new Lettering(pages, new(cell.Left, cell.Top - TitleHeightMm - LineMm), TitleHeightMm - 0.4);
+    }
+
+    /// <summary>The lines that show the piece's shape: those to cut, or all where there is none to cut.</summary>
+    private static List<Stroke> Outlines(ImmutableArray<Figure> figures)
+    {
+        var strokes = figures.OfType<Stroke>().ToList();
+        var cuts = strokes.Where(stroke => stroke.Role == LineRole.Cut).ToList();
+        return cuts.Count > 0 ? cuts : strokes;
+    }
+
+    private static IEnumerable<(string Label, Box Body)> Bodies(TileGrid grid) =>
+        from row in Enumerable.Range(0, grid.Plan.Rows)
+        from column in Enumerable.Range(0, grid.Plan.Columns)
+        select (grid.LabelOf(row, column)!, grid.BodyOf(row, column));
+
+    private static IEnumerable<Figure> Page(string label, Box body, Func<Point, Point> onMap)
+    {
+        var outline = Outline.Of(body).Mapped(onMap);
+        var heightMm = Math.Clamp(outline.Bounds.HeightMm * LabelPartOfPage, SmallestLabelHeightMm, LargestLabelHeightMm);
+        yield return Stroke.Closed(LineRole.Note, outline);
+        yield return new Lettering(label, outline.Bounds.Center - new Step(0, heightMm / 2), heightMm, TextAnchor.Middle);
+    }
+}
