@@ -47,6 +47,9 @@ public static class CheckCodes
     /// <summary>Two pockets on one edge.</summary>
     public const string PocketRoom = "pocket.room";
 
+    /// <summary>A pocket and the hem of its mouth.</summary>
+    public const string PocketMouth = "pocket.mouth";
+
     /// <summary>A strip and the cells.</summary>
     public const string StripShade = "strip.shade";
 
@@ -63,6 +66,6 @@ public static class CheckCodes
     public static ImmutableArray<string> All { get; } =
     [
         Margin, KeepOut, BentSide, TubeZipper, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
-        PocketShade, PocketHold, PocketZipper, PocketRoom, StripShade, BoxCover, ZipperStock, ClothWidth,
+        PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, ZipperStock, ClothWidth,
     ];
 }

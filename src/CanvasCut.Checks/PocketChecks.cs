@@ -42,6 +42,12 @@ internal static class PocketChecks
             Verdict.Caution,
             Practice,
             "It covers little of the carrier's edges; a wider border or dead border would let it hold more.");
+        yield return Judge(
+            (CheckCodes.PocketMouth, $"{subject}'s mouth hem"),
+            Measured.AtMost(job.Fastenings.Pocket.Mouth.Width, pocket.Leg / (2 * Math.Sqrt(2))),
+            Verdict.Fail,
+            "half the pocket's height over its mouth (geometry)",
+            "The hem of the mouth is too deep for so small a pocket: narrow pocket.mouth.width, or bind the mouth.");
         if (!job.Fastenings.Pocket.OverZipper)
         {
             var needed = pocket.Leg - pocket.OutX + MountedFastenings.SeamClearance;

@@ -40,8 +40,10 @@ public static class ResultFiles
 
     private static IReadOnlyList<Sheet> Templates(ImmutableArray<PieceDrawing> drawings, PaperSpec paper, SheetContext context) => TilePages.Of(
         [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],
-        new(new(paper.Name, paper.Width.Millimeters, paper.Height.Millimeters), paper.Margin.Millimeters, paper.Overlap.Millimeters),
-        new("Templates", context.JobName, context.Footer));
+        new("Templates", context.JobName, context.Footer),
+        new(paper.Name, paper.Width.Millimeters, paper.Height.Millimeters),
+        paper.Margin.Millimeters,
+        paper.Overlap.Millimeters);
 
     private static ResultFile Pdf(string name, IReadOnlyList<Sheet> sheets, string title, string tells)
     {

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using UnitsNet;
+
+namespace CanvasCut.Tests.Patterns;
+
+/// <summary>Jobs made in code, all measures in millimetres; invented, for tests alone.</summary>
+internal static class SampleJobs
+{
+    public static Length Mm(double value) => Length.FromMillimeters(value);
+
+    public static CarrierSpec Carrier { get; } = new(
+        new(Mm(12.7), Mm(12.7), Mm(0), Mm(0)), new(Mm(12.7), Mm(25.4)), CornerKind.Mitred, Sides.All(EdgeFinish.Hem), null);
+
+    public static ZipperSpec Zipper { get; } = new(
+        new(Mm(10), Mm(38.1)), ZipperKind.Separating, Mm(25.4), Mm(9.5), [Mm(609.6), Mm(914.4), Mm(1219.2), Mm(1524)]);
+
+    public static PocketSpec Pocket { get; } = new(null, Mm(10), new(Mm(12.7), Mm(12.7)), Mm(12.7), OverZipper: true);
+
+    public static WeatherStripSpec Strip { get; } = new([Side.Forward], Mm(15.9), Mm(12.7), new(Mm(12.7), Mm(12.7)), Mm(25.4));
+
+    public static ClothSpec Cloth { get; } = new(
+        "test cloth",
+        new(Mm(1524), Mm(12.7), Mm(100)),
+        new(WarpDirection.ForeAft, RollTurns.Half, Mm(5), OneWay: false),
+        new(0, 0),
+        FelledSeam.Full);
+
+    /// <summary>A 1100 by 550 panel on a 1600 by 1800 top with two bows.</summary>
+    public static CarrierJob Plain { get; } = new(
+        "Plain",
+        PrintUnits.Both,
+        Top(1600, 1800, [BowAt(60), BowAt(1540)]),
+        Panel(1100, 550),
+        Carrier,
+        new(Zipper, Pocket, Strip, new(Mm(38.1), Mm(12.7))),
+        new(Cloth, new(Mm(4.5), "thread", 2, 4), new("A4", Mm(210), Mm(297), Mm(10), Mm(10))),
+        new(1.5, Mm(10), Mm(10), Mm(3)),
+        []);
+
+    public static TopCloth Top(double length, double width, ImmutableArray<Bow> bows, params ImmutableArray<KeepOut> keepOuts) =>
+        new(Mm(length), Mm(width), new(Mm(25), Mm(0)), bows, keepOuts);
+
+    public static Bow BowAt(double station, double chord = 1750, double crown = 90) =>
+        new(Mm(station), Mm(25.4), CircularArc.FromChordAndRise(chord, crown), null);
+
+    public static SolarPanel Panel(double length, double width, double dead = 15, LongSide? longSide = LongSide.Athwart) => new(
+        new(Mm(length), Mm(width), Mm(2.5), Mm(10), null),
+        new(Mm(600), BendAxis.Either, AllowsHardPoints: false, null),
+        longSide,
+        new(Sides.All(Mm(dead)), null, null));
+
+    public static CarrierJob With(this CarrierJob job, PocketSpec? pocket = null, ZipperSpec? zipper = null, WeatherStripSpec? strip = null) => job with
+    {
+        Fastenings = job.Fastenings with
+        {
+            Pocket = pocket ?? job.Fastenings.Pocket,
+            Zipper = zipper ?? job.Fastenings.Zipper,
+            WeatherStrip = strip ?? job.Fastenings.WeatherStrip,
+        },
+    };
+
+    public static CarrierJob On(this CarrierJob job, ClothSpec cloth) => job with { Workshop = job.Workshop with { Cloth = cloth } };
+}
