@@ -16,23 +16,19 @@ public static class RoundedBox
     {
         ArgumentOutOfRangeException.ThrowIfNegative(radiusMm);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(radiusMm, Math.Min(box.WidthMm, box.HeightMm) / 2);
-        if (radiusMm <= 0)
-        {
-            return Outline.Of(box);
-        }
-
-        var inner = box.Grown(-radiusMm);
-        return new(
-        [
-            .. QuarterArc(new(inner.Left, inner.Bottom), radiusMm, 2),
-            .. QuarterArc(new(inner.Right, inner.Bottom), radiusMm, 3),
-            .. QuarterArc(new(inner.Right, inner.Top), radiusMm, 0),
-            .. QuarterArc(new(inner.Left, inner.Top), radiusMm, 1),
-        ]);
+        return radiusMm > 0 ? Around(box.Grown(-radiusMm), radiusMm) : Outline.Of(box);
     }
 
     /// <summary>A circle as points, with the same closeness as the corners.</summary>
-    public static Outline Circle(Point center, double radiusMm) => Of(Box.Around(center, 2 * radiusMm, 2 * radiusMm), radiusMm);
+    public static Outline Circle(Point center, double radiusMm) => Around(Box.Around(center, 0, 0), radiusMm);
+
+    private static Outline Around(Box inner, double radiusMm) => new(
+    [
+        .. QuarterArc(new(inner.Left, inner.Bottom), radiusMm, 2),
+        .. QuarterArc(new(inner.Right, inner.Bottom), radiusMm, 3),
+        .. QuarterArc(new(inner.Right, inner.Top), radiusMm, 0),
+        .. QuarterArc(new(inner.Left, inner.Top), radiusMm, 1),
+    ]);
 
     private static ImmutableArray<Point> QuarterArc(Point center, double radiusMm, int quarter)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
@@ -22,6 +23,7 @@ internal static class BestPlace
         var columns = GridFrom(whole.Left, whole.Right)
             .Select(x => (At: x, Spare: Smallest(Clearances.Across(job, shape.MovedBy(new(x, 0))))))
             .ToList();
+        var keepOuts = new KeepOutField(job, shape);
         var best = (Point: whole.Center, Spare: double.NegativeInfinity);
         foreach (var point in rows.SelectMany(row => columns.Select(column => (
             Point: new Point(column.At, row.At),
@@ -32,7 +34,7 @@ internal static class BestPlace
                 continue;
             }
 
-            var spare = Math.Min(point.Spare, KeepOutSpare(job, shape, point.Point));
+            var spare = Math.Min(point.Spare, keepOuts.SpareAt(point.Point));
             if (spare > best.Spare + EqualMm || (spare >= best.Spare - EqualMm && IsNearer(point.Point, best.Point, whole.Center)))
             {
                 best = (point.Point, Math.Max(spare, best.Spare));
@@ -50,15 +52,30 @@ internal static class BestPlace
 
     private static double Smallest(IEnumerable<Clearance> clearances) => clearances.Min(clearance => clearance.SpareMm);
 
-    private static double KeepOutSpare(CarrierJob job, MountedShape shape, Point at) => job.Top.KeepOuts.IsEmpty
-        ? double.PositiveInfinity
-        : Smallest(Clearances.KeepOuts(job, shape.MovedBy(new(at.X, at.Y))));
-
     /// <summary>The order among equal places: nearer the centreline, nearer the top's middle, forward, port.</summary>
     private static bool IsNearer(Point one, Point other, Point middle)
     {
         var first = (Math.Abs(one.X), Math.Abs(one.Y - middle.Y), -one.Y, one.X);
         var second = (Math.Abs(other.X), Math.Abs(other.Y - middle.Y), -other.Y, other.X);
         return first.CompareTo(second) < 0;
+    }
+
+    /// <summary>The distances from the keep-outs, with everything worked out that does not depend on the place.</summary>
+    private sealed class KeepOutField(CarrierJob job, MountedShape shape)
+    {
+        private readonly ImmutableArray<Box> _boxes = Clearances.BoxesOf(shape);
+        private readonly ImmutableArray<(Box Box, double ClearanceMm)> _keepOuts =
+            [.. job.Top.KeepOuts.Select(keepOut => (Plan.Of(keepOut), keepOut.Clearance.Millimeters))];
+
+        public double SpareAt(Point at)
+        {
+            var smallest = double.PositiveInfinity;
+            foreach (var (box, clearance) in _keepOuts)
+            {
+                smallest = Math.Min(smallest, Clearances.ToKeepOutMm(_boxes, box, new(at.X, at.Y)) - clearance);
+            }
+
+            return smallest;
+        }
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
@@ -25,10 +26,22 @@ internal static class Clearances
     /// <summary>Those that depend on both: the keep-outs.</summary>
     public static IEnumerable<Clearance> KeepOuts(CarrierJob job, MountedShape mounted) =>
         job.Top.KeepOuts.Select(keepOut => new Clearance(
-            CheckCodes.KeepOut,
-            keepOut.Name,
-            mounted.Parts.Min(part => Clearance.BetweenMm(part.Bounds, Plan.Of(keepOut))),
-            keepOut.Clearance.Millimeters));
+            CheckCodes.KeepOut, keepOut.Name, ToKeepOutMm(BoxesOf(mounted), Plan.Of(keepOut), new(0, 0)), keepOut.Clearance.Millimeters));
+
+    /// <summary>The boxes round all that is mounted. A pocket's box holds a little more than the pocket, on the safe side.</summary>
+    public static ImmutableArray<Box> BoxesOf(MountedShape mounted) => [.. mounted.Parts.Select(part => part.Bounds)];
+
+    /// <summary>The distance of the nearest of several boxes, moved by a step, from a keep-out.</summary>
+    public static double ToKeepOutMm(ImmutableArray<Box> boxes, Box keepOut, Step step)
+    {
+        var nearest = double.PositiveInfinity;
+        foreach (var box in boxes)
+        {
+            nearest = Math.Min(nearest, Clearance.BetweenMm(box.MovedBy(step), keepOut));
+        }
+
+        return nearest;
+    }
 
     private static IEnumerable<Clearance> Ends(TopCloth top, Box extent)
     {
