@@ -71,17 +71,8 @@ public sealed partial class DxfWriterTests
     public void The_file_is_plain_ASCII_without_exponents_and_the_same_in_any_culture()
     {
         var text = Written(ExportSamples.A4);
-        var before = CultureInfo.CurrentCulture;
-        CultureInfo.CurrentCulture = new CultureInfo("de-DE") { NumberFormat = { NumberDecimalSeparator = ",", NegativeSign = "–" } };
-        try
-        {
-            Assert.Equal(text, Written(ExportSamples.A4));
-        }
-        finally
-        {
-            CultureInfo.CurrentCulture = before;
-        }
 
+        ForeignCulture.In(() => Assert.Equal(text, Written(ExportSamples.A4)));
         Assert.DoesNotContain(text, character => character > '~');
         Assert.DoesNotMatch(@"\d[eE][-+]?\d", text);
         Assert.DoesNotContain("\n-0.0\n", text, StringComparison.Ordinal);

@@ -123,7 +123,9 @@ public sealed class PdfWriterTests
     {
         var number = page.ToString(CultureInfo.InvariantCulture);
         var svg = folder.PathOf("page.svg");
-        OutsideTool.Run("pdftocairo", "-svg", "-f", number, "-l", number, file, svg);
+
+        // Left alone it fits the page into one of a whole number of points: the very shrinking that the squares give away.
+        OutsideTool.Run("pdftocairo", "-svg", "-noshrink", "-nocenter", "-f", number, "-l", number, file, svg);
         return [.. SvgGeometry.PathBoxes(File.ReadAllText(svg)).Select(box => new Box(box.Left * MmInPoint, box.Bottom * MmInPoint, box.Right * MmInPoint, box.Top * MmInPoint))];
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using System.Xml.Linq;
 using CanvasCut.Drawing;
@@ -71,16 +70,8 @@ public sealed class SvgWriterTests
     public void The_same_sheet_gives_the_same_file_in_any_culture()
     {
         var text = Written(ExportSamples.WithInset);
-        var before = CultureInfo.CurrentCulture;
-        CultureInfo.CurrentCulture = new CultureInfo("de-DE") { NumberFormat = { NumberDecimalSeparator = ",", NegativeSign = "–" } };
-        try
-        {
-            Assert.Equal(text, Written(ExportSamples.WithInset));
-        }
-        finally
-        {
-            CultureInfo.CurrentCulture = before;
-        }
+
+        ForeignCulture.In(() => Assert.Equal(text, Written(ExportSamples.WithInset)));
     }
 
     [Theory]
