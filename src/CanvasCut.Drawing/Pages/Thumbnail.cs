@@ -18,6 +18,8 @@ internal static class Thumbnail
 
     private const double LabelPartOfPage = 0.3;
 
+    private const double Darkness = 0.15;
+
     /// <summary>Larger would not look like a map.</summary>
     private const double LargestScale = 0.35;
 
@@ -36,7 +38,7 @@ internal static class Thumbnail
         return
         [
             .. Heading(grid, firstPage, cell),
-            .. Outlines(grid.Figures).Select(stroke => stroke with { Points = [.. stroke.Points.Select(OnMap)] }),
+            .. Shape(grid.Figures, OnMap),
             .. Bodies(grid).SelectMany(page => Page(page.Label, page.Body, OnMap)),
         ];
     }
@@ -50,12 +52,21 @@ internal static class Thumbnail
         yield return new Lettering(pages, new(cell.Left, cell.Top - TitleHeightMm - LineMm), TitleHeightMm - 0.4);
     }
 
-    /// <summary>The lines that show the piece's shape: those to cut, or all where there is none to cut.</summary>
-    private static List<Stroke> Outlines(ImmutableArray<Figure> figures)
+    /// <summary>What is to be cut, in grey so that page labels can be read on it; every line where nothing is to be cut.</summary>
+    private static IEnumerable<Figure> Shape(ImmutableArray<Figure> figures, Func<Point, Point> onMap)
     {
         var strokes = figures.OfType<Stroke>().ToList();
-        var cuts = strokes.Where(stroke => stroke.Role == LineRole.Cut).ToList();
-        return cuts.Count > 0 ? cuts : strokes;
+        var cuts = strokes.Where(stroke => stroke is { Role: LineRole.Cut, IsClosed: true }).ToList();
+        foreach (var stroke in cuts.Count > 0 ? cuts : strokes)
+        {
+            var line = new Stroke(LineRole.Mark, [.. stroke.Points.Select(onMap)], stroke.IsClosed);
+            if (stroke.IsClosed)
+            {
+                yield return new Tint(new(line.Points), Darkness);
+            }
+
+            yield return line;
+        }
     }
 
     private static IEnumerable<(string Label, Box Body)> Bodies(TileGrid grid) =>
