@@ -16,16 +16,16 @@ public sealed class BottomLeftSearch : INestingSearch
     private const int FewOrders = 500;
 
     /// <summary>How many varied orders are tried at most, however little work each is.</summary>
-    private const int MostVaried = 2000;
+    private const int MostVaried = 4000;
 
     /// <summary>How many varied orders are tried at least.</summary>
     private const int LeastVaried = 20;
 
     /// <summary>About how many meetings of an edge with a zone's edge a search may take: a tenth of a second or so.</summary>
-    private const double Work = 3e7;
+    private const double Work = 1e8;
 
     /// <summary>One in so many varied orders is mixed up altogether.</summary>
-    private const int ShuffleEvery = 5;
+    private const int ShuffleEvery = 20;
 
     /// <inheritdoc/>
     public NestingLayout? Find(NestingTask task)

@@ -34,16 +34,18 @@ internal static class Orders
     /// <summary>Every order with every choice of turns.</summary>
     public static IEnumerable<ImmutableArray<Turnout>> Every(PieceCatalog catalog) => Arranged(catalog, [.. Copies(catalog)]).DistinctBy(Text);
 
-    /// <summary>An order with two pieces exchanged, or one turned otherwise.</summary>
+    /// <summary>An order with two pieces exchanged, or one taken elsewhere, or one turned otherwise.</summary>
     public static ImmutableArray<Turnout> Varied(ImmutableArray<Turnout> order, PieceCatalog catalog, Dice dice)
     {
         var (i, j) = (dice.Below(order.Length), dice.Below(order.Length));
-        if (order[i].Item != order[j].Item)
+        if (order[i].Item == order[j].Item)
         {
-            return order.SetItem(i, order[j]).SetItem(j, order[i]);
+            return order.SetItem(i, order[i] with { Turn = dice.Below(catalog.Turns[order[i].Item].Length + 1) - 1 });
         }
 
-        return order.SetItem(i, order[i] with { Turn = dice.Below(catalog.Turns[order[i].Item].Length + 1) - 1 });
+        return dice.Below(2) == 0
+            ? order.SetItem(i, order[j]).SetItem(j, order[i])
+            : order.RemoveAt(i).Insert(j, order[i]);
     }
 
     /// <summary>An order mixed up altogether.</summary>
