@@ -55,7 +55,7 @@ public sealed class BottomLeftSearch : INestingSearch
     {
         private readonly PieceCatalog _catalog;
         private readonly double _enoughMm;
-        private ImmutableArray<Turnout> _order;
+        private ImmutableArray<PieceChoice> _order;
         private double _belowMm;
 
         public Run(PieceCatalog catalog)
@@ -87,7 +87,7 @@ public sealed class BottomLeftSearch : INestingSearch
             }
         }
 
-        private void TryAll(IEnumerable<ImmutableArray<Turnout>> orders)
+        private void TryAll(IEnumerable<ImmutableArray<PieceChoice>> orders)
         {
             foreach (var order in orders.TakeWhile(_ => !IsDone))
             {
@@ -96,7 +96,7 @@ public sealed class BottomLeftSearch : INestingSearch
         }
 
         /// <summary>An order as good as the best takes its place, so that varying it leads somewhere else.</summary>
-        private void Try(ImmutableArray<Turnout> order)
+        private void Try(ImmutableArray<PieceChoice> order)
         {
             if (PlacedRow.Of(_catalog, order, _belowMm) is { } row)
             {
@@ -107,7 +107,7 @@ public sealed class BottomLeftSearch : INestingSearch
 
         private int OrdersForWork()
         {
-            var zoneEdges = _order.Average(turnout => 2.0 * _catalog.Turns[turnout.Item].Sum(piece => piece.Hull.Count));
+            var zoneEdges = _order.Average(choice => 2.0 * _catalog.Turns[choice.Item].Sum(piece => piece.Hull.Count));
             var work = zoneEdges * zoneEdges * Math.Pow(_order.Length, 3) / 3;
             return (int)Math.Clamp(Work / work, LeastVaried, int.MaxValue);
         }

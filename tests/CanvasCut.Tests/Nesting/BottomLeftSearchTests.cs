@@ -71,8 +71,46 @@ public sealed class BottomLeftSearchTests
     }
 
     [Fact]
+    public void A_piece_alone_lies_in_the_lower_left_corner_wherever_it_was_drawn()
+    {
+        var item = new NestingItem("piece", Outline.Of(new(-70, 15, -40, 35)), 1, AllowedTurns.None);
+
+        Assert.Equal(new(0, 0, 30, 20), Found(Tasks.Of(100, 5, item)).PlacedOutline(0).Bounds);
+    }
+
+    /// <summary>The longest piece may not turn, so nothing can be shorter; all the others find room beside it.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(12.5)]
+    public void Twenty_pieces_of_many_shapes_reach_no_further_than_the_longest(double gapMm)
+    {
+        var task = Tasks.Of(
+            1524,
+            gapMm,
+            new NestingItem("cut corners", CutCorners(1310.7, 742.3, 30.1), 1, AllowedTurns.Half),
+            new NestingItem("large triangle", new([new(0, 0), new(260.3, 0), new(0, 260.3)]), 4, AllowedTurns.Half),
+            new NestingItem("small triangle", new([new(0, 0), new(133.3, 0), new(0, 133.3)]), 3, AllowedTurns.Half),
+            new NestingItem("round corners", RoundedBox.Of(new(0, 0, 200, 140), 20), 4, AllowedTurns.Half),
+            Tasks.Rectangle(1250, 91.4, 2, AllowedTurns.Half),
+            Tasks.Rectangle(300.2, 80.1, 6, AllowedTurns.Half));
+
+        Assert.Equal(1310.7, Found(task).LengthMm, 1e-9);
+    }
+
+    [Fact]
+    public void A_search_cannot_try_fewer_than_no_orders() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => new BottomLeftSearch(-1));
+
+    [Fact]
     public void A_piece_as_wide_as_the_strip_fits() =>
         Assert.Equal(5, Found(Tasks.Of(0.1 + 0.2, 0, Tasks.Rectangle(5, 0.3))).LengthMm);
+
+    private static Outline CutCorners(double alongMm, double acrossMm, double cutMm)
+    {
+        var (right, top) = (alongMm - cutMm, acrossMm - cutMm);
+        return new(
+            [new(cutMm, 0), new(right, 0), new(alongMm, cutMm), new(alongMm, top), new(right, acrossMm), new(cutMm, acrossMm), new(0, top), new(0, cutMm)]);
+    }
 
     private static NestingLayout Found(NestingTask task)
     {

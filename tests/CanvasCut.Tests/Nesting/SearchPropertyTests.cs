@@ -15,15 +15,15 @@ public sealed class SearchPropertyTests
     private static readonly Gen<Outline> Rectangle =
         Gen.Select(Gen.Double[5, 190], Gen.Double[5, 190], (along, across) => Outline.Of(new(0, 0, along, across)));
 
-    /// <summary>One corner on each of three sides of a box, anywhere in the plane: sharp, blunt and nearly right-angled ones.</summary>
-    private static readonly Gen<Outline> Triangle =
+    /// <summary>Three or four corners, never in one line, anywhere along the strip.</summary>
+    private static readonly Gen<Outline> Slanted =
         Gen.Select(Gen.Double[0, 150], Gen.Double[0, 150], Gen.Double[0, 150], Gen.Double[-300, 300])
             .Select((a, b, c, x) => new Outline([new(x + a, -7), new(x + 160, b), new(x - 1, c), new(x + (a / 2), c + 10)]))
             .Select(outline => ConvexHull.Of(outline.Corners));
 
     private static readonly Gen<NestingTask> Task =
         Gen.Select(
-            Gen.Select(Gen.OneOf(Rectangle, Triangle), Gen.Int[1, 3], Turns, (shape, demand, turns) => new NestingItem("piece", shape, demand, turns)).Array[1, 4],
+            Gen.Select(Gen.OneOf(Rectangle, Slanted), Gen.Int[1, 3], Turns, (shape, demand, turns) => new NestingItem("piece", shape, demand, turns)).Array[1, 4],
             Gen.OneOf(Gen.Const(0.0), Gen.Double[0, 25]),
             (items, gapMm) => Tasks.Of(WidthMm, gapMm, items));
 
