@@ -15,17 +15,28 @@ public sealed class BottomLeftSearch : INestingSearch
     /// <summary>Up to so many orders all are tried.</summary>
     private const int FewOrders = 500;
 
-    /// <summary>How many varied orders are tried at most, however little work each is.</summary>
-    private const int MostVaried = 2000;
+    /// <summary>How many varied orders are tried when there is work for as many.</summary>
+    private const int UsualVaried = 4000;
 
-    /// <summary>How many varied orders are tried at least.</summary>
+    /// <summary>So many varied orders are tried however much work each is.</summary>
     private const int LeastVaried = 20;
 
-    /// <summary>About how many meetings of an edge with a zone's edge a search may take: a tenth of a second or so.</summary>
-    private const double Work = 3e7;
+    /// <summary>About how many meetings of an edge with a zone's edge a search may take: less than a tenth of a second once warm.</summary>
+    private const double Work = 4e7;
 
     /// <summary>One in so many varied orders is mixed up altogether.</summary>
-    private const int ShuffleEvery = 5;
+    private const int ShuffleEvery = 20;
+
+    private readonly int _mostVaried;
+
+    /// <summary>Makes a search.</summary>
+    /// <param name="mostVaried">How many varied orders are tried at most; 0 or more. Fewer take less time.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The number is negative.</exception>
+    public BottomLeftSearch(int mostVaried = UsualVaried)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(mostVaried);
+        _mostVaried = mostVaried;
+    }
 
     /// <inheritdoc/>
     public NestingLayout? Find(NestingTask task)
@@ -36,7 +47,7 @@ public sealed class BottomLeftSearch : INestingSearch
         }
 
         var run = new Run(new PieceCatalog(task));
-        run.Go();
+        run.Go(_mostVaried);
         return LayoutCheck.Faultless(run.Best.ToLayout());
     }
 
@@ -44,7 +55,7 @@ public sealed class BottomLeftSearch : INestingSearch
     {
         private readonly PieceCatalog _catalog;
         private readonly double _enoughMm;
-        private ImmutableArray<Turnout> _order;
+        private ImmutableArray<PieceChoice> _order;
         private double _belowMm;
 
         public Run(PieceCatalog catalog)
@@ -60,7 +71,7 @@ public sealed class BottomLeftSearch : INestingSearch
 
         private bool IsDone => Best.LengthMm <= _enoughMm;
 
-        public void Go()
+        public void Go(int mostVaried)
         {
             TryAll(Orders.LargestFirst(_catalog).Skip(1));
             if (Orders.CountOfEvery(_catalog) <= FewOrders)
@@ -70,13 +81,13 @@ public sealed class BottomLeftSearch : INestingSearch
             }
 
             var dice = new Dice(seed: 1);
-            for (var left = VariedOrders(); left > 0 && !IsDone; left--)
+            for (var left = Math.Min(mostVaried, OrdersForWork()); left > 0 && !IsDone; left--)
             {
                 Try(left % ShuffleEvery == 0 ? Orders.Shuffled(_order, dice) : Orders.Varied(_order, _catalog, dice));
             }
         }
 
-        private void TryAll(IEnumerable<ImmutableArray<Turnout>> orders)
+        private void TryAll(IEnumerable<ImmutableArray<PieceChoice>> orders)
         {
             foreach (var order in orders.TakeWhile(_ => !IsDone))
             {
@@ -85,7 +96,7 @@ public sealed class BottomLeftSearch : INestingSearch
         }
 
         /// <summary>An order as good as the best takes its place, so that varying it leads somewhere else.</summary>
-        private void Try(ImmutableArray<Turnout> order)
+        private void Try(ImmutableArray<PieceChoice> order)
         {
             if (PlacedRow.Of(_catalog, order, _belowMm) is { } row)
             {
@@ -94,11 +105,11 @@ public sealed class BottomLeftSearch : INestingSearch
             }
         }
 
-        private int VariedOrders()
+        private int OrdersForWork()
         {
-            var zoneEdges = _order.Average(turnout => 2.0 * _catalog.Turns[turnout.Item].Sum(piece => piece.Hull.Count));
+            var zoneEdges = _order.Average(choice => 2.0 * _catalog.Turns[choice.Item].Sum(piece => piece.Hull.Count));
             var work = zoneEdges * zoneEdges * Math.Pow(_order.Length, 3) / 3;
-            return (int)Math.Clamp(Work / work, LeastVaried, MostVaried);
+            return (int)Math.Clamp(Work / work, LeastVaried, int.MaxValue);
         }
     }
 }

@@ -6,7 +6,7 @@ namespace CanvasCut.Nesting;
 internal static class Orders
 {
     /// <summary>The largest piece first, by several measures of size, with turns free, lying and standing.</summary>
-    public static IEnumerable<ImmutableArray<Turnout>> LargestFirst(PieceCatalog catalog)
+    public static IEnumerable<ImmutableArray<PieceChoice>> LargestFirst(PieceCatalog catalog)
     {
         Func<TurnedPiece, double>[] sizes =
         [
@@ -17,7 +17,7 @@ internal static class Orders
         ];
         Func<ImmutableArray<TurnedPiece>, int>[] turns =
         [
-            _ => Turnout.AnyTurn,
+            _ => PieceChoice.AnyTurn,
             turned => turned.IndexOf(turned.MaxBy(piece => piece.Hull.Bounds.WidthMm)!),
             turned => turned.IndexOf(turned.MinBy(piece => piece.Hull.Bounds.WidthMm)!),
         ];
@@ -32,22 +32,24 @@ internal static class Orders
     }
 
     /// <summary>Every order with every choice of turns.</summary>
-    public static IEnumerable<ImmutableArray<Turnout>> Every(PieceCatalog catalog) => Arranged(catalog, [.. Copies(catalog)]).DistinctBy(Text);
+    public static IEnumerable<ImmutableArray<PieceChoice>> Every(PieceCatalog catalog) => Arranged(catalog, [.. Copies(catalog)]).DistinctBy(Text);
 
-    /// <summary>An order with two pieces exchanged, or one turned otherwise.</summary>
-    public static ImmutableArray<Turnout> Varied(ImmutableArray<Turnout> order, PieceCatalog catalog, Dice dice)
+    /// <summary>An order with two pieces exchanged, or one taken elsewhere, or one turned otherwise.</summary>
+    public static ImmutableArray<PieceChoice> Varied(ImmutableArray<PieceChoice> order, PieceCatalog catalog, Dice dice)
     {
         var (i, j) = (dice.Below(order.Length), dice.Below(order.Length));
-        if (order[i].Item != order[j].Item)
+        if (order[i].Item == order[j].Item)
         {
-            return order.SetItem(i, order[j]).SetItem(j, order[i]);
+            return order.SetItem(i, order[i] with { Turn = dice.Below(catalog.Turns[order[i].Item].Length + 1) - 1 });
         }
 
-        return order.SetItem(i, order[i] with { Turn = dice.Below(catalog.Turns[order[i].Item].Length + 1) - 1 });
+        return dice.Below(2) == 0
+            ? order.SetItem(i, order[j]).SetItem(j, order[i])
+            : order.RemoveAt(i).Insert(j, order[i]);
     }
 
     /// <summary>An order mixed up altogether.</summary>
-    public static ImmutableArray<Turnout> Shuffled(ImmutableArray<Turnout> order, Dice dice)
+    public static ImmutableArray<PieceChoice> Shuffled(ImmutableArray<PieceChoice> order, Dice dice)
     {
         var mixed = order.ToBuilder();
         for (var i = mixed.Count - 1; i > 0; i--)
@@ -59,22 +61,22 @@ internal static class Orders
         return mixed.ToImmutable();
     }
 
-    private static ImmutableArray<Turnout> Sorted(
+    private static ImmutableArray<PieceChoice> Sorted(
         PieceCatalog catalog, Func<ImmutableArray<TurnedPiece>, int> turn, Func<TurnedPiece, double> size) =>
         [
             .. Copies(catalog)
-                .Select(item => new Turnout(item, turn(catalog.Turns[item])))
-                .OrderByDescending(turnout => size(catalog.Turns[turnout.Item][Math.Max(turnout.Turn, 0)])),
+                .Select(item => new PieceChoice(item, turn(catalog.Turns[item])))
+                .OrderByDescending(choice => size(catalog.Turns[choice.Item][Math.Max(choice.Turn, 0)])),
         ];
 
     private static IEnumerable<int> Copies(PieceCatalog catalog) =>
         catalog.Task.Items.SelectMany((item, index) => Enumerable.Repeat(index, item.Demand));
 
-    private static IEnumerable<ImmutableArray<Turnout>> Arranged(PieceCatalog catalog, ImmutableArray<int> items) =>
+    private static IEnumerable<ImmutableArray<PieceChoice>> Arranged(PieceCatalog catalog, ImmutableArray<int> items) =>
         items.IsEmpty
             ? [[]]
             : items.SelectMany((item, index) => Arranged(catalog, items.RemoveAt(index))
                 .SelectMany(rest => catalog.Turns[item].Select((_, turn) => rest.Insert(0, new(item, turn)))));
 
-    private static string Text(ImmutableArray<Turnout> order) => string.Join(' ', order);
+    private static string Text(ImmutableArray<PieceChoice> order) => string.Join(' ', order);
 }

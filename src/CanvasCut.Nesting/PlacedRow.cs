@@ -12,12 +12,12 @@ internal sealed class PlacedRow(PieceCatalog catalog)
     public double LengthMm { get; private set; }
 
     /// <summary>Places the pieces in order; null when they reach as far as a limit, or further.</summary>
-    public static PlacedRow? Of(PieceCatalog catalog, ImmutableArray<Turnout> order, double belowMm)
+    public static PlacedRow? Of(PieceCatalog catalog, ImmutableArray<PieceChoice> order, double belowMm)
     {
         var row = new PlacedRow(catalog);
-        foreach (var turnout in order)
+        foreach (var choice in order)
         {
-            row.Place(turnout);
+            row.Place(choice);
             if (row.LengthMm >= belowMm)
             {
                 return null;
@@ -34,12 +34,12 @@ internal sealed class PlacedRow(PieceCatalog catalog)
         return new(catalog.Task, [.. _placed.Select(p => new NestingPlacement(p.Piece.Item, copies[p.Piece.Item]++, p.Piece.Quarters, p.Offset))]);
     }
 
-    private void Place(Turnout turnout)
+    private void Place(PieceChoice choice)
     {
-        var turns = catalog.Turns[turnout.Item];
+        var turns = catalog.Turns[choice.Item];
         var (best, bestOffset) = (turns[0], default(Step));
         var bestRight = double.PositiveInfinity;
-        foreach (var piece in turnout.Turn == Turnout.AnyTurn ? turns : [turns[turnout.Turn]])
+        foreach (var piece in choice.Turn == PieceChoice.AnyTurn ? turns : [turns[choice.Turn]])
         {
             var offset = OffsetOf(piece);
             var right = piece.Hull.Bounds.Right + offset.X;

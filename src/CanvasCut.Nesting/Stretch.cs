@@ -6,10 +6,10 @@ namespace CanvasCut.Nesting;
 internal readonly record struct StretchPart(double From, double To)
 {
     /// <summary>Where a part starts that holds more than touches the stretch's start.</summary>
-    public const double Before = -1;
+    public const double Before = double.NegativeInfinity;
 
     /// <summary>Where a part ends that holds more than touches the stretch's end.</summary>
-    public const double Beyond = 2;
+    public const double Beyond = double.PositiveInfinity;
 }
 
 /// <summary>A straight line of places along which a free one is looked for.</summary>
