@@ -1,0 +1,28 @@
+using System.Text.RegularExpressions;
+
+namespace CanvasCut.Design;
+
+/// <summary>Texts that could be meant in more than one way, or that no tape measure shows.</summary>
+internal static partial class LengthDoubts
+{
+    /// <summary>What is wrong, or null when nothing is doubtful.</summary>
+    public static string? Of(string text) =>
+        NotNumber().IsMatch(text) ? "is not a number; write one and a unit, such as \"1040 mm\""
+        : Exponent().IsMatch(text) ? "has an exponent; write the number out"
+        : Thousands().IsMatch(text) ? "has a comma that may part thousands or decimals; write the number without it, decimals after a point"
+        : text.Contains(',', StringComparison.Ordinal) ? "has a comma; write decimals after a point"
+        : SeveralPoints().IsMatch(text) ? "has more than one point in a number; do not part thousands"
+        : null;
+
+    [GeneratedRegex(@"\b(nan|inf|infinity)\b|∞", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex NotNumber();
+
+    [GeneratedRegex(@"[0-9.][eE][-+]?[0-9]", RegexOptions.CultureInvariant)]
+    private static partial Regex Exponent();
+
+    [GeneratedRegex(@"[0-9],[0-9]{3}(?![0-9])", RegexOptions.CultureInvariant)]
+    private static partial Regex Thousands();
+
+    [GeneratedRegex(@"\.[0-9]*\.", RegexOptions.CultureInvariant)]
+    private static partial Regex SeveralPoints();
+}

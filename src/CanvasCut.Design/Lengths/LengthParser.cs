@@ -1,0 +1,168 @@
+using System.Globalization;
+using static CanvasCut.Design.LengthTokenKind;
+
+namespace CanvasCut.Design;
+
+/// <summary>Reads one length: a sign, a number with its unit, and after feet also inches.</summary>
+internal sealed class LengthParser
+{
+    /// <summary>Decimals of a millimetre that are kept; 1/64 in needs six.</summary>
+    public const int Decimals = 9;
+
+    private const string NeedsUnit = "needs a unit, such as \"1040 mm\" or \"41 in\"";
+    private const decimal Longest = 1_000_000;
+
+    private readonly List<LengthToken> _tokens;
+    private int _at;
+    private string? _reason;
+
+    private LengthParser(List<LengthToken> tokens) => _tokens = tokens;
+
+    private LengthToken? Next => _at < _tokens.Count ? _tokens[_at] : null;
+
+    public static LengthReading Parse(string text)
+    {
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            return LengthReading.Not("is empty; write a number and a unit, such as \"1040 mm\" or \"41 in\"");
+        }
+
+        if (LengthDoubts.Of(text) is { } doubt)
+        {
+            return LengthReading.Not(doubt);
+        }
+
+        var parser = new LengthParser(LengthToken.AllOf(text));
+        var millimetres = parser.Signed();
+        return parser._reason is { } reason ? LengthReading.Not(reason)
+            : Math.Abs(millimetres) > Longest ? LengthReading.Not("is longer than a kilometre")
+            : LengthReading.Of(Math.Round(millimetres, Decimals));
+    }
+
+    private decimal Signed()
+    {
+        var isNegative = Take(Dash);
+        var plus = Next is { Kind: Other, Text: "+" };
+        _at += plus && !isNegative ? 1 : 0;
+        var length = Whole();
+        return isNegative ? -length : length;
+    }
+
+    private decimal Whole()
+    {
+        var (number, unit) = Quantity();
+        if (_reason is not null || Next is null)
+        {
+            return number * unit;
+        }
+
+        if (Next is { Kind: Unit } second)
+        {
+            return Fail($"has two units, and the second, {second.Text}, has no number; write one");
+        }
+
+        _ = Take(Dash);
+        var (inches, inch) = Quantity();
+        return _reason is not null ? 0
+            : unit == LengthUnits.Inch && inch == LengthUnits.Foot ? Fail("has inches before feet; write the feet first")
+            : unit != LengthUnits.Foot || inch != LengthUnits.Inch ? Fail("mixes units that do not go together; only feet and inches do")
+            : Next is not null ? Fail($"has \"{Next.Value.Text}\" after the inches; write one length")
+            : number != decimal.Truncate(number) ? Fail("has a part of a foot and inches as well; write whole feet before inches")
+            : inches >= 12 ? Fail("has 12 inches or more after the feet; write the inches below 12")
+            : (number * unit) + (inches * inch);
+    }
+
+    private (decimal Number, decimal Unit) Quantity()
+    {
+        var number = Number();
+        if (_reason is not null)
+        {
+            return default;
+        }
+
+        if (Next is not { Kind: Unit } unit)
+        {
+            Fail(Next is { Kind: LengthTokenKind.Number } ? "has two numbers before the unit; leave out spaces inside a number" : NeedsUnit);
+            return default;
+        }
+
+        _at++;
+        if (LengthUnits.MillimetresIn(unit.Text) is { } size)
+        {
+            return (number, size);
+        }
+
+        Fail(LengthUnits.Unknown(unit.Text));
+        return default;
+    }
+
+    /// <summary>41, 41.5, 1/2, 41 1/2 or 41-1/2.</summary>
+    private decimal Number()
+    {
+        var first = Plain();
+        if (_reason is not null)
+        {
+            return 0;
+        }
+
+        if (Next is { Kind: Slash })
+        {
+            return Fraction(first);
+        }
+
+        var hasFraction = IsAt(0, LengthTokenKind.Number, Slash) || IsAt(0, Dash, LengthTokenKind.Number, Slash);
+        if (!hasFraction)
+        {
+            return first;
+        }
+
+        _ = Take(Dash);
+        var fraction = Fraction(Plain());
+        return _reason is not null ? 0
+            : first != decimal.Truncate(first) ? Fail("has decimals and a fraction; write one of them")
+            : fraction >= 1 ? Fail("has a fraction of one or more after the whole number; write it below one")
+            : first + fraction;
+    }
+
+    private decimal Fraction(decimal numerator)
+    {
+        if (!Take(Slash))
+        {
+            return 0;
+        }
+
+        var denominator = Plain();
+        return _reason is not null ? 0
+            : denominator == 0 ? Fail("divides by zero")
+            : numerator / denominator;
+    }
+
+    private decimal Plain()
+    {
+        if (Next is not { Kind: LengthTokenKind.Number } token)
+        {
+            return Fail("is not a length; write a number and a unit, such as \"1040 mm\" or \"41 in\"");
+        }
+
+        _at++;
+        return !decimal.TryParse(token.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            ? Fail($"has a number that cannot be read, {token.Text}")
+            : number > Longest ? Fail("is longer than a kilometre") : number;
+    }
+
+    private bool IsAt(int ahead, params LengthTokenKind[] kinds) =>
+        _at + ahead + kinds.Length <= _tokens.Count && kinds.Index().All(kind => _tokens[_at + ahead + kind.Index].Kind == kind.Item);
+
+    private bool Take(LengthTokenKind kind)
+    {
+        var isThere = Next?.Kind == kind;
+        _at += isThere ? 1 : 0;
+        return isThere;
+    }
+
+    private decimal Fail(string reason)
+    {
+        _reason ??= reason;
+        return 0;
+    }
+}
