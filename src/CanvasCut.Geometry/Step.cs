@@ -11,6 +11,9 @@ public readonly record struct Step(double X, double Y)
     /// <summary>The same step turned a quarter turn to the left (counter-clockwise).</summary>
     public Step Left => new(-Y, X);
 
+    /// <summary>As in "(10, 20)"; the record's own form would print <see cref="Left"/>, and its left, without end.</summary>
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y})");
+
     /// <summary>One step after another.</summary>
     public static Step operator +(Step first, Step second) => new(first.X + second.X, first.Y + second.Y);
 

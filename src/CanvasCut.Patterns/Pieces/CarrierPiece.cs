@@ -69,7 +69,7 @@ internal static class CarrierPiece
     private static IEnumerable<(double X, string Text)> Ticks(ZipperPlace zipper) =>
     [
         (zipper.Band.Left, "zipper end"),
-        .. zipper.Choice.Ticks.Select(tick => (zipper.Band.Center.X + tick.Millimeters, "tick")),
+        .. zipper.Choice.Ticks.Select(tick => (zipper.Band.Center.X + tick.Millimeters, string.Empty)),
         (zipper.Band.Right, "zipper end"),
     ];
 

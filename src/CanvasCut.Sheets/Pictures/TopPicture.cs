@@ -22,6 +22,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         view.Line(LineRole.Fold, Plan.UsableOf(_top)),
         .. Centreline(),
         .. Mounted(),
+        .. TubeEdges(),
         .. Words(),
         .. Sizes(),
     ];
@@ -30,6 +31,13 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
     {
         new Tint(view.Of(Outline.Of(Plan.BandOf(_top, bow))), 0.25),
         new Lettering($"bow {i + 1}", view.Of(new Point(_top.Width.Millimeters / 2, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),
+    });
+
+    /// <summary>The tubes' edges again, over everything, to show where one runs under the panel.</summary>
+    private IEnumerable<Figure> TubeEdges() => _top.Bows.Select(bow => Plan.BandOf(_top, bow)).SelectMany(band => new Figure[]
+    {
+        view.Line(LineRole.Note, new(band.Left, band.Bottom), new(band.Right, band.Bottom)),
+        view.Line(LineRole.Note, new(band.Left, band.Top), new(band.Right, band.Top)),
     });
 
     private IEnumerable<Figure> KeepOuts() => _top.KeepOuts.SelectMany(keepOut =>
@@ -41,7 +49,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             view.Line(LineRole.Mark, box),
             view.Line(LineRole.Note, box.LowerLeft, new(box.Right, box.Top)),
             view.Line(LineRole.Note, new(box.Left, box.Top), new(box.Right, box.Bottom)),
-            new Lettering(keepOut.Name, view.Of(new Point(box.Center.X, box.Top)) + new Step(0, 1), TextMm, TextAnchor.Middle),
+            new Lettering(keepOut.Name, view.Of(new Point(box.Right, box.Top)) + new Step(1.5, -TextMm), TextMm),
         };
     });
 
@@ -70,7 +78,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             yield return view.Line(LineRole.Stitch, new(zipper.Band.Left, zipper.ChainY), new(zipper.Band.Right, zipper.ChainY));
         }
 
-        foreach (var line in _mounted.Fastened.Pockets.Select(pocket => view.Line(LineRole.Cut, pocket.Outline))
+        foreach (var line in _mounted.Fastened.Pockets.Select(pocket => view.Line(LineRole.Grain, pocket.Outline))
             .Concat(_mounted.Fastened.Strips.Select(strip => view.Line(LineRole.Fold, strip.Finished))))
         {
             yield return line;
@@ -91,8 +99,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
     private IEnumerable<Figure> Words()
     {
         var cells = view.Of(_mounted.CellBox);
-        var middle = cells.Center + new Step(2, 0);
-        yield return new Lettering("panel cells", middle, TextMm);
+        yield return new Lettering("panel cells", new(cells.Center.X, cells.Bottom + (cells.HeightMm * 0.3)), TextMm, TextAnchor.Middle);
         if (_mounted.JunctionBox is { } box)
         {
             var at = view.Of(box);

@@ -17,11 +17,11 @@ internal static class Arrows
     }
 
     /// <summary>An upright arrow that says FORWARD, its lower left corner at the origin.</summary>
-    public static (ImmutableArray<Figure> Figures, double WidthMm, double HeightMm) Forward(double heightMm)
+    public static Block Forward(double heightMm)
     {
         const double TextMm = 3;
         var width = TextWidth.Of("FORWARD", TextMm, isBold: true);
-        return (
+        return new(
         [
             .. Between(LineRole.Note, new(width / 2, TextMm + 2), new(width / 2, heightMm), isTwoHeaded: false),
             new Lettering("FORWARD", new(width / 2, 0), TextMm, TextAnchor.Middle, IsBold: true),
@@ -31,13 +31,13 @@ internal static class Arrows
     }
 
     /// <summary>A two-headed arrow along the warp, with its word, its lower left corner at the origin.</summary>
-    public static (ImmutableArray<Figure> Figures, double WidthMm, double HeightMm) Grain(double lengthMm, bool isUpright)
+    public static Block Grain(double lengthMm, bool isUpright)
     {
         const double TextMm = 2.5;
         const double RoomMm = 6;
         return isUpright
-            ? ([.. Between(LineRole.Grain, new(RoomMm, 0), new(RoomMm, lengthMm), true), new Lettering("warp", new(RoomMm - 2, lengthMm / 2), TextMm, TextAnchor.Middle, 90)], RoomMm + 2, lengthMm)
-            : ([.. Between(LineRole.Grain, new(0, 2), new(lengthMm, 2), true), new Lettering("warp", new(lengthMm / 2, 4), TextMm, TextAnchor.Middle)], lengthMm, RoomMm + 2);
+            ? new([.. Between(LineRole.Grain, new(RoomMm, 0), new(RoomMm, lengthMm), true), new Lettering("warp", new(RoomMm - 2, lengthMm / 2), TextMm, TextAnchor.Middle, 90)], RoomMm + 2, lengthMm)
+            : new([.. Between(LineRole.Grain, new(0, 2), new(lengthMm, 2), true), new Lettering("warp", new(lengthMm / 2, 4), TextMm, TextAnchor.Middle)], lengthMm, RoomMm + 2);
     }
 
     private static Stroke Head(LineRole role, Point from, Point to)

@@ -51,6 +51,12 @@ internal sealed class FreePlace
             .FirstOrDefault(place => IsFree(new Box(place!.Value.X, place.Value.Y, place.Value.X + widthMm, place.Value.Y + heightMm).Grown(RoomMm)));
     }
 
+    /// <summary>Whether a box lies inside the outline and no line or text takes any of it.</summary>
+    public bool IsFree(Box box) =>
+        IsInside(box)
+        && !_boxes.Any(taken => !taken.Shared(box).IsEmpty)
+        && !_lines.Any(line => Touches(line.From, line.To, box));
+
     private static IEnumerable<Point> Places(Box bounds, double widthMm, double heightMm)
     {
         for (var x = bounds.Left + RoomMm; x + widthMm <= bounds.Right - RoomMm; x += GridMm)
@@ -61,11 +67,6 @@ internal sealed class FreePlace
             }
         }
     }
-
-    private bool IsFree(Box box) =>
-        IsInside(box)
-        && !_boxes.Any(taken => !taken.Shared(box).IsEmpty)
-        && !_lines.Any(line => Touches(line.From, line.To, box));
 
     /// <summary>For a convex outline it is enough that all four corners lie inside every edge.</summary>
     private bool IsInside(Box box) => Enumerable.Range(0, _inside.Count).All(i =>

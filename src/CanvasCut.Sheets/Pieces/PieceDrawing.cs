@@ -17,6 +17,10 @@ public sealed record PieceDrawing(PatternPiece Piece, string Title, ImmutableArr
     private const double OutsideGapMm = 6;
     private const double RimMm = 2;
 
+    private static readonly double[] ForwardSizes = [40, 20];
+    private static readonly double[] GrainLengths = [120, 60, 30, 15];
+    private static readonly double[] NumberSizes = [5, 3.5, 2.5];
+
     /// <summary>Draws every piece of a job.</summary>
     public static ImmutableArray<PieceDrawing> All(PatternSet patterns, SheetContext context)
     {
@@ -44,7 +48,8 @@ public sealed record PieceDrawing(PatternPiece Piece, string Title, ImmutableArr
             Stroke.Closed(LineRole.Cut, piece.Shape.Cut),
             .. piece.Lines.Select(line => new Stroke(RoleOf(line.Kind), line.Points, line.IsClosed)),
         ];
-        ImmutableArray<Figure> drawn = [.. lines, .. LineWords.Of(piece)];
+        var words = LineWords.Of(piece, new FreePlace(piece.Shape.Cut, lines));
+        var drawn = lines.AddRange(words);
         var all = drawn.AddRange(Placed(label, drawn));
         var bounds = Drawing.Figures.BoundsOf(all).Grown(RimMm);
         var shift = new Point(0, 0) - bounds.LowerLeft;
@@ -63,52 +68,48 @@ public sealed record PieceDrawing(PatternPiece Piece, string Title, ImmutableArr
     {
         var piece = label.Piece;
         var (finished, free) = (piece.Shape.Finished.Bounds, new FreePlace(piece.Shape.Finished, drawn));
-        var outside = new Beside(piece.Shape.Cut.Bounds.Right + OutsideGapMm, piece.Shape.Cut.Bounds.Top);
-        var words = Enumerable.Range(1, label.MostColumns).Select(label.InColumns);
-        var isUpright = piece.Warp == WarpDirection.ForeAft;
-        var along = isUpright ? finished.HeightMm : finished.WidthMm;
+        var beside = new Beside(piece.Shape.Cut.Bounds.Right + OutsideGapMm, piece.Shape.Cut.Bounds.Top);
+        var words = InFirstRoom(label.InColumns(), free, finished.Center);
+        var arrow = InFirstRoom(ForwardSizes.Select(Arrows.Forward), free, finished.Center);
+        var grain = InFirstRoom(GrainArrows(piece, finished), free, finished.Center);
+
+        // A piece whose label stands beside it still bears its number, so that the cut template is known.
+        var number = words.IsEmpty ? InFirstRoom(NumberSizes.Select(height => NumberOf(label, height)), free, finished.Center) : [];
         return
         [
-            .. InFirstRoom(words, free, outside, finished.Center),
-            .. InFirstRoom(new[] { 40.0, 20 }.Select(Arrows.Forward), free, outside, finished.Center),
-            .. InFirstRoom(new[] { 120.0, 60, 30, 15 }.Where(length => length < along).DefaultIfEmpty(15).Select(length => Arrows.Grain(length, isUpright)), free, outside, finished.Center),
-            .. IsInside(words, piece) ? [] : ShortName(label, free),
+            .. words.IsEmpty ? beside.Put(label.Narrow) : words,
+            .. arrow.IsEmpty ? beside.Put(Arrows.Forward(ForwardSizes[^1])) : arrow,
+            .. grain.IsEmpty ? beside.Put(GrainArrows(piece, finished).Last()) : grain,
+            .. number,
         ];
     }
 
-    private static bool IsInside(IEnumerable<(ImmutableArray<Figure> Figures, double WidthMm, double HeightMm)> words, PatternPiece piece) =>
-        words.Any(each => new FreePlace(piece.Shape.Finished, [.. piece.Lines.Select(line => new Stroke(RoleOf(line.Kind), line.Points, line.IsClosed))])
-            .Find(each.WidthMm, each.HeightMm, piece.Shape.Finished.Bounds.Center) is not null);
-
-    /// <summary>A piece whose label stands beside it still bears its number, so that the cut template is known.</summary>
-    private static IEnumerable<Figure> ShortName(PieceLabel label, FreePlace free)
+    private static IEnumerable<Block> GrainArrows(PatternPiece piece, Box finished)
     {
-        foreach (var height in new[] { 5, 3.5, 2.5 })
+        var isUpright = piece.Warp == WarpDirection.ForeAft;
+        var along = isUpright ? finished.HeightMm : finished.WidthMm;
+        return GrainLengths.Where(length => length < along).DefaultIfEmpty(GrainLengths[^1]).Select(length => Arrows.Grain(length, isUpright));
+    }
+
+    private static Block NumberOf(PieceLabel label, double height)
+    {
+        var text = $"{label.Number}";
+        return new([new Lettering(text, new(0, 0), height, IsBold: true)], TextWidth.Of(text, height, isBold: true), height);
+    }
+
+    /// <summary>The first block for which there is room, moved there; nothing when there is room for none.</summary>
+    private static ImmutableArray<Figure> InFirstRoom(IEnumerable<Block> blocks, FreePlace free, Point near)
+    {
+        foreach (var block in blocks)
         {
-            var text = $"{label.Number}";
-            var width = TextWidth.Of(text, height, isBold: true);
-            if (free.Find(width, height, label.Piece.Shape.Finished.Bounds.Center) is { } place)
+            if (free.Find(block.WidthMm, block.HeightMm, near) is { } place)
             {
-                return [new Lettering(text, place, height, IsBold: true)];
+                free.Take(new Box(place.X, place.Y, place.X + block.WidthMm, place.Y + block.HeightMm));
+                return Drawing.Figures.Moved(block.Figures, place - new Point(0, 0));
             }
         }
 
         return [];
-    }
-
-    private static ImmutableArray<Figure> InFirstRoom(
-        IEnumerable<(ImmutableArray<Figure> Figures, double WidthMm, double HeightMm)> sizes, FreePlace free, Beside outside, Point near)
-    {
-        foreach (var (figures, width, height) in sizes)
-        {
-            if (free.Find(width, height, near) is { } place)
-            {
-                free.Take(new Box(place.X, place.Y, place.X + width, place.Y + height));
-                return Drawing.Figures.Moved(figures, place - new Point(0, 0));
-            }
-        }
-
-        return outside.Put(sizes.First());
     }
 
     /// <summary>The column beside a piece, filled from its top.</summary>
@@ -116,7 +117,7 @@ public sealed record PieceDrawing(PatternPiece Piece, string Title, ImmutableArr
     {
         private double _next = top;
 
-        public ImmutableArray<Figure> Put((ImmutableArray<Figure> Figures, double WidthMm, double HeightMm) block)
+        public ImmutableArray<Figure> Put(Block block)
         {
             _next -= block.HeightMm;
             var moved = Drawing.Figures.Moved(block.Figures, new(left, _next));

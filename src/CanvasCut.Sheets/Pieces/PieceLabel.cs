@@ -6,6 +6,12 @@ using UnitsNet;
 
 namespace CanvasCut.Sheets;
 
+/// <summary>Figures that go together, their lower left corner at the origin.</summary>
+/// <param name="Figures">What is drawn.</param>
+/// <param name="WidthMm">The width they take.</param>
+/// <param name="HeightMm">The height they take.</param>
+internal sealed record Block(ImmutableArray<Figure> Figures, double WidthMm, double HeightMm);
+
 /// <summary>The words on a piece: what it is, how it is cut and what its lines include.</summary>
 /// <param name="Piece">The piece.</param>
 /// <param name="Number">Its number among the job's pieces, from 1.</param>
@@ -20,9 +26,9 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
     private const double PitchMm = 4.4;
     private const double ColumnGapMm = 6;
     private const double WidestMm = 95;
+    private const double WidestBesideMm = 58;
 
-    /// <summary>The label's lines; the first is the piece's name.</summary>
-    public ImmutableArray<string> Lines =>
+    private ImmutableArray<string> LinesWithin(double widthMm) =>
     [
         .. new[]
         {
@@ -36,7 +42,7 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
         }.Concat(Piece.Notes)
             .Append($"CanvasCut {Context.Version}")
             .Concat(Context.Warning.Length > 0 ? [Context.Warning] : [])
-            .SelectMany(line => TextWrap.Lines(line, WidestMm, HeightMm, isBold: true)),
+            .SelectMany((line, i) => TextWrap.Lines(line, widthMm, HeightMm, isBold: i == 0)),
     ];
 
     private string HandWords => Piece.Title.Hand switch
@@ -46,10 +52,18 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
         _ => string.Empty,
     };
 
-    /// <summary>The label in so many columns, its lower left corner at the origin.</summary>
-    public (ImmutableArray<Figure> Figures, double WidthMm, double HeightMm) InColumns(int columns)
+    /// <summary>The label in one narrow column, to stand beside a piece.</summary>
+    public Block Narrow => Columns(LinesWithin(WidestBesideMm), 1);
+
+    /// <summary>The label in ever more columns, to find the one that fits a piece.</summary>
+    public IEnumerable<Block> InColumns()
     {
-        var lines = Lines;
+        var lines = LinesWithin(WidestMm);
+        return Enumerable.Range(1, lines.Length).Select(columns => Columns(lines, columns));
+    }
+
+    private static Block Columns(ImmutableArray<string> lines, int columns)
+    {
         var rows = ((lines.Length - 1) / columns) + 1;
         var widths = Enumerable.Range(0, columns)
             .Select(column => lines.Skip(column * rows).Take(rows).Select((line, i) => TextWidth.Of(line, HeightMm, column + i == 0)).DefaultIfEmpty(0).Max())
@@ -60,11 +74,8 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
             new(widths.Take(i / rows).Sum(width => width + ColumnGapMm), height - HeightMm - (i % rows * PitchMm)),
             HeightMm,
             IsBold: i == 0));
-        return ([.. figures], widths.Sum() + ((columns - 1) * ColumnGapMm), height);
+        return new([.. figures], widths.Sum() + ((columns - 1) * ColumnGapMm), height);
     }
-
-    /// <summary>The most columns that make sense: one a line.</summary>
-    public int MostColumns => Lines.Length;
 
     private string SizeText((Length Athwart, Length ForeAft) size) =>
         $"{LengthText.Of(size.Athwart, Context.Units)} athwart × {LengthText.Of(size.ForeAft, Context.Units)} fore and aft";
