@@ -22,11 +22,14 @@ internal static class MapPage
     /// <summary>How high a thumbnail is for its width, about.</summary>
     private const double CellShape = 0.75;
 
+    /// <summary>On paper of a copy shop the map stays as small as a desk's.</summary>
+    private static readonly PageExtent Largest = new(300, 400);
+
     /// <summary>The map page.</summary>
     public static Sheet Of(ImmutableArray<TileGrid> grids, TileJob job, PageLayout layout)
     {
         var page = layout.PageSizeMm(isLandscape: false);
-        var body = new Box(layout.MarginMm, layout.MarginMm + layout.FooterMm, page.WidthMm - layout.MarginMm, page.HeightMm - layout.MarginMm);
+        var body = BodyOf(layout, page);
         var pageCount = 1 + grids.Sum(grid => grid.Plan.PageCount);
         var squares = new Point(body.Right - TestSquares.InchSideMm - 0.5, body.Bottom + 2);
         var top = body.Top - TitleHeightMm - (2 * LineMm);
@@ -38,6 +41,17 @@ internal static class MapPage
             .. TestSquares.At(squares),
             .. PageFooter.Of(layout.FooterOf(isLandscape: false), job, string.Empty, "Map of the pages", FormattableString.Invariant($"page 1 of {pageCount}")),
         ]);
+    }
+
+    /// <summary>The upper left part of the page above its footer, no larger than can be looked at in one.</summary>
+    private static Box BodyOf(PageLayout layout, PageExtent page)
+    {
+        var (left, top) = (layout.MarginMm, page.HeightMm - layout.MarginMm);
+        return new(
+            left,
+            Math.Max(layout.MarginMm + layout.FooterMm, top - Largest.HeightMm),
+            Math.Min(page.WidthMm - layout.MarginMm, left + Largest.WidthMm),
+            top);
     }
 
     private static IEnumerable<Figure> Heading(Box body, TileJob job, int pageCount, PageLayout layout)

@@ -116,6 +116,17 @@ public sealed class TilePagesTests
             Assert.True(Figures.BoundsOf(text).MovedBy(window.At - window.Window.LowerLeft).Shared(Box.Holding(square.Points)).IsEmpty));
     }
 
+    [Theory]
+    [InlineData(1300, 700)]
+    [InlineData(800, 600)]
+    [InlineData(60, 80)]
+    public void A_piece_narrower_than_the_roll_is_printed_in_one(double widthMm, double heightMm)
+    {
+        ImmutableArray<TilePiece> pieces = [Piece("one", widthMm, heightMm)];
+
+        Assert.Equal(2, TilePages.Of(pieces, Words, RollPaper.For(914, pieces, MarginMm), MarginMm, OverlapMm).Length);
+    }
+
     [Fact]
     public void Paper_that_cannot_hold_the_squares_is_refused() =>
         Assert.Throws<ArgumentException>(() => TilePages.Of([Large], Words, new("card", 100, 150), 5, 5));
