@@ -10,25 +10,26 @@ internal static class CheckCommand
     {
         var job = new Argument<string>("JOB") { Description = "The job file." };
         var json = new Option<bool>("--json") { Description = "Prints what results.json would hold." };
-        var command = new Command("check", "Tells whether it fits; writes nothing.") { job, json };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), parsed.GetValue(json), faces));
+        var all = new Option<bool>("--all") { Description = "Shows every check that passed, not the tightest of each kind." };
+        var command = new Command("check", "Tells whether it fits; writes nothing.") { job, json, all };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), (parsed.GetValue(json), parsed.GetValue(all)), faces));
         return command;
     }
 
-    private static int Run(string path, bool asJson, Faces faces)
+    private static int Run(string path, (bool AsJson, bool All) how, Faces faces)
     {
         if (JobSource.Read(path, faces, out var code) is not { } outcome)
         {
             return code;
         }
 
-        if (asJson)
+        if (how.AsJson)
         {
             faces.Output.Write(ResultsJson.Of(outcome, []));
         }
         else
         {
-            CheckTable.Write(outcome, faces);
+            CheckTable.Write(outcome, how.All, faces);
         }
 
         return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;

@@ -8,20 +8,20 @@ namespace CanvasCut.Cli;
 /// <summary>Shows the results of checks.</summary>
 internal static class CheckTable
 {
-    /// <summary>One row a check; faults and cautions are followed by what to do.</summary>
-    public static void Write(JobOutcome outcome, Faces faces)
+    /// <summary>One row a check, or, unless all are asked for, one for each kind that passed; then what to do.</summary>
+    public static void Write(JobOutcome outcome, bool isEveryOne, Faces faces)
     {
         var units = outcome.Context.Units;
         var table = new Table { Border = TableBorder.Simple, ShowRowSeparators = false };
         table.AddColumns("Verdict", "Check", "What", "Found", "Limit");
-        foreach (var check in outcome.Content.Checks)
+        foreach (var row in isEveryOne ? outcome.Content.Checks.Select(check => new CheckRow(check, 1)) : CheckRows.Of(outcome.Content.Checks))
         {
             table.AddRow(
-                new Markup(Markup.Escape(CheckText.Of(check.Verdict)), StyleOf(check.Verdict)),
-                new Text(check.Code),
-                new Text(check.Subject),
-                new Text(CheckText.ValueOf(check, units)),
-                new Text(CheckText.LimitOf(check, units)));
+                new Markup(Markup.Escape(CheckText.Of(row.Check.Verdict)), StyleOf(row.Check.Verdict)),
+                new Text(row.Check.Code),
+                new Text(row.Subject),
+                new Text(CheckText.ValueOf(row.Check, units)),
+                new Text(CheckText.LimitOf(row.Check, units)));
         }
 
         faces.Console().Write(table);

@@ -14,34 +14,68 @@ public static class CutPlanSheet
     private const double MarginMm = 12;
     private const double TitleMm = 5;
     private const double RoomLeftMm = 14;
-    private const double RoomAboveMm = 12;
+    private const double RoomAboveMm = 18;
+    private const double RoomBelowMm = 12;
+    private const double HeadMm = 36;
+    private const double TallestMm = 150;
 
-    /// <summary>Draws the cut plan.</summary>
+    /// <summary>Draws the cut plan with its list.</summary>
     public static Sheet Of(CutPlan plan, SheetContext context)
     {
-        var roll = new Box(0, 0, plan.Ordered.Millimeters, plan.Roll.Width.Millimeters);
-        var frame = new Box(MarginMm + RoomLeftMm, 0, WidthMm - MarginMm, 150);
-        var view = View.Fitting(roll, frame);
-        var picture = Roll(plan, context, view, view.Of(roll)).ToImmutableArray();
-        var list = List(plan, context).At(new(MarginMm, view.Of(roll).Bottom - 16), Rows(plan, context));
-        var bottom = view.Of(roll).Bottom - 16 - list.HeightMm - MarginMm;
-        var top = view.Of(roll).Top + RoomAboveMm + 18 + MarginMm;
-        var figures = picture.AddRange(list.Figures).AddRange(Head(plan, context, view, top));
-        return new("cut-plan", $"Cut plan, {context.JobName}", WidthMm, top - bottom, Figures.Moved(figures, new(0, -bottom)));
+        var picture = Picture(plan, context);
+        var list = ListFor(plan, context, WidthMm - (2 * MarginMm));
+        var (figures, height) = list.At(new(MarginMm, 0), Rows(plan, context));
+        var raised = Figures.Moved(picture.Figures.AddRange(Figures.Moved(figures, new(0, -2))), new(0, height + MarginMm));
+        return picture with { HeightMm = picture.HeightMm + height + MarginMm, Figures = raised };
     }
 
-    private static IEnumerable<Figure> Head(CutPlan plan, SheetContext context, View view, double top)
+    /// <summary>The picture alone, with its title and the figures that matter.</summary>
+    public static Sheet Picture(CutPlan plan, SheetContext context)
     {
-        var lower = plan.LowerBound;
-        yield return new Lettering($"Cut plan: {context.JobName}", new(MarginMm, top - MarginMm - TitleMm), TitleMm, IsBold: true);
-        yield return new Lettering(
-            FormattableString.Invariant($"Order {Text(plan.Ordered, context)} of a roll {Text(plan.Roll.Width, context)} wide · {Text(plan.Used, context)} used · {plan.Use * 100:0} % of the cloth becomes pieces · no layout can be shorter than {Text(lower, context)} · scale {view.ScaleText}"),
-            new(MarginMm, top - MarginMm - TitleMm - 6),
-            2.5);
-        yield return new Lettering("Outer face of the cloth up. Arrows point forward. Measure from the cut end and from the selvage.", new(MarginMm, top - MarginMm - TitleMm - 11), 2.5);
-        if (context.Warning.Length > 0)
+        var roll = new Box(0, 0, plan.Ordered.Millimeters, plan.Roll.Width.Millimeters);
+        var view = View.Fitting(roll, new Box(MarginMm + RoomLeftMm, 0, WidthMm - MarginMm, TallestMm));
+        var onPaper = view.Of(roll);
+        var head = Head(plan, context, view).ToList();
+        var (bottom, top) = (onPaper.Bottom - RoomBelowMm, onPaper.Top + RoomAboveMm);
+        ImmutableArray<Figure> figures = [.. Roll(plan, context, view, onPaper), .. Figures.Moved([.. head], new(0, top + HeadMm))];
+        return new("cut-plan", $"Cut plan, {context.JobName}", WidthMm, top + HeadMm - bottom, Figures.Moved(figures, new(0, -bottom)));
+    }
+
+    /// <summary>Where every piece lies, as rows for a table of <see cref="ListFor"/>.</summary>
+    internal static IEnumerable<ImmutableArray<string>> Rows(CutPlan plan, SheetContext context) => plan.Placed.Select(placed =>
+    {
+        var box = placed.Outline.Bounds;
+        string Mm(double value) => Text(Length.FromMillimeters(value), context);
+        var copy = placed.Piece.Title.Quantity > 1 ? $", {placed.Copy} of {placed.Piece.Title.Quantity}" : string.Empty;
+        return ImmutableArray.Create(
+            $"{placed.Number}", placed.Piece.Title.Name + copy, Mm(box.Left), Mm(box.Bottom), Mm(box.WidthMm), Mm(box.HeightMm));
+    });
+
+    /// <summary>The heads of the list of where every piece lies.</summary>
+    internal static Table ListFor(CutPlan plan, SheetContext context, double widthMm)
+    {
+        var share = context.Units == PrintUnits.Both ? 0.17 : 0.13;
+        var measure = widthMm * share;
+        return new(
+        [
+            new("No", 10), new("Piece", widthMm - 10 - (4 * measure)), new("From the cut end", measure), new("From the selvage", measure),
+            new("Along the roll", measure), new("Across the roll", measure),
+        ]);
+    }
+
+    /// <summary>Title and figures, hanging from the top of the sheet.</summary>
+    private static IEnumerable<Figure> Head(CutPlan plan, SheetContext context, View view)
+    {
+        yield return new Lettering($"Cut plan: {context.JobName}", new(MarginMm, -MarginMm - TitleMm), TitleMm, IsBold: true);
+        string[] lines =
+        [
+            FormattableString.Invariant($"Order {Text(plan.Ordered, context)} of a roll {Text(plan.Roll.Width, context)} wide; {Text(plan.Used, context)} used; no layout can be shorter than {Text(plan.LowerBound, context)}."),
+            FormattableString.Invariant($"{plan.Use * 100:0} % of the cloth becomes pieces. Scale {view.ScaleText}. Outer face up; arrows point forward; measure from the cut end and the selvage."),
+            context.Warning,
+        ];
+        foreach (var (i, line) in lines.Where(line => line.Length > 0).Index())
         {
-            yield return new Lettering(context.Warning, new(WidthMm - MarginMm, top - MarginMm - TitleMm), 3, TextAnchor.Right, IsBold: true);
+            yield return new Lettering(line, new(MarginMm, -MarginMm - TitleMm - 6 - (i * 4.6)), 2.5, IsBold: line == context.Warning);
         }
     }
 
@@ -74,7 +108,7 @@ public static class CutPlanSheet
         var center = Witness.ToPolygon(outline).InteriorPoint.Coordinate;
         var middle = new Point(center.X, center.Y);
         yield return new Tint(outline, 0.06);
-        yield return Stroke.Closed(LineRole.Cut, outline);
+        yield return Stroke.Closed(LineRole.Mark, outline);
         var room = Math.Min(outline.Bounds.WidthMm, outline.Bounds.HeightMm);
         var height = room > 14 ? 3.5 : room > 6 ? 2.5 : 1.8;
         yield return new Lettering($"{placed.Number}", middle - new Step(0, height / 2), height, TextAnchor.Middle, IsBold: true);
@@ -87,26 +121,6 @@ public static class CutPlanSheet
             }
         }
     }
-
-    private static Table List(CutPlan plan, SheetContext context)
-    {
-        var measure = context.Units == PrintUnits.Both ? 48 : 32;
-        var rest = WidthMm - (2 * MarginMm) - 12 - (4 * measure);
-        return plan.Placed.Length == 0 ? throw new ArgumentException("There are no pieces.", nameof(plan)) : new(
-        [
-            new("No", 12), new("Piece", rest), new("From the cut end", measure), new("From the selvage", measure),
-            new("Along the roll", measure), new("Across the roll", measure),
-        ]);
-    }
-
-    private static IEnumerable<ImmutableArray<string>> Rows(CutPlan plan, SheetContext context) => plan.Placed.Select(placed =>
-    {
-        var box = placed.Outline.Bounds;
-        string Mm(double value) => Text(Length.FromMillimeters(value), context);
-        var copy = placed.Piece.Title.Quantity > 1 ? $", {placed.Copy} of {placed.Piece.Title.Quantity}" : string.Empty;
-        return ImmutableArray.Create(
-            $"{placed.Number}", placed.Piece.Title.Name + copy, Mm(box.Left), Mm(box.Bottom), Mm(box.WidthMm), Mm(box.HeightMm));
-    });
 
     private static string Text(Length length, SheetContext context) => LengthText.Of(length, context.Units);
 }

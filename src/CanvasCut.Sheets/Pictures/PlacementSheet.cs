@@ -9,49 +9,75 @@ namespace CanvasCut.Sheets;
 /// <summary>The top from above with all that lies on it, and the table of marks.</summary>
 public static class PlacementSheet
 {
-    private const double WidthMm = 420;
-    private const double HeightMm = 297;
+    private const double PictureMm = 240;
+    private const double TallestMm = 220;
+    private const double RoomBelowMm = 22;
+    private const double RoomAboveMm = 16;
+    private const double HeadMm = 32;
     private const double MarginMm = 12;
     private const double TableMm = 168;
 
-    /// <summary>Draws the placement.</summary>
+    /// <summary>Draws the placement with the table of marks.</summary>
     public static Sheet Of(PatternSet patterns, SheetContext context)
     {
-        var frame = new Box(MarginMm + 16, MarginMm + 16, WidthMm - MarginMm - TableMm - 22, HeightMm - MarginMm - 26);
-        var view = View.Fitting(Plan.Of(patterns.Job.Top), frame);
-        return new(
-            "placement",
-            $"Placement, {context.JobName}",
-            WidthMm,
-            HeightMm,
-            [.. Head(context, view), .. new TopPicture(patterns, view, context.Units).Figures(), .. Marks(patterns, context)]);
+        var picture = Picture(patterns, context);
+        var corner = new Point(PictureMm, -MarginMm - 2);
+        var marks = MarksTable(context, TableMm).At(corner, Marks(patterns, context));
+        var diagonals = DiagonalsTable(context, TableMm).At(corner - new Step(0, marks.HeightMm + 4), Diagonals(patterns, context));
+        var height = Math.Max(picture.HeightMm, marks.HeightMm + diagonals.HeightMm + 6 + (2 * MarginMm));
+        return picture with
+        {
+            WidthMm = PictureMm + TableMm + MarginMm,
+            HeightMm = height,
+            Figures = Figures.Moved(picture.Figures, new(0, height - picture.HeightMm))
+                .AddRange(Figures.Moved(marks.Figures.AddRange(diagonals.Figures), new(0, height))),
+        };
     }
 
+    /// <summary>The picture alone.</summary>
+    public static Sheet Picture(PatternSet patterns, SheetContext context)
+    {
+        var top = Plan.Of(patterns.Job.Top);
+        var view = View.Fitting(top, new Box(MarginMm + 18, 0, PictureMm - 20, TallestMm));
+        var (low, high) = (view.Of(top).Bottom - RoomBelowMm, view.Of(top).Top + RoomAboveMm);
+        ImmutableArray<Figure> figures =
+        [
+            .. new TopPicture(patterns, view, context.Units).Figures(),
+            .. Figures.Moved([.. Head(context, view)], new(0, high + HeadMm)),
+        ];
+        return new("placement", $"Placement, {context.JobName}", PictureMm, high + HeadMm - low, Figures.Moved(figures, new(0, -low)));
+    }
+
+    /// <summary>The marks, as rows for <see cref="MarksTable"/>.</summary>
+    internal static IEnumerable<ImmutableArray<string>> Marks(PatternSet patterns, SheetContext context) =>
+        TopMarks.Of(patterns.Mounted).Select(mark => ImmutableArray.Create(
+            mark.Name, LengthText.Of(mark.Place.Station, context.Units), OffsetText.Of(mark.Place.Offset, context.Units)));
+
+    /// <summary>The diagonals, as rows for <see cref="DiagonalsTable"/>.</summary>
+    internal static IEnumerable<ImmutableArray<string>> Diagonals(PatternSet patterns, SheetContext context) =>
+        TopMarks.Diagonals(patterns.Mounted).Select(diagonal => ImmutableArray.Create(diagonal.Name, LengthText.Of(diagonal.Distance, context.Units)));
+
+    /// <summary>The heads of the table of marks.</summary>
+    internal static Table MarksTable(SheetContext context, double widthMm) =>
+        new([new("Mark on the top", widthMm - (2 * MeasureMm(context))), new("Station", MeasureMm(context)), new("Offset", MeasureMm(context))], 1.8);
+
+    /// <summary>The heads of the table of diagonals.</summary>
+    internal static Table DiagonalsTable(SheetContext context, double widthMm) =>
+        new([new("Equal in pairs when the marks are square", widthMm - MeasureMm(context)), new("Diagonal", MeasureMm(context))], 1.8);
+
+    private static double MeasureMm(SheetContext context) => context.Units == PrintUnits.Both ? 42 : 28;
+
+    /// <summary>Title and scale, hanging from the top of the sheet.</summary>
     private static IEnumerable<Figure> Head(SheetContext context, View view)
     {
-        yield return new Lettering($"Placement: {context.JobName}", new(MarginMm, HeightMm - MarginMm - 5), 5, IsBold: true);
+        yield return new Lettering($"Placement: {context.JobName}", new(MarginMm, -MarginMm - 5), 5, IsBold: true);
         yield return new Lettering(
             $"The top from above, laid flat, scale {view.ScaleText}. Stations run aft from the forward edge, offsets from the centreline.",
-            new(MarginMm, HeightMm - MarginMm - 11),
+            new(MarginMm, -MarginMm - 11),
             2.5);
         if (context.Warning.Length > 0)
         {
-            yield return new Lettering(context.Warning, new(MarginMm, HeightMm - MarginMm - 17), 3, IsBold: true);
+            yield return new Lettering(context.Warning, new(MarginMm, -MarginMm - 17), 3, IsBold: true);
         }
-    }
-
-    private static ImmutableArray<Figure> Marks(PatternSet patterns, SheetContext context)
-    {
-        var measure = context.Units == PrintUnits.Both ? 40 : 28;
-        var table = new Table([new("Mark on the top", TableMm - (2 * measure)), new("Station", measure), new("Offset", measure)], 1.8);
-        var corner = new Point(WidthMm - MarginMm - TableMm, HeightMm - MarginMm - 2);
-        var marks = table.At(corner, TopMarks.Of(patterns.Mounted).Select(mark => ImmutableArray.Create(
-            mark.Name,
-            LengthText.Of(mark.Place.Station, context.Units),
-            OffsetText.Of(mark.Place.Offset, context.Units))));
-        var squares = new Table([new("Equal in pairs when the marks are square", TableMm - measure), new("Diagonal", measure)], 1.8);
-        var diagonals = squares.At(corner - new Step(0, marks.HeightMm + 4), TopMarks.Diagonals(patterns.Mounted).Select(diagonal =>
-            ImmutableArray.Create(diagonal.Name, LengthText.Of(diagonal.Distance, context.Units))));
-        return marks.Figures.AddRange(diagonals.Figures);
     }
 }

@@ -36,7 +36,7 @@ internal static class Arrows
         const double TextMm = 2.5;
         const double RoomMm = 6;
         return isUpright
-            ? new([.. Between(LineRole.Grain, new(RoomMm, 0), new(RoomMm, lengthMm), true), new Lettering("warp", new(RoomMm - 2, lengthMm / 2), TextMm, TextAnchor.Middle, 90)], RoomMm + 2, lengthMm)
+            ? new([.. Between(LineRole.Grain, new(RoomMm, 0), new(RoomMm, lengthMm), true), new Lettering("warp", new(RoomMm - 2.8, lengthMm / 2), TextMm, TextAnchor.Middle, 90)], RoomMm + 2, lengthMm)
             : new([.. Between(LineRole.Grain, new(0, 2), new(lengthMm, 2), true), new Lettering("warp", new(lengthMm / 2, 4), TextMm, TextAnchor.Middle)], lengthMm, RoomMm + 2);
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
 
@@ -57,6 +58,15 @@ internal sealed class FreePlace
         && !_boxes.Any(taken => !taken.Shared(box).IsEmpty)
         && !_lines.Any(line => Touches(line.From, line.To, box));
 
+    /// <summary>Whether words lie inside the outline and no line or text takes any of their room, turned as they are.</summary>
+    public bool IsFree(Lettering words)
+    {
+        var area = new Outline(Figures.CornersOf(words));
+        return area.Corners.All(IsInside)
+            && !_boxes.Any(taken => !taken.Shared(area.Bounds).IsEmpty)
+            && !_lines.Any(line => Touches(line.From, line.To, area));
+    }
+
     private static IEnumerable<Point> Places(Box bounds, double widthMm, double heightMm)
     {
         for (var x = bounds.Left + RoomMm; x + widthMm <= bounds.Right - RoomMm; x += GridMm)
@@ -68,12 +78,18 @@ internal sealed class FreePlace
         }
     }
 
-    /// <summary>For a convex outline it is enough that all four corners lie inside every edge.</summary>
-    private bool IsInside(Box box) => Enumerable.Range(0, _inside.Count).All(i =>
-    {
-        var edge = new HalfPlane(_inside[i], _inside[i + 1] - _inside[i]);
-        return Outline.Of(box).Corners.All(corner => edge.InsideMm(corner) >= 0);
-    });
+    /// <summary>For a convex outline it is enough that all four corners lie inside.</summary>
+    private bool IsInside(Box box) => Outline.Of(box).Corners.All(IsInside);
+
+    private bool IsInside(Point point) => EdgesOf(_inside).All(edge => edge.InsideMm(point) >= 0);
+
+    private static IEnumerable<HalfPlane> EdgesOf(Outline outline) =>
+        Enumerable.Range(0, outline.Count).Select(i => new HalfPlane(outline[i], outline[i + 1] - outline[i]));
+
+    /// <summary>Whether a straight line passes through a convex area: clipped by its edges, something is left.</summary>
+    private static bool Touches(Point from, Point to, Outline area) => EdgesOf(area)
+        .Aggregate(ImmutableArray.Create(ImmutableArray.Create(from, to)), (parts, edge) => [.. parts.SelectMany(part => edge.Cut(part))])
+        .Any();
 
     /// <summary>Whether a straight line passes through a box: clipped by its four sides, something is left.</summary>
     private static bool Touches(Point from, Point to, Box box)

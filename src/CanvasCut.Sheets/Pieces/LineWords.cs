@@ -19,7 +19,7 @@ internal static class LineWords
     {
         foreach (var line in piece.Lines.Where(line => line.Text.Length > 0))
         {
-            if (Places(line).FirstOrDefault(words => free.IsFree(Figures.BoundsOf(words))) is { } found)
+            if (Places(line).FirstOrDefault(words => free.IsFree(words)) is { } found)
             {
                 free.Take(found);
                 yield return found;

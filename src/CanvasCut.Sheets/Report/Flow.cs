@@ -40,7 +40,7 @@ internal sealed class Flow
     public void Heading(string text)
     {
         const double BeforeMm = 6;
-        const double KeptTogetherMm = 24;
+        const double KeptTogetherMm = 40;
         BreakUnless(HeadingMm + BeforeMm + KeptTogetherMm);
         if (!IsAtTop)
         {

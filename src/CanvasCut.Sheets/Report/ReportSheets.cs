@@ -12,7 +12,7 @@ public static class ReportSheets
 {
     private const double MarginMm = 14;
 
-    /// <summary>Writes the report on the job's paper, or on A4 when that is larger.</summary>
+    /// <summary>Writes the report on A4, or on Letter for a job in inches, whatever paper the templates take.</summary>
     public static ImmutableArray<Sheet> Of(ReportContent content, SheetContext context)
     {
         var (width, height) = context.Units == PrintUnits.Imperial ? (215.9, 279.4) : (210.0, 297.0);
@@ -20,11 +20,13 @@ public static class ReportSheets
         flow.Title(context.JobName);
         Verdicts(flow, content, context);
         Placement(flow, content, context);
-        flow.Picture(PlacementSheet.Of(content.Patterns, context));
+        flow.Picture(PlacementSheet.Picture(content.Patterns, context));
+        Marks(flow, content, context);
         Pieces(flow, content, context);
         Zippers(flow, content, context);
         flow.Heading("Cut plan");
-        flow.Picture(CutPlanSheet.Of(content.Plan, context));
+        flow.Picture(CutPlanSheet.Picture(content.Plan, context));
+        flow.Rows(CutPlanSheet.ListFor(content.Plan, context, flow.WidthMm), CutPlanSheet.Rows(content.Plan, context));
         Order(flow, content);
         Work(flow, content);
         flow.Heading("Cautions");
@@ -44,25 +46,16 @@ public static class ReportSheets
 
         var measure = context.Units == PrintUnits.Both ? 34.0 : 22;
         var table = new Table([new("Verdict", 17), new("What", 44), new("Found", measure), new("Limit", measure + 10), new("What to do; source of the limit", flow.WidthMm - 71 - (2 * measure))], 1.8);
-        flow.Rows(table, content.Checks.OrderBy(result => Rank(result.Verdict)).Select(result => ImmutableArray.Create(
-            CheckText.Of(result.Verdict),
-            result.Subject,
-            CheckText.ValueOf(result, context.Units),
-            CheckText.LimitOf(result, context.Units),
-            result.Advice.Length > 0 ? $"{result.Advice} ({result.Source})" : result.Source)));
+        flow.Rows(table, CheckRows.Of(content.Checks).Select(row => ImmutableArray.Create(
+            CheckText.Of(row.Check.Verdict),
+            row.Subject,
+            CheckText.ValueOf(row.Check, context.Units),
+            CheckText.LimitOf(row.Check, context.Units),
+            row.Check.Advice.Length > 0 ? $"{row.Check.Advice} ({row.Check.Source})" : row.Check.Source)));
         flow.Text(string.Empty);
         flow.Text("This version does not check:", isBold: true);
         flow.List(JobChecks.NotInThisVersion);
     }
-
-    /// <summary>What needs the reader first: faults, cautions, what could not be checked, and then what is well.</summary>
-    private static int Rank(Verdict verdict) => verdict switch
-    {
-        Verdict.Fail => 0,
-        Verdict.Caution => 1,
-        Verdict.NotChecked => 2,
-        _ => 3,
-    };
 
     private static void Placement(Flow flow, ReportContent content, SheetContext context)
     {
@@ -80,6 +73,15 @@ public static class ReportSheets
         flow.Text(content.Fit.IsPlaceChosen
             ? "The place was chosen by the program: the one with the largest smallest spare distance on a 5 mm grid."
             : "The place is the job file's (carrier.position).");
+    }
+
+    private static void Marks(Flow flow, ReportContent content, SheetContext context)
+    {
+        flow.Heading("Marks on the top");
+        flow.Text("Stations run aft from the top's forward edge, offsets from the centreline, both along the cloth. Mark the zippers from the carrier itself where you can; these figures are to check by.");
+        flow.Rows(PlacementSheet.MarksTable(context, flow.WidthMm), PlacementSheet.Marks(content.Patterns, context));
+        flow.Text(string.Empty);
+        flow.Rows(PlacementSheet.DiagonalsTable(context, flow.WidthMm), PlacementSheet.Diagonals(content.Patterns, context));
     }
 
     private static void Pieces(Flow flow, ReportContent content, SheetContext context)

@@ -1,0 +1,24 @@
+using BenchmarkDotNet.Attributes;
+using CanvasCut.Job;
+
+namespace CanvasCut.Benchmarks;
+
+/// <summary>The parts of making the built-in example, as ratios to reading and working it out.</summary>
+[MemoryDiagnoser]
+public class JobBenchmarks
+{
+    private JobOutcome _outcome = null!;
+
+    /// <summary>Works the example out once, for the parts that need it.</summary>
+    [GlobalSetup]
+    public void SetUp() => _outcome = Outcome();
+
+    /// <summary>Reads the job, chooses the place, makes the pieces, checks them and lays them out.</summary>
+    [Benchmark(Baseline = true)]
+    public JobOutcome Outcome() => JobOutcome.Of(BuiltInExample.Text, BuiltInExample.FileName).Value
+        ?? throw new InvalidOperationException("The built-in example is not valid.");
+
+    /// <summary>Draws and writes every file, in memory.</summary>
+    [Benchmark]
+    public int Files() => ResultFiles.Of(_outcome).Length;
+}
