@@ -19,12 +19,16 @@ public static class OrderList
         .. Grommet(patterns),
     ];
 
-    private static OrderLine Cloth(CarrierJob job, CutPlan plan) => new(
-        $"{job.Workshop.Cloth.Name}, roll {LengthText.Of(plan.Roll.Width, job.Units)} wide",
-        Number(plan.Ordered.Meters, 3),
-        "m",
-        $"{Number(plan.Ordered.Yards, 3)} yd; sold by {LengthText.Of(plan.Roll.OrderStep, job.Units)}; {LengthText.Of(plan.Used, job.Units)} used",
-        "all pieces of the cut plan, no spare included");
+    private static OrderLine Cloth(CarrierJob job, CutPlan plan)
+    {
+        var bought = BoughtLength.Exactly(plan.Ordered, job.Units);
+        return new(
+            $"{job.Workshop.Cloth.Name}, roll {LengthText.Of(plan.Roll.Width, job.Units)} wide",
+            bought.Quantity,
+            bought.Unit,
+            $"{bought.Also}; sold by {LengthText.Of(plan.Roll.OrderStep, job.Units)}; {LengthText.Of(plan.Used, job.Units)} used",
+            "all pieces of the cut plan, no spare included");
+    }
 
     private static IEnumerable<OrderLine> Zippers(PatternSet patterns)
     {
@@ -34,9 +38,10 @@ public static class OrderList
         if (patterns.Job.Fastenings.Zipper.Kind == ZipperKind.Continuous)
         {
             var total = Length.FromMillimeters(zippers.Sum(zipper => zipper.Choice.Buy.Millimeters));
-            yield return new($"continuous zipper, {size}", Number(total.Meters, 3), "m", LengthText.Of(total, units), Sides(zippers));
-            yield return new("zipper sliders", Number(zippers.Length, 0), "piece", "one a zipper", Sides(zippers));
-            yield return new("zipper stops", Number(2 * zippers.Length, 0), "piece", "two a zipper", Sides(zippers));
+            var bought = BoughtLength.Exactly(total, units);
+            yield return new($"continuous zipper, {size}", bought.Quantity, bought.Unit, $"{bought.Also}; {Pieces(zippers.Length)} of {LengthText.Of(zippers[0].Choice.Buy, units)}", Sides(zippers));
+            yield return new("zipper sliders", Pieces(zippers.Length), "piece", "one a zipper", Sides(zippers));
+            yield return new("zipper stops", Pieces(2 * zippers.Length), "piece", "two a zipper", Sides(zippers));
             yield break;
         }
 
@@ -44,18 +49,19 @@ public static class OrderList
         {
             var choice = alike.First().Choice;
             var trimmed = choice.Trim.Millimeters > 0 ? $", trimmed to {LengthText.OfMating(choice.Run, units)} at the stop end" : string.Empty;
-            yield return new($"separating zipper, {size}", Number(alike.Count(), 0), "piece", $"{LengthText.Of(choice.Buy, units)} long{trimmed}", Sides(alike));
+            yield return new($"separating zipper, {size}", Pieces(alike.Count()), "piece", $"{LengthText.Of(choice.Buy, units)} long{trimmed}", Sides(alike));
         }
     }
 
     private static IEnumerable<OrderLine> Thread(PatternSet patterns)
     {
-        var sewing = patterns.Job.Workshop.Sewing;
+        var (sewing, units) = (patterns.Job.Workshop.Sewing, patterns.Job.Units);
         var seams = SewnLengths.Seams(patterns);
-        var thread = SewnLengths.Thread(seams, sewing);
-        yield return new($"thread, {sewing.Thread}", Whole(thread.Meters), "m", $"{Whole(thread.Yards)} yd; needle and bobbin, 15 % waste", $"{Number(seams.Meters, 1)} m of seam");
-        var tape = SewnLengths.Basting(patterns);
-        yield return new("basting tape, 1/4 in (6 mm)", Whole(tape.Meters), "m", $"{Whole(tape.Yards)} yd", "zippers and the carrier's hems");
+        var thread = BoughtLength.RoundedUp(SewnLengths.Thread(seams, sewing), units);
+        var sewn = BoughtLength.RoundedUp(seams, units);
+        yield return new($"thread, {sewing.Thread}", thread.Quantity, thread.Unit, $"{thread.Also}; needle and bobbin, 15 % waste", $"{sewn.Quantity} {sewn.Unit} of seam");
+        var tape = BoughtLength.RoundedUp(SewnLengths.Basting(patterns), units);
+        yield return new("basting tape, 1/4 in (6 mm)", tape.Quantity, tape.Unit, tape.Also, "zippers and the carrier's hems");
     }
 
     private static IEnumerable<OrderLine> Binding(PatternSet patterns)
@@ -67,8 +73,8 @@ public static class OrderList
             .Sum(side => side is Side.Forward or Side.Aft ? bounds.WidthMm : bounds.HeightMm);
         if (length > 0)
         {
-            var bought = Length.FromMillimeters(length * SewnLengths.Waste);
-            yield return new("binding tape", Number(bought.Meters, 1), "m", $"{Number(bought.Yards, 1)} yd; 15 % waste", "the carrier's bound edges");
+            var bought = BoughtLength.RoundedUp(Length.FromMillimeters(length * SewnLengths.Waste), patterns.Job.Units);
+            yield return new("binding tape", bought.Quantity, bought.Unit, $"{bought.Also}; 15 % waste", "the carrier's bound edges");
         }
     }
 
@@ -82,7 +88,5 @@ public static class OrderList
 
     private static string Sides(IEnumerable<ZipperPlace> zippers) => $"{string.Join(" and ", zippers.Select(zipper => Words.Of(zipper.Side)))} edge";
 
-    private static string Whole(double value) => Number(Math.Ceiling(value), 0);
-
-    private static string Number(double value, int decimals) => Math.Round(value, decimals).ToString(CultureInfo.InvariantCulture);
+    private static string Pieces(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

@@ -19,7 +19,7 @@ public sealed class LayerTests
         ("Takeoff", ["Design", "Geometry", "Nesting", "Patterns"]),
         ("Sheets", ["Checks", "Design", "Drawing", "Geometry", "Patterns", "Takeoff"]),
         ("Job", ["Checks", "Design", "Drawing", "Export", "Geometry", "JobFiles", "Nesting", "Patterns", "Sheets", "Takeoff"]),
-        ("Cli", ["Checks", "Design", "Job", "JobFiles", "Sheets"]),
+        ("Cli", ["Checks", "Design", "Job", "JobFiles", "Sheets", "Takeoff"]),
     ];
 
     /// <summary>The packages each project may use, and no other.</summary>

@@ -38,7 +38,7 @@ public static class ResultFiles
         return files.Add(Text("results.json", ResultsJson.Of(outcome, files.Select(file => file.Name).Append("results.json")), "all of it for programs"));
     }
 
-    private static IReadOnlyList<Sheet> Templates(ImmutableArray<PieceDrawing> drawings, PaperSpec paper, SheetContext context) => TilePages.Of(
+    private static ImmutableArray<Sheet> Templates(ImmutableArray<PieceDrawing> drawings, PaperSpec paper, SheetContext context) => TilePages.Of(
         [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],
         new("Templates", context.JobName, context.Footer),
         new(paper.Name, paper.Width.Millimeters, paper.Height.Millimeters),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
@@ -14,18 +15,20 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
     private readonly TopCloth _top = patterns.Job.Top;
     private readonly MountedShape _mounted = patterns.Mounted;
 
-    public IEnumerable<Figure> Figures() =>
-    [
-        .. Tubes(),
-        .. KeepOuts(),
-        view.Line(LineRole.Cut, Plan.Of(_top)),
-        view.Line(LineRole.Fold, Plan.UsableOf(_top)),
-        .. Centreline(),
-        .. Mounted(),
-        .. TubeEdges(),
-        .. Words(),
-        .. Sizes(),
-    ];
+    public IEnumerable<Figure> Figures()
+    {
+        ImmutableArray<Figure> drawn =
+        [
+            .. Tubes(),
+            .. KeepOuts(),
+            view.Line(LineRole.Cut, Plan.Of(_top)),
+            view.Line(LineRole.Fold, Plan.UsableOf(_top)),
+            .. Centreline(),
+            .. Mounted(),
+            .. TubeEdges(),
+        ];
+        return [.. drawn, .. Names(drawn), .. Sizes()];
+    }
 
     private IEnumerable<Figure> Tubes() => _top.Bows.SelectMany((bow, i) => new Figure[]
     {
@@ -49,7 +52,6 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             view.Line(LineRole.Mark, box),
             view.Line(LineRole.Note, box.LowerLeft, new(box.Right, box.Top)),
             view.Line(LineRole.Note, new(box.Left, box.Top), new(box.Right, box.Bottom)),
-            new Lettering(keepOut.Name, view.Of(new Point(box.Right, box.Top)) + new Step(1.5, -TextMm), TextMm),
         };
     });
 
@@ -96,29 +98,68 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         }
     }
 
-    private IEnumerable<Figure> Words()
+    /// <summary>The name of each thing where there is room for it, with a leader to the thing.</summary>
+    private IEnumerable<Figure> Names(ImmutableArray<Figure> drawn)
     {
-        var cells = view.Of(_mounted.CellBox);
-        yield return new Lettering("panel cells", new(cells.Center.X, cells.Bottom + (cells.HeightMm * 0.3)), TextMm, TextAnchor.Middle);
+        // A tint takes no room: words may stand on it.
+        var free = new FreePlace(view.Of(Outline.Of(Plan.Of(_top))), drawn.Where(figure => figure is not Tint));
+        foreach (var (name, at) in Named())
+        {
+            var width = TextWidth.Of(name, TextMm, isBold: false);
+            if (free.Find(width, TextMm, at) is not { } place)
+            {
+                continue;
+            }
+
+            var box = new Box(place.X, place.Y, place.X + width, place.Y + TextMm);
+            free.Take(box);
+            yield return new Lettering(name, place, TextMm);
+            if (Leader(box.Grown(0.8), at) is { } leader)
+            {
+                yield return leader;
+            }
+        }
+    }
+
+    /// <summary>What is named, and the point on paper that its name tells of.</summary>
+    private IEnumerable<(string Name, Point At)> Named()
+    {
+        var mounted = _mounted.Fastened;
         if (_mounted.JunctionBox is { } box)
         {
-            var at = view.Of(box);
-            yield return new Lettering("box", new(at.Right + 1, at.Center.Y - 1), 2);
+            yield return ("junction box", view.Of(box.Center));
         }
 
-        foreach (var zipper in _mounted.Fastened.Zippers)
+        if (_mounted.CableExit is { } exit)
         {
-            var band = view.Of(zipper.Band);
-            var y = zipper.Side == Side.Forward ? band.Top + 3 : band.Bottom - 3 - TextMm;
-            yield return new Lettering($"{Patterns.Words.Of(zipper.Side)} zipper", new(view.Of(_mounted.CarrierBox).Left + (view.Of(_mounted.CarrierBox).WidthMm * 0.25), y), TextMm, TextAnchor.Middle);
+            yield return ("cable exit", view.Of(exit));
         }
 
-        foreach (var strip in _mounted.Fastened.Strips)
+        foreach (var zipper in mounted.Zippers)
         {
-            var at = view.Of(strip.Finished);
-            var y = strip.Side == Side.Forward ? at.Top + 3 : at.Bottom - 3 - TextMm;
-            yield return new Lettering("weather strip", new(at.Left + (at.WidthMm * 0.75), y), TextMm, TextAnchor.Middle);
+            yield return ($"{Words.Of(zipper.Side)} zipper", view.Of(new Point(zipper.Band.Left + (zipper.Band.WidthMm * 0.3), zipper.ChainY)));
         }
+
+        foreach (var strip in mounted.Strips)
+        {
+            yield return ($"{Words.Of(strip.Side)} weather strip", view.Of(new Point(strip.Finished.Left + (strip.Finished.WidthMm * 0.7), strip.SeamY)));
+        }
+
+        yield return ("corner pocket", view.Of(mounted.Pockets[^1].Outline.Bounds.Center));
+        foreach (var keepOut in _top.KeepOuts)
+        {
+            yield return (keepOut.Name, view.Of(Plan.Of(keepOut).Center));
+        }
+
+        yield return ("panel, cells grey", view.Of(_mounted.CellBox.Center));
+    }
+
+    /// <summary>From the nearest point of a name to what it names; none when they are near enough without.</summary>
+    private static Stroke? Leader(Box name, Point to)
+    {
+        const double NearMm = 3;
+        var from = new Point(Math.Clamp(to.X, name.Left, name.Right), Math.Clamp(to.Y, name.Bottom, name.Top));
+        return from.DistanceMm(to) > NearMm ? Stroke.Open(LineRole.Note, from, to) : null;
     }
 
     private IEnumerable<Figure> Sizes()

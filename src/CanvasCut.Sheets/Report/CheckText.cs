@@ -15,9 +15,13 @@ public static class CheckText
         _ => "not checked",
     };
 
-    /// <summary>The value found; empty when nothing was measured.</summary>
-    public static string ValueOf(CheckResult result, PrintUnits units) =>
-        result.Measured.Value is { } value ? LengthText.Of(value, units) : string.Empty;
+    /// <summary>The value found; empty when nothing was measured. A distance below zero is told as an overlap.</summary>
+    public static string ValueOf(CheckResult result, PrintUnits units) => result.Measured switch
+    {
+        { Value: { Millimeters: < 0 } value, IsAtLeast: true } => $"overlap {LengthText.Of(-value, units)}",
+        { Value: { } value } => LengthText.Of(value, units),
+        _ => string.Empty,
+    };
 
     /// <summary>The limit, with "at least" or "at most"; empty when there is none.</summary>
     public static string LimitOf(CheckResult result, PrintUnits units) => result.Measured.Limit is { } limit
