@@ -142,7 +142,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
 
         foreach (var strip in mounted.Strips)
         {
-            yield return ($"{Words.Of(strip.Side)} weather strip", view.Of(new Point(strip.Finished.Left + (strip.Finished.WidthMm * 0.7), strip.SeamY)));
+            yield return (mounted.Strips.Length > 1 ? $"{Words.Of(strip.Side)} weather strip" : "weather strip", view.Of(new Point(strip.Finished.Left + (strip.Finished.WidthMm * 0.7), strip.SeamY)));
         }
 
         yield return ("corner pocket", view.Of(mounted.Pockets[^1].Outline.Bounds.Center));
