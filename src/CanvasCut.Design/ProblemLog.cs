@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+
+namespace CanvasCut.Design;
+
+/// <summary>Collects problems while a file is read; reading goes on after each.</summary>
+public sealed class ProblemLog
+{
+    private readonly List<Problem> _problems = [];
+
+    /// <summary>Whether nothing has been reported.</summary>
+    public bool IsEmpty => _problems.Count == 0;
+
+    /// <summary>Adds a problem.</summary>
+    public void Report(string code, Place place, string message) => _problems.Add(new(code, place, message));
+
+    /// <summary>The problems in the order of the file, each once.</summary>
+    public ImmutableArray<Problem> InOrder() =>
+    [
+        .. _problems.Distinct()
+            .OrderBy(problem => problem.Place.Line)
+            .ThenBy(problem => problem.Place.Column),
+    ];
+
+    /// <summary>Builds the value only if nothing was reported, so that a half-read job is never used.</summary>
+    public Checked<T> Finish<T>(Func<T> build)
+        where T : class => IsEmpty ? new(build(), []) : new(null, InOrder());
+}

@@ -1,0 +1,28 @@
+using CanvasCut.Design;
+
+namespace CanvasCut.JobFiles;
+
+/// <summary>Makes cloth, sewing and paper.</summary>
+internal static class WorkshopBuilder
+{
+    public static Workshop Build(GivenValues given) => new(Cloth(given), Sewing(given), Paper(given));
+
+    private static ClothSpec Cloth(GivenValues given) => new(
+        given.Text("cloth.name"),
+        new(given.Length("cloth.roll_width"), given.Length("cloth.selvage"), given.Length("cloth.order_step")),
+        new(given.Word<WarpDirection>("cloth.warp"), given.Word<RollTurns>("cloth.turns"), given.Length("cloth.gap"), given.Quantity<bool>("cloth.one_way")),
+        new(given.Quantity<double>("cloth.shrink.warp"), given.Quantity<double>("cloth.shrink.fill")),
+        given.Word<FelledSeam>("cloth.join"));
+
+    private static SewingSpec Sewing(GivenValues given) => new(
+        given.Length("sewing.stitch_length"),
+        given.Text("sewing.thread"),
+        given.Quantity<int>("sewing.rows"),
+        given.Quantity<int>("sewing.plies"));
+
+    private static PaperSpec Paper(GivenValues given)
+    {
+        var size = given.Values.Paper("paper.size")!;
+        return size with { Margin = given.Length("paper.margin"), Overlap = given.Length("paper.overlap") };
+    }
+}

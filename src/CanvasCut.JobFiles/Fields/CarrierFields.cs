@@ -1,0 +1,56 @@
+using static CanvasCut.JobFiles.FieldKind;
+using static CanvasCut.JobFiles.FieldRange;
+
+namespace CanvasCut.JobFiles;
+
+/// <summary>The carrier and what holds it.</summary>
+internal static class CarrierFields
+{
+    private const string Army = "US Army FM 10-16, hem of canvas";
+
+    public static Field[] All { get; } =
+    [
+        .. SideNames.All.Select(side => new Field($"carrier.border.{side}", Length, Reach("0 mm", "300 mm"), Presence.Optional)
+            .Or(side is "forward" or "aft" ? "1/2 in" : "0 mm", Source.Practice)),
+        .. Hem("carrier.hem", "1 in", Army),
+        new Field("carrier.corner", Word, Any, Presence.Optional).Among("mitred", "square").Or("mitred", Source.Practice),
+        .. SideNames.All.Select(side => new Field($"carrier.edges.{side}", Word, Any, Presence.Optional)
+            .Among("hem", "binding").Or("hem", Source.Practice)),
+        new("carrier.position.station", Length, Reach("0 mm", "6 m"), Presence.RequiredInTable),
+        new("carrier.position.offset", Length, Signed("-3 m", "3 m"), Presence.RequiredInTable),
+
+        new Field("zipper.chain", Length, Size("3 mm", "25 mm"), Presence.Optional).Or("10 mm", "nominal, from memory"),
+        new Field("zipper.overall_width", Length, Size("15 mm", "80 mm"), Presence.Optional)
+            .Or("1 1/2 in", "Marine Fabricator, \"Fabricating an enclosure\", 2010"),
+        new Field("zipper.kind", Word, Any, Presence.Optional).Among("separating", "continuous").Or("separating", Source.Practice),
+        new Field("zipper.setback", Length, Reach("0 mm", "150 mm"), Presence.Optional).Or("1 in", Source.Practice),
+        new Field("zipper.reveal", Length, Size("2 mm", "30 mm"), Presence.Optional).Or("3/8 in", Source.Practice),
+        new Field("zipper.stock", LengthList, Size("0.1 m", "6 m"), Presence.Optional)
+            .Or("24 in, 30 in, 36 in, 48 in, 54 in, 60 in, 72 in, 84 in, 96 in, 120 in", "24 to over 96 in: Marine Fabricator, \"Zipper basics\", 2019; steps from memory, ask the shop"),
+
+        new("pocket.leg", Length, Size("30 mm", "400 mm"), Presence.Optional),
+        new Field("pocket.ease", Length, Reach("0 mm", "60 mm"), Presence.Optional).Or("10 mm", Source.Practice),
+        .. Hem("pocket.mouth", "1/2 in", Source.Practice),
+        Allowance("pocket.seam_allowance"),
+        new Field("pocket.over_zipper", Flag, Any, Presence.Optional).Or("true", Source.Practice),
+
+        new Field("weather_strip.edges", WordList, Any, Presence.Optional).Among("forward", "aft").Or("forward", Source.Practice),
+        new Field("weather_strip.overlap", Length, Reach("3 mm", "100 mm"), Presence.Optional)
+            .Or("5/8 in", "covers the teeth by 1 in: a camper-canvas forum's rule, single source"),
+        Allowance("weather_strip.seam_allowance"),
+        .. Hem("weather_strip.hem", "1/2 in", Source.Practice),
+        new Field("weather_strip.overhang", Length, Reach("0 mm", "200 mm"), Presence.Optional).Or("1 in", Source.Practice),
+
+        new Field("chafe.width_beyond_tube", Length, Size("5 mm", "200 mm"), Presence.Optional).Or("1 1/2 in", Source.Practice),
+        new Field("chafe.turn_under", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("1/2 in", "US Army TM 10-1670, patches"),
+    ];
+
+    private static Field[] Hem(string table, string width, string source) =>
+    [
+        new Field($"{table}.turn_under", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("1/2 in", source),
+        new Field($"{table}.width", Length, Size("5 mm", "100 mm"), Presence.Optional).Or(width, source),
+    ];
+
+    private static Field Allowance(string name) =>
+        new Field(name, Length, Size("3 mm", "50 mm"), Presence.Optional).Or("1/2 in", Source.Practice);
+}

@@ -1,0 +1,34 @@
+using static CanvasCut.JobFiles.FieldKind;
+using static CanvasCut.JobFiles.FieldRange;
+
+namespace CanvasCut.JobFiles;
+
+/// <summary>The head of the file and the top.</summary>
+internal static class TopFields
+{
+    public static Field[] All { get; } =
+    [
+        new("format", Count, Any, Presence.Required),
+        new("name", Text, Any, Presence.Required),
+        new Field("prints", Word, Any, Presence.Optional).Among("metric", "imperial", "both").Or("both", Source.Chosen),
+        new("accept_unusual", NameList, Any, Presence.Optional),
+
+        new("top.length", Length, Size("0.3 m", "6 m"), Presence.Required),
+        new("top.width", Length, Size("0.3 m", "6 m"), Presence.Required),
+        new Field("top.edge_margin", Length, Reach("0 mm", "300 mm"), Presence.Optional).Or("25 mm", Source.Practice),
+        new Field("top.corner_radius", Length, Reach("0 mm", "600 mm"), Presence.Optional).Or("0 mm", Source.NoneAssumed),
+
+        new("top.bow[].station", Length, Reach("0 mm", "6 m"), Presence.RequiredInTable),
+        new Field("top.bow[].diameter", Length, Size("10 mm", "80 mm"), Presence.Optional).Or("1 in", "usually 7/8 in or 1 in tube: common practice"),
+        new("top.bow[].girth", Length, Size("0.3 m", "6 m"), Presence.Optional),
+        new("top.bow[].chord", Length, Size("0.3 m", "6 m"), Presence.Optional),
+        new("top.bow[].crown", Length, Reach("0 mm", "1 m"), Presence.Optional),
+        new("top.bow[].height", Length, Signed("-3 m", "5 m"), Presence.Optional),
+
+        new("top.keep_out[].name", Text, Any, Presence.RequiredInTable),
+        new("top.keep_out[].station", LengthPair, Signed("-2 m", "8 m"), Presence.RequiredInTable),
+        new("top.keep_out[].offset", LengthPair, Signed("-5 m", "5 m"), Presence.RequiredInTable),
+        new Field("top.keep_out[].clearance", Length, Reach("0 mm", "500 mm"), Presence.Optional)
+            .Or("2 in", "bimini fitting instructions (JSI): 2 in from boom, sheet and backstay"),
+    ];
+}

@@ -1,0 +1,22 @@
+using CanvasCut.Design;
+
+namespace CanvasCut.JobFiles;
+
+/// <summary>What must hold between fields.</summary>
+/// <remarks>A comparison with a value that is missing or wrong is never true, so nothing is reported twice.</remarks>
+internal static class JobRules
+{
+    private const int Format = 1;
+
+    public static void Check(JobValues values, ProblemLog log)
+    {
+        var rules = new RuleLog(values, log);
+        rules.Unless(values.Quantity<int>("format") is null or Format, ProblemCode.Format, "format", "This program reads format 1; write format = 1.");
+        TopRules.Check(values, rules);
+        BowRules.Check(values, rules);
+        PanelRules.Check(values, rules);
+        CarrierRules.Check(values, rules);
+        FasteningRules.Check(values, rules);
+        WorkshopRules.Check(values, rules);
+    }
+}

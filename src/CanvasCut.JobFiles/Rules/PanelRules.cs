@@ -1,0 +1,43 @@
+using UnitsNet;
+using static CanvasCut.JobFiles.RuleLog;
+
+namespace CanvasCut.JobFiles;
+
+/// <summary>The panel and what lies on it.</summary>
+internal static class PanelRules
+{
+    public static void Check(JobValues values, RuleLog rules)
+    {
+        var (length, width) = (values.Length("panel.length"), values.Length("panel.width"));
+        rules.When(length < width, ProblemCode.PanelSides, "panel.length", $"is shorter than the width, {In(width)}; swap them, the length is the longer side.");
+        rules.When(values.Length("panel.corner_radius") * 2 > width, ProblemCode.PanelCorner, "panel.corner_radius", $"is more than half the width, {In(width)}.");
+        var (athwart, foreAft) = MountedSize.Of(values);
+        CheckCells(values, rules, "port", "starboard", athwart);
+        CheckCells(values, rules, "forward", "aft", foreAft);
+        CheckBox(values, rules, "from_port", "athwart", athwart);
+        CheckBox(values, rules, "from_forward", "fore_aft", foreAft);
+        CheckExit(values, rules, ("port", "starboard"), athwart);
+        CheckExit(values, rules, ("forward", "aft"), foreAft);
+    }
+
+    private static void CheckCells(JobValues values, RuleLog rules, string near, string far, Length? size)
+    {
+        var dead = values.Length($"panel.dead_border.{near}") + values.Length($"panel.dead_border.{far}");
+        rules.When(dead >= size, ProblemCode.NoCells, "panel.dead_border", $"leaves no cells between {near} and {far}: the panel as mounted is {In(size)} there.");
+    }
+
+    private static void CheckBox(JobValues values, RuleLog rules, string from, string extent, Length? size)
+    {
+        const string Box = "panel.junction_box";
+        var end = values.Length($"{Box}.{from}") + values.Length($"{Box}.{extent}");
+        rules.When(end > size, ProblemCode.OffPanel, $"{Box}.{from}", $"puts the box's far edge at {In(end)}, and the panel as mounted ends at {In(size)}.");
+    }
+
+    private static void CheckExit(JobValues values, RuleLog rules, (string Near, string Far) sides, Length? size)
+    {
+        var path = $"panel.cable_exit.from_{sides.Near}";
+        var place = values.Length(path);
+        var isOff = place < -values.Length($"carrier.border.{sides.Near}") || place > size + values.Length($"carrier.border.{sides.Far}");
+        rules.When(isOff, ProblemCode.OffPanel, path, $"lies beside the carrier; the panel as mounted is {In(size)} there, and the border adds to it.");
+    }
+}

@@ -1,0 +1,101 @@
+using System.Globalization;
+using CanvasCut.Design;
+
+namespace CanvasCut.JobFiles;
+
+/// <summary>Reads every known field of a file, takes the defaults, and reports what is wrong or missing.</summary>
+internal sealed class FieldReader(TomlTable root, string fileName, ProblemLog log)
+{
+    private readonly Dictionary<string, object> _values = new(StringComparer.Ordinal);
+    private readonly List<DefaultUsed> _defaults = [];
+    private readonly HashSet<string> _accepted = new(AcceptedFields.Of(root), StringComparer.Ordinal);
+    private readonly bool _isImperial = root["prints"] is TomlScalar { Value: "imperial" };
+
+    /// <summary>Whether to report required fields that are not there.</summary>
+    public bool ReportsMissing { get; init; } = true;
+
+    /// <summary>The defaults taken, in the order of docs/job-file.md.</summary>
+    public IEnumerable<DefaultUsed> Defaults => _defaults.OrderBy(used => KnownFields.OrderOf(used.Field));
+
+    public JobValues ReadAll()
+    {
+        foreach (var field in KnownFields.All)
+        {
+            foreach (var path in PathsOf(field))
+            {
+                Read(field, path);
+            }
+        }
+
+        return new(root, fileName, _values);
+    }
+
+    private IEnumerable<string> PathsOf(Field field)
+    {
+        var parts = field.Name.Split("[]");
+        return parts.Length == 1 ? [field.Name] : JobValues.TablesIn(root, parts[0]).Select(table => table + parts[1]);
+    }
+
+    private void Read(Field field, string path)
+    {
+        var (node, written, isBlocked) = FieldPath.Find(root, path);
+        if (node is not null)
+        {
+            Keep(path, Written(new(field, PlaceAt(written, node.Place), node, log)));
+        }
+        else if (field.Default is not null && !isBlocked)
+        {
+            TakeDefault(field, path);
+        }
+        else if (ReportsMissing && !isBlocked && IsMissing(field, path))
+        {
+            var example = FieldExample.Of(field);
+            log.Report(ProblemCode.Missing, PlaceAt(path, FieldPath.PlaceOf(root, path)), $"is missing; write it as in {example}.");
+        }
+    }
+
+    private object? Written(Located located) =>
+        RangeCheck.Check(located, ValueParser.Parse(located), _accepted.Contains(FieldPath.WithoutItem(located.Place.Field, located.Field)));
+
+    private bool IsMissing(Field field, string path) => field.Presence switch
+    {
+        Presence.Required => true,
+        Presence.RequiredInTable => FieldPath.Find(root, path[..path.LastIndexOf('.')]).Node is TomlTable,
+        _ => false,
+    };
+
+    private void TakeDefault(Field field, string path)
+    {
+        var text = _isImperial ? field.ImperialDefault ?? field.Default! : field.Default!;
+        Keep(path, ValueParser.Parse(new(field, PlaceAt(path, root.Place), NodeOf(field, text), log)));
+        _defaults.Add(new(path, text, field.Source));
+    }
+
+    private static TomlNode NodeOf(Field field, string text)
+    {
+        if (field.Kind is not (FieldKind.LengthList or FieldKind.WordList))
+        {
+            return new TomlScalar(default, field.Kind switch
+            {
+                FieldKind.Flag => text == "true",
+                FieldKind.Count => long.Parse(text, CultureInfo.InvariantCulture),
+                FieldKind.Factor => double.Parse(text, CultureInfo.InvariantCulture),
+                _ => text,
+            });
+        }
+
+        var list = new TomlList(default);
+        list.Items.AddRange(text.Split(", ").Select(item => new TomlScalar(default, item)));
+        return list;
+    }
+
+    private void Keep(string path, object? value)
+    {
+        if (value is not null)
+        {
+            _values[path] = value;
+        }
+    }
+
+    private Place PlaceAt(string path, TextPlace place) => new(fileName, place.Line, place.Column, path);
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace CanvasCut.JobFiles;
+
+/// <summary>Holds a value against what is possible and what is usual.</summary>
+internal static class RangeCheck
+{
+    private const double MostShrink = 0.1;
+
+    /// <summary>The value again, or null when it is out of range, which is reported.</summary>
+    /// <param name="located">Where the value stands.</param>
+    /// <param name="value">One value or a list of them.</param>
+    /// <param name="isAccepted">Whether an unusual value was said to be meant.</param>
+    public static object? Check(Located located, object? value, bool isAccepted) => value switch
+    {
+        (Length from, Length to) => One(located, from, isAccepted) is null || One(located, to, isAccepted) is null ? null : value,
+        ImmutableArray<Length> list => All(located, list, isAccepted) ? value : null,
+        Length or Mass or Speed or int or double => One(located, value, isAccepted),
+        _ => value,
+    };
+
+    private static bool All(Located located, ImmutableArray<Length> list, bool isAccepted)
+    {
+        var nodes = ((TomlList)located.Node).Items;
+        return list.Select((length, index) => One(located.Item(index, nodes[index]), length, isAccepted)).ToList().TrueForAll(length => length is not null);
+    }
+
+    private static object? One(Located located, object value, bool isAccepted)
+    {
+        var (range, kind) = (located.Field.Range, located.Field.Kind);
+        var size = QuantityText.SizeOf(value);
+        return range.Bound == Bound.Positive && size <= 0 ? located.Report(ProblemCode.Impossible, "must be above zero.")
+            : range.Bound == Bound.NotNegative && size < 0 ? located.Report(ProblemCode.Impossible, "must not be below zero.")
+            : kind == FieldKind.Percent && size >= MostShrink ? located.Report(ProblemCode.Impossible, "must be below 10 %; cloth that shrinks so much is of no use here.")
+            : range.IsLimited && !isAccepted && IsUnusual(kind, range, size) ? located.Report(ProblemCode.Unusual, Question(located, range))
+            : value;
+    }
+
+    private static bool IsUnusual(FieldKind kind, FieldRange range, double size) =>
+        size < QuantityText.SizeOf(kind, range.From) - Slack || size > QuantityText.SizeOf(kind, range.To) + Slack;
+
+    /// <summary>So that 9 ft or 5 kn at the very end of a range is not questioned for its last digit.</summary>
+    private const double Slack = 1e-9;
+
+    private static string Question(Located located, FieldRange range) =>
+        $"is outside the usual range, {range}; if it is really so, list \"{FieldPath.WithoutItem(located.Place.Field, located.Field)}\" in accept_unusual.";
+}

@@ -1,0 +1,63 @@
+using CanvasCut.Design;
+
+namespace CanvasCut.JobFiles;
+
+/// <summary>Finds names that no field has, and tables where a value should be or the other way round.</summary>
+internal sealed class UnknownFields(string fileName, ProblemLog log)
+{
+    public void Check(TomlTable table, string path)
+    {
+        var known = KnownFields.NamesIn(path).ToList();
+        foreach (var (name, place) in table.Keys)
+        {
+            var full = path.Length == 0 ? name : $"{path}.{name}";
+            if (known.Contains(name + "[]"))
+            {
+                CheckList(table[name]!, full);
+            }
+            else if (!known.Contains(name))
+            {
+                log.Report(ProblemCode.UnknownField, At(full, place), $"There is no such field here{Hint(name, known)}");
+            }
+            else if (KnownFields.At(full) is null)
+            {
+                CheckTable(table[name]!, full);
+            }
+        }
+    }
+
+    private void CheckTable(TomlNode node, string path)
+    {
+        if (node is TomlTable table)
+        {
+            Check(table, path);
+        }
+        else if (!SideNames.Is(path))
+        {
+            var names = string.Join(", ", KnownFields.NamesIn(path).Select(name => name.TrimEnd('[', ']')));
+            log.Report(ProblemCode.WrongType, At(path, node.Place), $"must be a table with {names}.");
+        }
+    }
+
+    private void CheckList(TomlNode node, string path)
+    {
+        if (node is not TomlList list || list.Items.Exists(item => item is not TomlTable))
+        {
+            log.Report(ProblemCode.WrongType, At(path, node.Place), $"must be a list of tables; begin each with [[{path}]].");
+            return;
+        }
+
+        foreach (var (index, item) in list.Items.Index())
+        {
+            Check((TomlTable)item, $"{path}[{index + 1}]");
+        }
+    }
+
+    private static string Hint(string name, IEnumerable<string> known)
+    {
+        var names = known.Select(word => word.TrimEnd('[', ']')).ToList();
+        return NearestWord.To(name, names) is { } near ? $"; did you mean {near}?" : $"; known are {string.Join(", ", names)}.";
+    }
+
+    private Place At(string path, TextPlace place) => new(fileName, place.Line, place.Column, path);
+}

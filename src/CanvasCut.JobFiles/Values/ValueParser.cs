@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using UnitsNet;
+
+namespace CanvasCut.JobFiles;
+
+/// <summary>Turns a written value into what its field is for; null when it is wrong, which is reported.</summary>
+internal static class ValueParser
+{
+    private const string FillIn = "is left blank; fill this in";
+    private const int MostOfAnything = 1000;
+
+    public static object? Parse(Located value) => value.Field.Kind switch
+    {
+        FieldKind.LengthPair => Pair(value),
+        FieldKind.LengthList => Items<Length>(value, LengthOf),
+        FieldKind.WordList => Items<string>(value, WordOf),
+        FieldKind.NameList => Items<string>(value, item => TextOf(item, "a field's name in quotes")),
+        FieldKind.Flag => (value.Node as TomlScalar)?.Value as bool? ?? value.Report(ProblemCode.WrongType, "must be true or false, without quotes."),
+        FieldKind.Count => CountOf(value),
+        FieldKind.Factor => FactorOf(value),
+        FieldKind.Word => WordOf(value),
+        FieldKind.Paper => PaperOf(value),
+        FieldKind.Text => TextOf(value, "a text in quotes"),
+        FieldKind.Length => LengthOf(value),
+        _ => QuantityOf(value),
+    };
+
+    private static object? LengthOf(Located value)
+    {
+        if (value.Node is TomlScalar { Value: long or double })
+        {
+            return value.Report(ProblemCode.NotLength, "needs a unit, such as \"1040 mm\" (in quotes).");
+        }
+
+        if (TextOf(value, "a length in quotes, such as \"1040 mm\"") is not string text)
+        {
+            return null;
+        }
+
+        var reading = LengthText.Parse(text);
+        return reading.IsLength ? reading.Value : value.Report(ProblemCode.NotLength, $"\"{text}\" {reading.Reason}.");
+    }
+
+    private static object? QuantityOf(Located value)
+    {
+        var (example, what) = value.Field.Kind switch
+        {
+            FieldKind.Mass => ("2.3 kg", "a mass in kg, g, lb or oz"),
+            FieldKind.Speed => ("35 kn", "a wind speed in kn, m/s, mph or km/h"),
+            _ => ("1 %", "a percentage"),
+        };
+        if (TextOf(value, $"{what} in quotes, such as \"{example}\"") is not string text)
+        {
+            return null;
+        }
+
+        return QuantityText.Parse(value.Field.Kind, text) ?? value.Report(ProblemCode.NotQuantity, $"\"{text}\" is not {what}; write it as in \"{example}\".");
+    }
+
+    private static object? TextOf(Located value, string what) => (value.Node as TomlScalar)?.Value switch
+    {
+        string text when string.IsNullOrWhiteSpace(text) => value.Report(ProblemCode.Blank, $"{FillIn}."),
+        string text when text.Any(char.IsControl) => value.Report(ProblemCode.WrongType, "must be on one line, without control characters."),
+        string text => text.Trim(),
+        _ => value.Report(ProblemCode.WrongType, $"must be {what}."),
+    };
+
+    private static object? WordOf(Located value)
+    {
+        var words = value.Field.Words;
+        return TextOf(value, $"one of {InQuotes(words)}") is not string text ? null
+            : words.Contains(text, StringComparer.Ordinal) ? text
+            : value.Report(ProblemCode.UnknownWord, $"\"{text}\" is none of {InQuotes(words)}{DidYouMean(text, words)}");
+    }
+
+    private static object? PaperOf(Located value) =>
+        TextOf(value, $"one of {InQuotes(PaperSizes.Names)}") is not string text ? null
+        : PaperSizes.Of(text) ?? value.Report(ProblemCode.UnknownWord, $"\"{text}\" is none of {InQuotes(PaperSizes.Names)}{DidYouMean(text, PaperSizes.Names)}");
+
+    private static object? CountOf(Located value) => (value.Node as TomlScalar)?.Value switch
+    {
+        long and > MostOfAnything or long and < -MostOfAnything => value.Report(ProblemCode.Impossible, "is far too large a number."),
+        long number => (int)number,
+        _ => value.Report(ProblemCode.WrongType, "must be a whole number, without quotes."),
+    };
+
+    private static object? FactorOf(Located value) => (value.Node as TomlScalar)?.Value switch
+    {
+        long number => (double)number,
+        double number when double.IsFinite(number) => number,
+        double => value.Report(ProblemCode.NotQuantity, "must be a number that is finite."),
+        _ => value.Report(ProblemCode.WrongType, "must be a number, without quotes."),
+    };
+
+    private static object? Pair(Located value)
+    {
+        if (value.Node is not TomlList { Items.Count: 2 })
+        {
+            return value.Report(ProblemCode.WrongType, "must be two lengths, from and to, such as [\"100 mm\", \"300 mm\"].");
+        }
+
+        return Items<Length>(value, LengthOf) is ImmutableArray<Length> both ? (both[0], both[1]) : null;
+    }
+
+    private static object? Items<T>(Located value, Func<Located, object?> parse)
+    {
+        if (value.Node is not TomlList list)
+        {
+            return value.Report(ProblemCode.WrongType, "must be a list in square brackets.");
+        }
+
+        var items = list.Items.Select((node, index) => parse(value.Item(index, node))).ToList();
+        return items.Contains(null) ? null : items.Cast<T>().ToImmutableArray();
+    }
+
+    private static string InQuotes(IEnumerable<string> words) => string.Join(", ", words.Select(word => $"\"{word}\""));
+
+    private static string DidYouMean(string text, IEnumerable<string> words) =>
+        NearestWord.To(text, words) is { } near ? $"; did you mean \"{near}\"?" : ".";
+}
