@@ -1,0 +1,54 @@
+using System.Text;
+using CanvasCut.Job;
+
+namespace CanvasCut.Tests.Job;
+
+/// <summary>The example jobs in patterns/, against results that a person has looked at.</summary>
+public sealed class ExampleTests
+{
+    /// <summary>The files whose text is compared; pictures and paper are looked at instead.</summary>
+    private static readonly string[] Compared = ["results.json", "order.csv", "pieces.dxf"];
+
+    public static TheoryData<string> Examples { get; } = [.. Directory.EnumerateDirectories(Repository.PathOf("patterns"))
+        .Select(folder => Path.GetFileName(folder)!)
+        .Where(name => name != "invalid")
+        .Order(StringComparer.Ordinal)];
+
+    [Fact]
+    public void There_are_at_least_four_examples() => Assert.True(Examples.Count >= 4);
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void An_example_gives_the_approved_results(string example)
+    {
+        var files = ResultFiles.Of(OutcomeOf(example)).ToDictionary(file => file.Name, file => Encoding.UTF8.GetString(file.Bytes.Span));
+
+        foreach (var name in Compared)
+        {
+            Golden.Matches($"patterns/{example}/expected/{name}", files[name]);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void An_example_tells_of_itself(string example) =>
+        Assert.Contains("by hand", Repository.Read($"patterns/{example}/README.md"), StringComparison.OrdinalIgnoreCase);
+
+    [Fact]
+    public void The_built_in_example_is_one_of_them() =>
+        Assert.Equal(Repository.Read("patterns/three-bow-middle-tube/job.toml"), BuiltInExample.Text);
+
+    [Theory]
+    [InlineData("two-bow-small-top", false)]
+    [InlineData("three-bow-middle-tube", false)]
+    [InlineData("inch-wide-panel", false)]
+    [InlineData("does-not-fit", true)]
+    public void Only_the_job_that_does_not_fit_fails(string example, bool fails) => Assert.Equal(fails, OutcomeOf(example).HasFailed);
+
+    internal static JobOutcome OutcomeOf(string example)
+    {
+        var outcome = JobOutcome.Of(Repository.Read($"patterns/{example}/job.toml"), "job.toml");
+        Assert.True(outcome.IsValid, string.Join('\n', outcome.Problems));
+        return outcome.Value;
+    }
+}

@@ -1,0 +1,100 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using CanvasCut.Job;
+
+namespace CanvasCut.Tests.Job;
+
+public sealed class ResultFilesTests
+{
+    [Fact]
+    public void Two_runs_give_the_same_bytes_whatever_the_culture()
+    {
+        var first = ResultFiles.Of(ExampleTests.OutcomeOf("three-bow-middle-tube"));
+        var culture = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = new CultureInfo("de-DE") { NumberFormat = { NumberDecimalSeparator = "," } };
+            var second = ResultFiles.Of(ExampleTests.OutcomeOf("three-bow-middle-tube"));
+
+            Assert.Equal(first.Select(file => file.Name), second.Select(file => file.Name));
+            Assert.All(first.Zip(second), pair => Assert.True(pair.First.Bytes.Span.SequenceEqual(pair.Second.Bytes.Span), pair.First.Name));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = culture;
+        }
+    }
+
+    [Fact]
+    public void Every_promised_file_is_there_and_results_json_lists_all()
+    {
+        var files = ResultFiles.Of(ExampleTests.OutcomeOf("three-bow-middle-tube"));
+        var names = files.Select(file => file.Name).ToList();
+
+        Assert.Subset(names.ToHashSet(), new HashSet<string>
+        {
+            "report.pdf", "templates.pdf", "placement.svg", "placement.png", "cut-plan.svg", "cut-plan.png", "order.csv", "pieces.dxf",
+            "results.json", "pieces/carrier.svg", "pieces/pocket-forward-port.svg", "pieces/weather-strip-forward.svg", "pieces/zipper-end-cap.svg",
+        });
+        using var json = JsonDocument.Parse(files.Single(file => file.Name == "results.json").Bytes);
+        Assert.Equal(names, json.RootElement.GetProperty("files").EnumerateArray().Select(name => name.GetString()!));
+    }
+
+    /// <summary>The ten things a piece must say, so that nothing is cut mirrored, twice or without its allowance.</summary>
+    [Fact]
+    public void Every_piece_says_all_it_must()
+    {
+        var outcome = ExampleTests.OutcomeOf("three-bow-middle-tube");
+        var pieces = ResultFiles.Of(outcome).Where(file => file.Name.StartsWith("pieces/", StringComparison.Ordinal)).ToList();
+
+        Assert.All(pieces, file =>
+        {
+            var text = Words(Encoding.UTF8.GetString(file.Bytes.Span));
+            Assert.Contains("Job: Ketch Marigold, after top", text, StringComparison.Ordinal);
+            Assert.Matches(@"Piece \d+ of \d+ · cut \d+", text);
+            Assert.Contains("Outer face up", text, StringComparison.Ordinal);
+            Assert.Contains("warp fore and aft", text, StringComparison.Ordinal);
+            Assert.Contains("FORWARD", text, StringComparison.Ordinal);
+            Assert.Contains("Finished ", text, StringComparison.Ordinal);
+            Assert.Contains("Cut ", text, StringComparison.Ordinal);
+            Assert.Contains("Cloth: marine acrylic, sand, 300 g/m2", text, StringComparison.Ordinal);
+            Assert.Contains("Cut line includes:", text, StringComparison.Ordinal);
+            Assert.Contains($"CanvasCut {JobOutcome.Version}", text, StringComparison.Ordinal);
+        });
+        Assert.Equal(2, pieces.Count(file => Words(Encoding.UTF8.GetString(file.Bytes.Span)).Contains("· PORT", StringComparison.Ordinal)));
+        Assert.Equal(2, pieces.Count(file => Words(Encoding.UTF8.GetString(file.Bytes.Span)).Contains("· STARBOARD", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_failed_check_is_told_on_every_sheet()
+    {
+        var files = ResultFiles.Of(ExampleTests.OutcomeOf("does-not-fit"));
+        var sheets = files.Where(file => file.Name.EndsWith(".svg", StringComparison.Ordinal)).ToList();
+
+        Assert.NotEmpty(sheets);
+        Assert.All(sheets, file => Assert.Contains("CHECKS FAILED", Words(Encoding.UTF8.GetString(file.Bytes.Span)), StringComparison.Ordinal));
+        foreach (var name in new[] { "templates.pdf", "report.pdf" })
+        {
+            using var folder = new TemporaryFolder();
+            var path = folder.PathOf(name);
+            File.WriteAllBytes(path, files.Single(file => file.Name == name).Bytes.ToArray());
+            Assert.All(
+                OutsideTool.Run("pdftotext", "-layout", path, "-").Split('\f', StringSplitOptions.RemoveEmptyEntries),
+                page => Assert.Contains("CHECKS FAILED", page, StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void An_order_with_commas_and_quotes_comes_back_from_its_csv()
+    {
+        var csv = OrderCsv.Of([new("tape \"A\", wide", "2", "m", "line\nbreak", string.Empty)]);
+
+        Assert.Equal("item,quantity,unit,that is,for\r\n\"tape \"\"A\"\", wide\",2,m,\"line\nbreak\",\r\n", csv);
+    }
+
+    /// <summary>The text of a drawing, lines joined as they were before they were wrapped.</summary>
+    private static string Words(string svg) => string.Join(
+        ' ',
+        System.Xml.Linq.XDocument.Parse(svg).Descendants().Where(element => element.Name.LocalName == "text").Select(element => element.Value));
+}

@@ -1,0 +1,69 @@
+using CanvasCut.Drawing;
+using CanvasCut.Geometry;
+using CanvasCut.Sheets;
+using CanvasCut.Tests.Job;
+
+namespace CanvasCut.Tests.Sheets;
+
+/// <summary>What can be told of a sheet's look by numbers: no text on text, none off the paper, none across a cut line.</summary>
+public sealed class SheetLookTests
+{
+    [Theory]
+    [MemberData(nameof(ExampleTests.Examples), MemberType = typeof(ExampleTests))]
+    public void No_text_lies_on_another_or_off_the_sheet(string example)
+    {
+        var outcome = ExampleTests.OutcomeOf(example);
+        var content = outcome.Content;
+        Sheet[] sheets =
+        [
+            .. PieceDrawing.All(content.Patterns, outcome.Context).Select(drawing => drawing.ToSheet()),
+            .. ReportSheets.Of(content, outcome.Context),
+            PlacementSheet.Of(content.Patterns, outcome.Context),
+            CutPlanSheet.Of(content.Plan, outcome.Context),
+        ];
+
+        Assert.All(sheets, sheet =>
+        {
+            var paper = new Box(0, 0, sheet.WidthMm, sheet.HeightMm);
+            var words = sheet.Figures.OfType<Lettering>().ToList();
+            Assert.All(words, text => Assert.True(paper.Holds(Figures.BoundsOf(text)), $"{sheet.Name}: {text.Text}"));
+            foreach (var (first, second) in words.SelectMany((first, i) => words.Skip(i + 1).Select(second => (first, second))))
+            {
+                Assert.True(Overlap(first, second) < 0.05, $"{sheet.Name}: \"{first.Text}\" and \"{second.Text}\"");
+            }
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(ExampleTests.Examples), MemberType = typeof(ExampleTests))]
+    public void No_text_crosses_a_cut_line(string example)
+    {
+        var outcome = ExampleTests.OutcomeOf(example);
+
+        Assert.All(PieceDrawing.All(outcome.Content.Patterns, outcome.Context), drawing =>
+        {
+            var cut = Witness.ToPolygon(drawing.Piece.Shape.Cut.MovedBy(drawing.Shift));
+            Assert.All(drawing.Figures.OfType<Lettering>(), text =>
+                Assert.False(cut.Boundary.Intersects(Witness.ToPolygon(new(Figures.CornersOf(text)))), $"{drawing.Title}: {text.Text}"));
+        });
+    }
+
+    [Fact]
+    public void The_dxf_sheet_holds_one_closed_cut_line_for_each_piece()
+    {
+        var outcome = ExampleTests.OutcomeOf("three-bow-middle-tube");
+        var drawings = PieceDrawing.All(outcome.Content.Patterns, outcome.Context);
+        var cuts = DxfSheet.Of(drawings).Figures.OfType<Stroke>().Where(stroke => stroke.Role == LineRole.Cut).ToList();
+
+        Assert.Equal(drawings.Length, cuts.Count);
+        Assert.All(cuts, cut => Assert.True(cut.IsClosed));
+        Assert.All(
+            cuts.Zip(drawings),
+            pair => Assert.Equal(pair.Second.Piece.Shape.Cut.AreaMm2, new Outline(pair.First.Points).AreaMm2, 1e-6));
+    }
+
+    private static double Overlap(Lettering first, Lettering second) =>
+        Figures.BoundsOf(first).Shared(Figures.BoundsOf(second)).IsEmpty
+            ? 0
+            : Witness.OverlapMm2(new(Figures.CornersOf(first)), new(Figures.CornersOf(second)));
+}
