@@ -1,16 +1,16 @@
+using System.Text.RegularExpressions;
 using CanvasCut.Design;
-using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
 namespace CanvasCut.JobFiles;
 
 /// <summary>Reads the text of a file as TOML and reports where it is none.</summary>
-internal static class TomlText
+internal static partial class TomlText
 {
-    private const int MostCharacters = 200_000;
+    private const int MostCharacters = 100_000;
     private const int MostBrackets = 2_000;
 
-    /// <summary>The tables of the file; only those before the first error, and not whole, when its syntax is wrong, which is reported.</summary>
+    /// <summary>The tables of the file; without the lines that are wrong, and not whole, when its syntax is wrong, which is reported.</summary>
     public static (TomlTable Root, bool IsWhole) Read(string text, string fileName, ProblemLog log)
     {
         if (text.Length > MostCharacters || text.Count(character => character is '[' or '{') > MostBrackets)
@@ -19,48 +19,47 @@ internal static class TomlText
             return (new(new(1, 1)), false);
         }
 
-        var wellFormed = WellFormed(text);
-        var document = SyntaxParser.Parse(wellFormed, fileName, validate: false);
-        if (document.HasErrors)
+        try
         {
-            ReportSyntax(document.Diagnostics, fileName, log);
-            return (Before(wellFormed, document.Diagnostics.Min(message => message.Span.Start.Line)), false);
+            return Parse(WellFormed(text), fileName, log);
+        }
+        catch (Exception failure) when (failure is Tomlyn.TomlException or ArgumentOutOfRangeException)
+        {
+            // Tomlyn throws at lists within lists without end, and at characters that end within an escape.
+            log.Report(ProblemCode.Syntax, new(fileName, 1, 1, string.Empty), "This cannot be read as TOML at all; look for lists within lists and for odd characters after a backslash.");
+            return (new(new(1, 1)), false);
+        }
+    }
+
+    private static (TomlTable Root, bool IsWhole) Parse(string text, string fileName, ProblemLog log)
+    {
+        var repair = new TomlRepair(text);
+        foreach (var (place, message) in repair.Errors)
+        {
+            log.Report(ProblemCode.Syntax, new(fileName, place.Line, place.Column, string.Empty), message);
         }
 
-        ReportTwice(SyntaxParser.Parse(wellFormed, fileName, validate: true).Diagnostics, fileName, log);
-        return (TomlTree.Of(document), true);
+        ReportTwice(TomlSyntax.Of(repair.Text, validate: true).Diagnostics, fileName, log);
+        return (TomlTree.Of(TomlSyntax.Of(repair.Text)), repair.Errors.Count == 0);
     }
 
-    /// <summary>The tables of the lines above a line that is wrong; none when those cannot stand alone.</summary>
-    private static TomlTable Before(string text, int line)
-    {
-        var above = string.Join('\n', text.Split('\n').Take(line)) + "\n";
-        var document = SyntaxParser.Parse(above, validate: false);
-        return document.HasErrors ? new(new(1, 1)) : TomlTree.Of(document);
-    }
-
-    /// <summary>A text with half a character pair, which no file can hold, would stop the parser.</summary>
+    /// <summary>Without halves of character pairs, which no file can hold and which would stop the parser.</summary>
     private static string WellFormed(string text) => string.Concat(text.EnumerateRunes());
-
-    /// <summary>The first of each line: what the parser says after it in the same line follows from it.</summary>
-    private static void ReportSyntax(DiagnosticsBag diagnostics, string fileName, ProblemLog log)
-    {
-        foreach (var first in diagnostics.GroupBy(message => message.Span.Start.Line).Select(line => line.First()))
-        {
-            log.Report(ProblemCode.Syntax, PlaceOf(first, fileName), $"This is not TOML: {Readable(first.Message)}.");
-        }
-    }
 
     private static void ReportTwice(DiagnosticsBag diagnostics, string fileName, ProblemLog log)
     {
         foreach (var message in diagnostics)
         {
-            log.Report(ProblemCode.Twice, PlaceOf(message, fileName), $"{Readable(message.Message)}.");
+            var (start, match) = (message.Span.Start, AlreadyDefined().Match(message.Message));
+            var what = match.Success
+                ? $"stands already in line {match.Groups["line"].Value}; write each field and table once."
+                : $"This is not TOML: {message.Message.ReplaceLineEnds()}.";
+            log.Report(ProblemCode.Twice, new(fileName, start.Line + 1, start.Column + 1, match.Groups["key"].Value), what);
         }
     }
 
-    private static Place PlaceOf(DiagnosticMessage message, string fileName) =>
-        new(fileName, message.Span.Start.Line + 1, message.Span.Start.Column + 1, string.Empty);
+    private static string ReplaceLineEnds(this string message) => message.ReplaceLineEndings(" ").TrimEnd('.', ' ');
 
-    private static string Readable(string message) => message.ReplaceLineEndings(" ").Replace("␤", "the end of the line", StringComparison.Ordinal).TrimEnd('.', ' ');
+    [GeneratedRegex(@"^The key `(?<key>[^`]*)` is already defined at \((?<line>[0-9]+),", RegexOptions.CultureInvariant)]
+    private static partial Regex AlreadyDefined();
 }

@@ -39,7 +39,7 @@ internal static class ValueParser
         }
 
         var reading = LengthText.Parse(text);
-        return reading.IsLength ? reading.Value : value.Report(ProblemCode.NotLength, $"\"{text}\" {reading.Reason}.");
+        return reading.IsLength ? reading.Value : value.Report(ProblemCode.NotLength, $"\"{text}\" {reading.Reason}{(reading.Reason.EndsWith('?') ? string.Empty : ".")}");
     }
 
     private static object? QuantityOf(Located value)

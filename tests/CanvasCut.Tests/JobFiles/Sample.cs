@@ -19,6 +19,9 @@ internal static class Sample
 
         """;
 
+    /// <summary>A job in which nothing is left to a default.</summary>
+    public static string Everything { get; } = Repository.Read("tests/CanvasCut.Tests/JobFiles/everything.toml");
+
     /// <summary>A job of a text that must be right.</summary>
     public static CarrierJob Job(string text)
     {

@@ -1,0 +1,93 @@
+using CanvasCut.Design;
+using UnitsNet;
+
+namespace CanvasCut.Tests.JobFiles;
+
+/// <summary>Each field of everything.toml arrives where the model wants it.</summary>
+public sealed class EverythingTests
+{
+    private static readonly CarrierJob Job = Sample.Job(Sample.Everything);
+
+    [Fact]
+    public void A_file_with_every_field_takes_no_default() => Assert.Empty(Job.Defaults);
+
+    [Fact]
+    public void The_head_is_read() => Assert.Equal(("Everything given", PrintUnits.Imperial), (Job.Name, Job.Units));
+
+    [Fact]
+    public void The_top_is_read()
+    {
+        Assert.Equal((2184.4, 1993.9), (Job.Top.Length.Millimeters, Job.Top.Width.Millimeters));
+        Assert.Equal(new TopEdges(Mm(30), Mm(100)), Job.Top.Edges);
+        var keepOut = Assert.Single(Job.Top.KeepOuts);
+        Assert.Equal(
+            ("backstay", (Mm(1900), Mm(2300)), (Mm(-50), Mm(50)), Mm(76.2)),
+            (keepOut.Name, keepOut.Station, keepOut.Offset, keepOut.Clearance));
+    }
+
+    [Fact]
+    public void The_bows_are_read()
+    {
+        Assert.Equal([50.8, 1100, 2150], Job.Top.Bows.Select(bow => bow.Station.Millimeters));
+        Assert.Equal([22.225, 100, 25], Job.Top.Bows.Select(bow => bow.Diameter.Millimeters));
+        Assert.Equal([-20, 40, 0], Job.Top.Bows.Select(bow => bow.Height!.Value.Millimeters));
+        Assert.Equal([1900, 1970, 1900], Job.Top.Bows.Select(bow => bow.Across!.ChordMm));
+        Assert.Equal(1993, Job.Top.Bows[1].Across!.GirthMm, tolerance: 1e-6);
+        Assert.Equal(135, Job.Top.Bows[2].Across!.RiseMm);
+    }
+
+    [Fact]
+    public void The_panel_is_read()
+    {
+        var fittings = new PanelFittings(
+            new(Mm(20), Mm(21), Mm(22), Mm(23)),
+            new(Mm(200), Mm(30), Mm(140), Mm(90), Mm(16)),
+            new(Mm(-5), Mm(60), Mm(14)));
+
+        Assert.Equal(
+            new SolarPanel(
+                new(Mm(1110), Mm(540), Mm(3), Mm(8), Mass.FromPounds(5)),
+                new(Mm(500), BendAxis.Length, true, Speed.FromMetersPerSecond(20)),
+                LongSide.ForeAft,
+                fittings),
+            Job.Panel);
+    }
+
+    [Fact]
+    public void The_carrier_is_read() =>
+        Assert.Equal(
+            new CarrierSpec(
+                new(Mm(40), Mm(41), Mm(10), Mm(11)),
+                new(Mm(10), Mm(20)),
+                CornerKind.Square,
+                new(EdgeFinish.Hem, EdgeFinish.Hem, EdgeFinish.Binding, EdgeFinish.Binding),
+                new(Mm(1100), Mm(-35))),
+            Job.Carrier);
+
+    [Fact]
+    public void The_fastenings_are_read()
+    {
+        var (zipper, strip) = (Job.Fastenings.Zipper, Job.Fastenings.WeatherStrip);
+        Assert.Equal(
+            (new ZipperGauge(Mm(8), Mm(40)), ZipperKind.Continuous, Mm(30), Mm(11)),
+            (zipper.Gauge, zipper.Kind, zipper.Setback, zipper.Reveal));
+        Assert.Equal([Mm(1000), Mm(2000)], zipper.Stock);
+        Assert.Equal(new PocketSpec(Mm(500), Mm(12), new(Mm(9), Mm(15)), Mm(14), false), Job.Fastenings.Pocket);
+        Assert.Equal([Side.Aft, Side.Forward], strip.Edges);
+        Assert.Equal((Mm(14), Mm(15), new Hem(Mm(8), Mm(13)), Mm(20)), (strip.Overlap, strip.SeamAllowance, strip.Hem, strip.Overhang));
+        Assert.Equal(new ChafeSpec(Mm(30), Mm(11)), Job.Fastenings.Chafe);
+    }
+
+    [Fact]
+    public void The_workshop_and_the_limits_are_read()
+    {
+        Assert.Equal(
+            new ClothSpec("canvas", new(Mm(1370), Mm(12), Mm(457.2)), new(WarpDirection.Athwart, RollTurns.Quarter, Mm(6), true), new(0.01, 0.005), FelledSeam.Semi),
+            Job.Workshop.Cloth);
+        Assert.Equal(new SewingSpec(Mm(5), "V138", 3, 5), Job.Workshop.Sewing);
+        Assert.Equal(new PaperSpec("roll 914 mm", Mm(914), Mm(5000), Mm(5), Mm(15)), Job.Workshop.Paper);
+        Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4)), Job.Limits);
+    }
+
+    private static Length Mm(double mm) => Length.FromMillimeters(mm);
+}
