@@ -16,7 +16,7 @@ public static class CornerTrim
     /// <param name="finished">The finished outline.</param>
     /// <param name="corner">Which corner.</param>
     /// <param name="depthsMm">The hem's depth on the edge that ends at the corner, and on the one that starts there; above zero.</param>
-    /// <param name="outsideMm">How far outside the fold the cloth is kept.</param>
+    /// <param name="outsideMm">how much is kept outside the fold.</param>
     /// <remarks>
     /// The two hems meet in a line from the finished corner to the corner of their inner edges. Unfolded, that line
     /// lies on both hems, and on a right-angled corner the two images make one straight line through the finished

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
@@ -154,7 +155,7 @@ public sealed class JobChecksTests
 
     private static CarrierJob WithoutBows => SampleJobs.Plain with { Top = SampleJobs.Top(1600, 1800, []) };
 
-    private static IReadOnlyList<CheckResult> ResultsOf(CarrierJob job, double station) =>
+    private static ImmutableArray<CheckResult> ResultsOf(CarrierJob job, double station) =>
         JobChecks.Of(PatternSet.Of(job, MountedShape.Of(job, LongSide.Athwart).At(new(SampleJobs.Mm(station), SampleJobs.Mm(0)))));
 
     private static CheckResult Single(IEnumerable<CheckResult> checks, string code, string subject) =>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using CanvasCut.Job;
@@ -11,19 +10,13 @@ public sealed class ResultFilesTests
     public void Two_runs_give_the_same_bytes_whatever_the_culture()
     {
         var first = ResultFiles.Of(ExampleTests.OutcomeOf("three-bow-middle-tube"));
-        var culture = CultureInfo.CurrentCulture;
-        try
+        ForeignCulture.In(() =>
         {
-            CultureInfo.CurrentCulture = new CultureInfo("de-DE") { NumberFormat = { NumberDecimalSeparator = "," } };
             var second = ResultFiles.Of(ExampleTests.OutcomeOf("three-bow-middle-tube"));
 
             Assert.Equal(first.Select(file => file.Name), second.Select(file => file.Name));
             Assert.All(first.Zip(second), pair => Assert.True(pair.First.Bytes.Span.SequenceEqual(pair.Second.Bytes.Span), pair.First.Name));
-        }
-        finally
-        {
-            CultureInfo.CurrentCulture = culture;
-        }
+        });
     }
 
     [Fact]
