@@ -1,0 +1,65 @@
+using System.Text.RegularExpressions;
+using CanvasCut.JobFiles;
+
+namespace CanvasCut.Tests.JobFiles;
+
+public sealed partial class StarterTests
+{
+    [Fact]
+    public void Every_blank_left_in_the_starter_asks_to_be_filled_in()
+    {
+        var problems = JobFile.Read(Starter.Text, "job.toml").Problems;
+
+        Assert.Equal(["name", "top.length", "top.width", "panel.length", "panel.width"], problems.Select(problem => problem.Place.Field));
+        Assert.All(problems, problem => Assert.Equal("is left blank; fill this in.", problem.Message));
+        Assert.Equal(Blank().Count(Starter.Text), problems.Length);
+    }
+
+    [Fact]
+    public void The_starter_with_only_its_blanks_filled_in_is_the_job_of_the_least_file()
+    {
+        var job = Sample.Job(Filled(Starter.Text));
+
+        Assert.Equal(Sample.Job(Sample.Least).Defaults, job.Defaults);
+        Assert.Equal((2000, 500), (job.Top.Length.Millimeters, job.Panel.Body.Width.Millimeters));
+    }
+
+    /// <summary>The comments tell the truth: with every # taken away, each shown value is the default it stands for.</summary>
+    [Fact]
+    public void What_the_starter_shows_in_comments_are_the_defaults()
+    {
+        var shown = Filled(CommentedField().Replace(Starter.Text, string.Empty));
+        var job = Sample.Job(shown);
+        var byDefault = Sample.Job(Sample.Least);
+
+        Assert.Empty(job.Defaults);
+        Assert.Equal(byDefault.Workshop, job.Workshop);
+        Assert.Equal(byDefault.Limits, job.Limits);
+        Assert.Equal(byDefault.Top.Edges, job.Top.Edges);
+        Assert.Equal(byDefault.Panel.Fittings.DeadBorder, job.Panel.Fittings.DeadBorder);
+        Assert.Equal(byDefault.Panel.Body with { Mass = job.Panel.Body.Mass }, job.Panel.Body);
+        Assert.Equal(byDefault.Carrier with { Position = job.Carrier.Position }, job.Carrier);
+        Assert.Equal(byDefault.Fastenings.Pocket with { Leg = job.Fastenings.Pocket.Leg }, job.Fastenings.Pocket);
+        Assert.Equal(byDefault.Fastenings.Chafe, job.Fastenings.Chafe);
+        Assert.Equal(byDefault.Fastenings.Zipper.Stock, job.Fastenings.Zipper.Stock);
+        Assert.Equal(byDefault.Fastenings.Zipper with { Stock = [] }, job.Fastenings.Zipper with { Stock = [] });
+        Assert.Equal(byDefault.Fastenings.WeatherStrip.Edges, job.Fastenings.WeatherStrip.Edges);
+        Assert.Equal(byDefault.Fastenings.WeatherStrip with { Edges = [] }, job.Fastenings.WeatherStrip with { Edges = [] });
+    }
+
+    [Fact]
+    public void The_starter_shows_every_field() =>
+        Assert.All(JobFields.All, field => Assert.Contains(field.Name.Split('.')[^1] + " = ", Starter.Text, StringComparison.Ordinal));
+
+    private static string Filled(string starter)
+    {
+        var answers = new Queue<string>(["Least", "2000 mm", "1800 mm", "1000 mm", "500 mm"]);
+        return Blank().Replace(starter, _ => $"= \"{answers.Dequeue()}\"");
+    }
+
+    [GeneratedRegex("= \"\"$", RegexOptions.Multiline)]
+    private static partial Regex Blank();
+
+    [GeneratedRegex(@"^#(?=[a-z\[])", RegexOptions.Multiline)]
+    private static partial Regex CommentedField();
+}
