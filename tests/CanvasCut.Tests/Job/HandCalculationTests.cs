@@ -1,0 +1,91 @@
+using CanvasCut.Checks;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Tests.Job;
+
+/// <summary>The examples against the hand calculations in their READMEs; every figure here stands there.</summary>
+public sealed class HandCalculationTests
+{
+    private const double ReadmeMm = 0.06;
+
+    [Theory]
+    [InlineData("two-bow-small-top", "carrier", 1085, 570.4, 1161.2, 646.6)]
+    [InlineData("two-bow-small-top", "weather-strip-forward", 1135.8, 60.45, 1186.6, 98.55)]
+    [InlineData("three-bow-middle-tube", "carrier", 658.29, 1328.69, 734.49, 1404.89)]
+    [InlineData("three-bow-middle-tube", "chafe-patch-bow-2", 655, 101.2, 680.4, 126.6)]
+    [InlineData("three-bow-middle-tube", "cable-exit-patch", 90.2, 90.2, 115.6, 115.6)]
+    [InlineData("inch-wide-panel", "carrier-width-1", 66.25 / 2 * 25.4, 27.75 * 25.4, 35.125 * 25.4, 30.75 * 25.4)]
+    [InlineData("inch-wide-panel", "carrier-width-2", 66.25 / 2 * 25.4, 27.75 * 25.4, 35.625 * 25.4, 30.75 * 25.4)]
+    [InlineData("inch-wide-panel", "weather-strip-forward-width-2", 68.25 / 2 * 25.4, 60.45, 36.125 * 25.4, 98.55)]
+    public void A_piece_has_the_size_worked_out_by_hand(string example, string id, double athwart, double foreAft, double cutAthwart, double cutForeAft)
+    {
+        var piece = ExampleTests.OutcomeOf(example).Content.Patterns.Pieces.Single(piece => piece.Title.Id == id);
+
+        Assert.Equal(athwart, piece.FinishedSize.Athwart.Millimeters, ReadmeMm);
+        Assert.Equal(foreAft, piece.FinishedSize.ForeAft.Millimeters, ReadmeMm);
+        Assert.Equal(cutAthwart, piece.CutSize.Athwart.Millimeters, ReadmeMm);
+        Assert.Equal(cutForeAft, piece.CutSize.ForeAft.Millimeters, ReadmeMm);
+    }
+
+    [Theory]
+    [InlineData("two-bow-small-top", 1034.2, 1219.2, 45.7, 94.275)]
+    [InlineData("three-bow-middle-tube", 604.2, 609.6, 47.7, 96.275)]
+    [InlineData("inch-wide-panel", 64.25 * 25.4, 72 * 25.4, 47.8, 96.375)]
+    [InlineData("does-not-fit", 914.4, 914.4, 170, 190)]
+    public void Zippers_and_pockets_are_as_worked_out_by_hand(string example, double run, double buy, double covers, double leg)
+    {
+        var fastened = ExampleTests.OutcomeOf(example).Content.Patterns.Mounted.Fastened;
+
+        Assert.All(fastened.Zippers, zipper => Assert.Equal((run, buy), (zipper.Choice.Run.Millimeters, zipper.Choice.Buy.Millimeters), new WithinMm(ReadmeMm)));
+        Assert.All(fastened.Pockets, pocket => Assert.Equal((covers, leg), (pocket.Covers.Millimeters, pocket.Leg.Millimeters), new WithinMm(ReadmeMm)));
+    }
+
+    [Theory]
+    [InlineData("two-bow-small-top", CheckCodes.TubePocket, "aft port pocket and bow 2", 150.1, 10)]
+    [InlineData("two-bow-small-top", CheckCodes.BendAthwart, "arc across at bow 1", 3128.5, 1050)]
+    [InlineData("two-bow-small-top", CheckCodes.BendAthwart, "arc across at bow 2", 3307.4, 1050)]
+    [InlineData("three-bow-middle-tube", CheckCodes.Margin, "port edge of the top", 132.1, 30)]
+    [InlineData("three-bow-middle-tube", CheckCodes.KeepOut, "backstay slot", 157.5, 50.8)]
+    [InlineData("three-bow-middle-tube", CheckCodes.BendAthwart, "arc across at bow 2", 4362, 900)]
+    [InlineData("inch-wide-panel", CheckCodes.ClothWidth, "carrier on the roll", 69.25 * 25.4, 59 * 25.4)]
+    [InlineData("does-not-fit", CheckCodes.Margin, "starboard edge of the top", 19.6, 25)]
+    [InlineData("does-not-fit", CheckCodes.BentSide, "panel and the starboard bend of the frame", 45, 90)]
+    [InlineData("does-not-fit", CheckCodes.KeepOut, "mainsheet window", -107.7, 50)]
+    [InlineData("does-not-fit", CheckCodes.TubeZipper, "forward zipper and bow 1", 6.2, 10)]
+    [InlineData("does-not-fit", CheckCodes.TubeStrip, "forward weather strip's seam and bow 1", 0.2, 10)]
+    [InlineData("does-not-fit", CheckCodes.TubeCells, "cells and bow 2", -296.5, 10)]
+    [InlineData("does-not-fit", CheckCodes.BendAthwart, "arc across at bow 1", 1549.1, 1800)]
+    [InlineData("does-not-fit", CheckCodes.BendAthwart, "arc across at bow 2", 1432.7, 1800)]
+    [InlineData("does-not-fit", CheckCodes.PocketShade, "aft starboard pocket and cells", 170, 31.7)]
+    [InlineData("does-not-fit", CheckCodes.PocketZipper, "aft port pocket and zipper's end", 137.8, 186)]
+    [InlineData("does-not-fit", CheckCodes.StripShade, "forward weather strip and cells", 45, 20.7)]
+    [InlineData("does-not-fit", CheckCodes.ZipperStock, "aft zipper's setback", 137.8, 25.4)]
+    public void A_check_finds_what_was_worked_out_by_hand(string example, string code, string subject, double value, double limit)
+    {
+        var check = Assert.Single(ExampleTests.OutcomeOf(example).Content.Checks, check => check.Code == code && check.Subject == subject);
+
+        Assert.Equal(value, check.Measured.Value!.Value.Millimeters, ReadmeMm);
+        Assert.Equal(limit, check.Measured.Limit!.Value.Millimeters, ReadmeMm);
+    }
+
+    [Fact]
+    public void The_carrier_lies_where_the_hand_calculation_shows()
+    {
+        Assert.Equal((555, 0), PlaceOf("two-bow-small-top"));
+        Assert.Equal((975, -535), PlaceOf("three-bow-middle-tube"));
+    }
+
+    private static (double Station, double Offset) PlaceOf(string example)
+    {
+        var place = Plan.PlaceOf(ExampleTests.OutcomeOf(example).Content.Patterns.Mounted.CarrierBox.Center);
+        return (Math.Round(place.Station.Millimeters, 6), Math.Round(place.Offset.Millimeters, 6));
+    }
+
+    private sealed class WithinMm(double tolerance) : IEqualityComparer<(double First, double Second)>
+    {
+        public bool Equals((double First, double Second) x, (double First, double Second) y) =>
+            Math.Abs(x.First - y.First) <= tolerance && Math.Abs(x.Second - y.Second) <= tolerance;
+
+        public int GetHashCode((double First, double Second) obj) => 0;
+    }
+}
