@@ -1,35 +1,92 @@
 namespace CanvasCut.JobFiles;
 
-/// <summary>The codes of what can be wrong with a job file; docs/problems.md explains each.</summary>
-internal static class ProblemCode
+/// <summary>The codes of what can be wrong with a job file; docs/problems.md explains each. A code never changes its meaning.</summary>
+public static class ProblemCode
 {
+    /// <summary>The text is not TOML.</summary>
     public const string Syntax = "CC100";
+
+    /// <summary>A field or table is written twice.</summary>
     public const string Twice = "CC101";
+
+    /// <summary>There is no such field.</summary>
     public const string UnknownField = "CC102";
+
+    /// <summary>A required field is missing.</summary>
     public const string Missing = "CC103";
+
+    /// <summary>A field is left blank.</summary>
     public const string Blank = "CC104";
+
+    /// <summary>A value is of another kind than its field.</summary>
     public const string WrongType = "CC105";
+
+    /// <summary>A text is not a length.</summary>
     public const string NotLength = "CC106";
+
+    /// <summary>A word is none of those that may stand there.</summary>
     public const string UnknownWord = "CC107";
+
+    /// <summary>A text is not a mass, a speed or a percentage, or a number is not finite.</summary>
     public const string NotQuantity = "CC108";
+
+    /// <summary>A value cannot be.</summary>
     public const string Impossible = "CC109";
+
+    /// <summary>A value is outside what is usual in the trade.</summary>
     public const string Unusual = "CC110";
+
+    /// <summary>A bow has one measure of its arc only.</summary>
     public const string BowMeasures = "CC111";
+
+    /// <summary>The measures of a bow do not fit each other.</summary>
     public const string BowsDisagree = "CC112";
+
+    /// <summary>A bow is out of order or off the top.</summary>
     public const string BowPlace = "CC113";
+
+    /// <summary>A keep-out runs backward or lies wholly beside the top.</summary>
     public const string KeepOutPlace = "CC114";
+
+    /// <summary>The panel's length is shorter than its width.</summary>
     public const string PanelSides = "CC115";
+
+    /// <summary>The dead borders leave no cells.</summary>
     public const string NoCells = "CC116";
+
+    /// <summary>The panel's corner radius is more than half its width.</summary>
     public const string PanelCorner = "CC117";
+
+    /// <summary>The junction box or the cable exit lies beside the panel or the carrier.</summary>
     public const string OffPanel = "CC118";
+
+    /// <summary>The zipper cannot lie so far from the carrier's edge, or so near to it.</summary>
     public const string Reveal = "CC119";
+
+    /// <summary>The setbacks leave no zipper.</summary>
     public const string Setback = "CC120";
+
+    /// <summary>The zipper lengths on sale are none or not in order.</summary>
     public const string Stock = "CC121";
+
+    /// <summary>A hem or its turn-under is too wide.</summary>
     public const string HemTooWide = "CC122";
+
+    /// <summary>The carrier's middle does not lie on the top.</summary>
     public const string OffTop = "CC123";
+
+    /// <summary>An edge is named twice.</summary>
     public const string Repeated = "CC124";
+
+    /// <summary>The paper leaves too little to print on.</summary>
     public const string Paper = "CC125";
+
+    /// <summary>The roll leaves too little cloth between its selvages.</summary>
     public const string Roll = "CC126";
+
+    /// <summary>The file is of a form that this program does not read.</summary>
     public const string Format = "CC127";
+
+    /// <summary>accept_unusual names a field that there is not.</summary>
     public const string UnknownAccepted = "CC128";
 }
