@@ -5,19 +5,16 @@ namespace CanvasCut.JobFiles;
 /// <summary>One field of a job file.</summary>
 /// <param name="Name">Its full name; [] stands behind a table that may be there several times.</param>
 /// <param name="IsRequired">Whether it must be there; in a table that may be left out, whether it must be there with the table.</param>
-/// <param name="Default">What is taken when it is left out, as in the file but without quotes; null without a default.</param>
-/// <param name="ImperialDefault">What is taken instead when only inches are printed; null when the same.</param>
-/// <param name="Source">Where the default comes from; empty without a default.</param>
+/// <param name="Default">What is taken when it is left out; null without a default.</param>
 /// <param name="Usual">The range that is not questioned; empty when anything goes.</param>
 /// <param name="Words">The words that may stand there; empty for other kinds.</param>
-public sealed record JobField(
-    string Name,
-    bool IsRequired,
-    string? Default,
-    string? ImperialDefault,
-    string Source,
-    string Usual,
-    ImmutableArray<string> Words);
+public sealed record JobField(string Name, bool IsRequired, JobFieldDefault? Default, string Usual, ImmutableArray<string> Words);
+
+/// <summary>What is taken for a field that is left out.</summary>
+/// <param name="Text">As in the file, but without quotes.</param>
+/// <param name="Imperial">The same when only inches are printed.</param>
+/// <param name="Source">Where it comes from.</param>
+public sealed record JobFieldDefault(string Text, string Imperial, string Source);
 
 /// <summary>The fields that <see cref="JobFile"/> knows.</summary>
 public static class JobFields
@@ -28,9 +25,7 @@ public static class JobFields
     private static JobField Shown(Field field) => new(
         field.Name,
         field.Presence is Presence.Required or Presence.RequiredInTable,
-        field.Default,
-        field.ImperialDefault,
-        field.Source,
+        field.Default is { } text ? new(text, field.ImperialDefault ?? text, field.Source) : null,
         field.Range.IsLimited ? field.Range.ToString() : string.Empty,
         [.. field.Words]);
 }

@@ -17,11 +17,11 @@ public static class JobFile
         var (root, isWhole) = TomlText.Read(text, fileName, log);
         new UnknownFields(fileName, log).Check(root, string.Empty);
         AcceptedFields.Check(root, fileName, log);
-        var reader = new FieldReader(root, fileName, log) { ReportsMissing = isWhole };
+        var reader = new FieldReader(root, fileName, log, isWhole);
         var values = reader.ReadAll();
         if (isWhole)
         {
-            // What is missing from half a file may stand in the other half, and rules between fields would guess.
+            // Of half a file, rules between fields could only guess.
             JobRules.Check(values, log);
         }
 

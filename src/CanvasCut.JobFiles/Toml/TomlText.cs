@@ -43,8 +43,8 @@ internal static partial class TomlText
         return (TomlTree.Of(TomlSyntax.Of(repair.Text)), repair.Errors.Count == 0);
     }
 
-    /// <summary>Without halves of character pairs, which no file can hold and which would stop the parser.</summary>
-    private static string WellFormed(string text) => string.Concat(text.EnumerateRunes());
+    /// <summary>Without a byte order mark, and without halves of character pairs, which no file can hold and which would stop the parser.</summary>
+    private static string WellFormed(string text) => string.Concat(text.TrimStart('\uFEFF').EnumerateRunes());
 
     private static void ReportTwice(DiagnosticsBag diagnostics, string fileName, ProblemLog log)
     {

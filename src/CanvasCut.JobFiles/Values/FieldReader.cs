@@ -4,15 +4,13 @@ using CanvasCut.Design;
 namespace CanvasCut.JobFiles;
 
 /// <summary>Reads every known field of a file, takes the defaults, and reports what is wrong or missing.</summary>
-internal sealed class FieldReader(TomlTable root, string fileName, ProblemLog log)
+/// <remarks>What is missing from half a file may stand in the other half, and is not reported.</remarks>
+internal sealed class FieldReader(TomlTable root, string fileName, ProblemLog log, bool isWhole)
 {
     private readonly Dictionary<string, object> _values = new(StringComparer.Ordinal);
     private readonly List<DefaultUsed> _defaults = [];
     private readonly HashSet<string> _accepted = new(AcceptedFields.Of(root), StringComparer.Ordinal);
     private readonly bool _isImperial = root["prints"] is TomlScalar { Value: "imperial" };
-
-    /// <summary>Whether to report required fields that are not there.</summary>
-    public bool ReportsMissing { get; init; } = true;
 
     /// <summary>The defaults taken, in the order of docs/job-file.md.</summary>
     public IEnumerable<DefaultUsed> Defaults => _defaults.OrderBy(used => KnownFields.OrderOf(used.Field));
@@ -47,7 +45,7 @@ internal sealed class FieldReader(TomlTable root, string fileName, ProblemLog lo
         {
             TakeDefault(field, path);
         }
-        else if (ReportsMissing && !isBlocked && IsMissing(field, path))
+        else if (isWhole && !isBlocked && IsMissing(field, path))
         {
             var example = FieldExample.Of(field);
             log.Report(ProblemCode.Missing, PlaceAt(path, FieldPath.PlaceOf(root, path)), $"is missing; write it as in {example}.");

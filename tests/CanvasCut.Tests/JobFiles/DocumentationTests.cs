@@ -28,7 +28,7 @@ public sealed partial class DocumentationTests
         var cells = line.Split(" | ");
         Assert.Equal(field.Usual.Length > 0 ? field.Usual : "any", cells[2]);
         Assert.Equal(DefaultOf(field), cells[3]);
-        Assert.Equal(field.Source.Length > 0 ? field.Source : "-", cells[4]);
+        Assert.Equal(field.Default?.Source ?? "-", cells[4]);
         Assert.All(field.Words, word => Assert.Contains($"\"{word}\"", cells[1], StringComparison.Ordinal));
     }
 
@@ -60,10 +60,12 @@ public sealed partial class DocumentationTests
         Assert.Equal(1054.1, job.Panel.Body.Length.Millimeters);
     }
 
-    private static string DefaultOf(JobField field) =>
-        field.Default is null ? field.IsRequired ? "required" : "none"
-        : field.ImperialDefault is { } imperial ? $"`{field.Default}`; `{imperial}` with prints = \"imperial\""
-        : $"`{field.Default}`";
+    private static string DefaultOf(JobField field) => field.Default switch
+    {
+        null => field.IsRequired ? "required" : "none",
+        (var text, var imperial, _) when imperial != text => $"`{text}`; `{imperial}` with prints = \"imperial\"",
+        (var text, _, _) => $"`{text}`",
+    };
 
     [GeneratedRegex(@"^\| `([^`]+)` \|", RegexOptions.Multiline)]
     private static partial Regex FieldRow();

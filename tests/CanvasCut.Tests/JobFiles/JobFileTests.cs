@@ -73,6 +73,49 @@ public sealed class JobFileTests
             Sample.Problems("accept_unusual = [\"panel.thickness\"]\n" + Sample.Least + "thickness = \"0 mm\"\n"));
 
     [Fact]
+    public void Line_ends_and_a_byte_order_mark_of_another_system_change_nothing()
+    {
+        var elsewhere = "\uFEFF" + Sample.Least.ReplaceLineEndings("\r\n");
+
+        Assert.Equal(Sample.Job(Sample.Least).Panel, Sample.Job(elsewhere).Panel);
+        Assert.Equal(
+            "job.toml(9,13): CC106: panel.thickness: needs a unit, such as \"1040 mm\" (in quotes).\n",
+            Sample.Problems(elsewhere + "thickness = 3\r\n"));
+    }
+
+    [Theory]
+    [InlineData("A4", 210, 297)]
+    [InlineData("a3", 297, 420)]
+    [InlineData("A0", 841, 1189)]
+    [InlineData("Letter", 215.9, 279.4)]
+    [InlineData("Tabloid", 279.4, 431.8)]
+    [InlineData("Arch E", 914.4, 1219.2)]
+    [InlineData("roll 24 in", 609.6, 5000)]
+    public void Papers_have_their_standard_sizes(string name, double width, double height)
+    {
+        var paper = Sample.Job(Sample.Least + $"[paper]\nsize = \"{name}\"\n").Workshop.Paper;
+
+        Assert.Equal((width, height), (paper.Width.Millimeters, paper.Height.Millimeters));
+    }
+
+    /// <summary>A knot is 1852 m an hour, a mile 1609.344 m, a pound 0.45359237 kg, all by definition.</summary>
+    [Theory]
+    [InlineData("36 kn", 18.52)]
+    [InlineData("20 m/s", 20)]
+    [InlineData("45 mph", 20.1168)]
+    [InlineData("72 km/h", 20)]
+    public void Winds_are_read_in_the_units_sailors_use(string text, double metresPerSecond) =>
+        Assert.Equal(metresPerSecond, Sample.Job(Sample.Least + $"max_wind = \"{text}\"\n").Panel.Limits.MaxWind!.Value.MetersPerSecond, tolerance: 1e-9);
+
+    [Theory]
+    [InlineData("2.3 kg", 2.3)]
+    [InlineData("2300 g", 2.3)]
+    [InlineData("5 lb", 2.26796185)]
+    [InlineData("80 oz", 2.26796185)]
+    public void A_mass_is_read_from_any_scale(string text, double kilograms) =>
+        Assert.Equal(kilograms, Sample.Job(Sample.Least + $"mass = \"{text}\"\n").Panel.Body.Mass!.Value.Kilograms, tolerance: 1e-9);
+
+    [Fact]
     public void A_bow_without_measures_has_no_arc() => Assert.Null(Bow(string.Empty).Across);
 
     [Fact]
