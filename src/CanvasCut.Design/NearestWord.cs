@@ -3,6 +3,8 @@ namespace CanvasCut.Design;
 /// <summary>Finds the word that was probably meant.</summary>
 public static class NearestWord
 {
+    private const int LongestWord = 60;
+
     /// <summary>The known word with the fewest letters changed, or null when none is near; the first of equals.</summary>
     /// <param name="word">As written.</param>
     /// <param name="known">The right words.</param>
@@ -17,8 +19,6 @@ public static class NearestWord
                 .Select(pair => pair.candidate)
                 .FirstOrDefault();
     }
-
-    private const int LongestWord = 60;
 
     /// <summary>Letters to insert, delete, change or swap with their neighbour (optimal string alignment).</summary>
     private static int Distance(string left, string right)

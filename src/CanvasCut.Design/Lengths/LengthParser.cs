@@ -74,7 +74,7 @@ internal sealed class LengthParser
 
     private (decimal Number, decimal Unit) Quantity()
     {
-        var number = Number();
+        var number = Mixed();
         if (_reason is not null)
         {
             return default;
@@ -82,7 +82,7 @@ internal sealed class LengthParser
 
         if (Next is not { Kind: Unit } unit)
         {
-            Fail(Next is { Kind: LengthTokenKind.Number } ? "has two numbers before the unit; leave out spaces inside a number" : NeedsUnit);
+            Fail(Next is { Kind: Number } ? "has two numbers before the unit; leave out spaces inside a number" : NeedsUnit);
             return default;
         }
 
@@ -97,7 +97,7 @@ internal sealed class LengthParser
     }
 
     /// <summary>41, 41.5, 1/2, 41 1/2 or 41-1/2.</summary>
-    private decimal Number()
+    private decimal Mixed()
     {
         var first = Plain();
         if (_reason is not null)
@@ -110,8 +110,7 @@ internal sealed class LengthParser
             return Fraction(first);
         }
 
-        var hasFraction = IsAt(0, LengthTokenKind.Number, Slash) || IsAt(0, Dash, LengthTokenKind.Number, Slash);
-        if (!hasFraction)
+        if (!IsNext(Number, Slash) && !IsNext(Dash, Number, Slash))
         {
             return first;
         }
@@ -134,12 +133,13 @@ internal sealed class LengthParser
         var denominator = Plain();
         return _reason is not null ? 0
             : denominator == 0 ? Fail("divides by zero")
+            : numerator % 1 != 0 || denominator % 1 != 0 ? Fail("has decimals in a fraction; write whole numbers above and below the stroke")
             : numerator / denominator;
     }
 
     private decimal Plain()
     {
-        if (Next is not { Kind: LengthTokenKind.Number } token)
+        if (Next is not { Kind: Number } token)
         {
             return Fail("is not a length; write a number and a unit, such as \"1040 mm\" or \"41 in\"");
         }
@@ -150,8 +150,7 @@ internal sealed class LengthParser
             : number > Longest ? Fail("is longer than a kilometre") : number;
     }
 
-    private bool IsAt(int ahead, params LengthTokenKind[] kinds) =>
-        _at + ahead + kinds.Length <= _tokens.Count && kinds.Index().All(kind => _tokens[_at + ahead + kind.Index].Kind == kind.Item);
+    private bool IsNext(params LengthTokenKind[] kinds) => _tokens.Skip(_at).Take(kinds.Length).Select(token => token.Kind).SequenceEqual(kinds);
 
     private bool Take(LengthTokenKind kind)
     {

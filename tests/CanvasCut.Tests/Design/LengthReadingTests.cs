@@ -71,6 +71,7 @@ public sealed class LengthReadingTests
     [InlineData("3 ft 5 in 2 in", "has \"2\" after the inches; write one length")]
     [InlineData("3.5 ft 2 in", "has a part of a foot and inches as well; write whole feet before inches")]
     [InlineData("1/0 in", "divides by zero")]
+    [InlineData("1.5/2 in", "has decimals in a fraction; write whole numbers above and below the stroke")]
     [InlineData("41.5 1/2 in", "has decimals and a fraction; write one of them")]
     [InlineData("41 3/2 in", "has a fraction of one or more after the whole number; write it below one")]
     [InlineData("104,5 cm", "has a comma; write decimals after a point")]
