@@ -45,4 +45,10 @@ public sealed record Measured(Length? Value, Length? Limit, bool IsAtLeast)
 /// <param name="Measured">The figures.</param>
 /// <param name="Source">Where the limit comes from.</param>
 /// <param name="Advice">What to do about it; empty for a pass that needs no word.</param>
-public sealed record CheckResult(string Code, string Subject, Verdict Verdict, Measured Measured, string Source, string Advice);
+public sealed record CheckResult(string Code, string Subject, Verdict Verdict, Measured Measured, string Source, string Advice)
+{
+    /// <summary>A pass when the measure keeps to its limit; else another verdict, with advice.</summary>
+    internal static CheckResult Judged((string Code, string Subject) what, Measured measured, Verdict otherwise, string source, string advice) => measured.Holds
+        ? new(what.Code, what.Subject, Verdict.Pass, measured, source, string.Empty)
+        : new(what.Code, what.Subject, otherwise, measured, source, advice);
+}

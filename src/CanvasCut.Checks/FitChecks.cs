@@ -12,14 +12,7 @@ internal static class FitChecks
     {
         foreach (var clearance in Clearances.Across(job, mounted).Concat(Clearances.Along(job, mounted)).Concat(Clearances.KeepOuts(job, mounted)))
         {
-            var measured = Measured.AtLeast(Length.FromMillimeters(clearance.DistanceMm), Length.FromMillimeters(clearance.NeededMm));
-            yield return new(
-                clearance.Code,
-                clearance.Subject,
-                measured.Holds ? Verdict.Pass : Verdict.Fail,
-                measured,
-                SourceOf(clearance.Code),
-                measured.Holds ? string.Empty : AdviceOn(clearance));
+            yield return Judged(clearance, Verdict.Fail, AdviceOn(clearance));
         }
 
         foreach (var result in BentSide(job, mounted).Concat(CellsOnTubes(job, mounted)).Concat(MissingBox(job, mounted)))
@@ -57,14 +50,12 @@ internal static class FitChecks
         var whole = Plan.Of(job.Top);
         foreach (var (side, distance) in new[] { (Side.Port, mounted.PanelBox.Left - whole.Left), (Side.Starboard, whole.Right - mounted.PanelBox.Right) })
         {
-            var measured = Measured.AtLeast(Length.FromMillimeters(distance), radius);
-            yield return new(
-                CheckCodes.BentSide,
-                $"panel and the {Words.Of(side)} bend of the frame",
-                measured.Holds ? Verdict.Pass : Verdict.Fail,
-                measured,
+            yield return CheckResult.Judged(
+                (CheckCodes.BentSide, $"panel and the {Words.Of(side)} bend of the frame"),
+                Measured.AtLeast(Length.FromMillimeters(distance), radius),
+                Verdict.Fail,
                 "top.corner_radius",
-                measured.Holds ? string.Empty : "The panel would lie where the bow bends down: move it inboard or choose a narrower one.");
+                "The panel would lie where the bow bends down: move it inboard or choose a narrower one.");
         }
     }
 
@@ -78,17 +69,19 @@ internal static class FitChecks
 
         foreach (var (index, bow) in job.Top.Bows.Index())
         {
-            var clearance = Clearances.Cells(job, mounted, Plan.BandOf(job.Top, bow), $"bow {index + 1}");
-            var measured = Measured.AtLeast(Length.FromMillimeters(clearance.DistanceMm), Length.FromMillimeters(clearance.NeededMm));
-            yield return new(
-                clearance.Code,
-                clearance.Subject,
-                measured.Holds ? Verdict.Pass : Verdict.Caution,
-                measured,
-                SourceOf(clearance.Code),
-                measured.Holds ? string.Empty : "The maker allows hard points (panel.hard_points); a strip of foam beside the tube spares the cells.");
+            yield return Judged(
+                Clearances.Cells(job, mounted, Plan.BandOf(job.Top, bow), $"bow {index + 1}"),
+                Verdict.Caution,
+                "The maker allows hard points (panel.hard_points); a strip of foam beside the tube spares the cells.");
         }
     }
+
+    private static CheckResult Judged(Clearance clearance, Verdict otherwise, string advice) => CheckResult.Judged(
+        (clearance.Code, clearance.Subject),
+        Measured.AtLeast(Length.FromMillimeters(clearance.DistanceMm), Length.FromMillimeters(clearance.NeededMm)),
+        otherwise,
+        SourceOf(clearance.Code),
+        advice);
 
     private static IEnumerable<CheckResult> MissingBox(CarrierJob job, MountedShape mounted)
     {

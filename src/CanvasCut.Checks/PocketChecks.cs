@@ -30,19 +30,19 @@ internal static class PocketChecks
     {
         var subject = $"{pocket.Corner} pocket";
         var clear = PocketPlace.ToCells(pocket.Corner, mounted.CarrierBox, mounted.CellBox) - job.Limits.ShadeGap;
-        yield return Judge(
+        yield return CheckResult.Judged(
             (CheckCodes.PocketShade, $"{subject} and cells"),
             Measured.AtMost(pocket.Covers, clear),
             Verdict.Fail,
             ShadeSource,
             $"Its mouth reaches over cells: shorten pocket.leg to {LengthText.Of(clear + pocket.OutX + pocket.OutY, job.Units)} or less.");
-        yield return Judge(
+        yield return CheckResult.Judged(
             (CheckCodes.PocketHold, $"{subject}'s hold"),
             Measured.AtLeast(pocket.Covers, HoldingCover),
             Verdict.Caution,
             Practice,
             "It covers little of the carrier's edges; a wider border or dead border would let it hold more.");
-        yield return Judge(
+        yield return CheckResult.Judged(
             (CheckCodes.PocketMouth, $"{subject}'s mouth hem"),
             Measured.AtMost(job.Fastenings.Pocket.Mouth.Width, pocket.Leg / (2 * Math.Sqrt(2))),
             Verdict.Fail,
@@ -52,7 +52,7 @@ internal static class PocketChecks
         {
             var needed = pocket.Leg - pocket.OutX + MountedFastenings.SeamClearance;
             var setback = mounted.Fastened.Zippers.First(zipper => zipper.Side == pocket.Corner.End).Choice.Setback;
-            yield return Judge(
+            yield return CheckResult.Judged(
                 (CheckCodes.PocketZipper, $"{subject} and zipper's end"),
                 Measured.AtLeast(setback, needed),
                 Verdict.Fail,
@@ -67,7 +67,7 @@ internal static class PocketChecks
         foreach (var (one, other) in new[] { (0, 1), (2, 3), (0, 2), (1, 3) })
         {
             var distance = Clearance.BetweenMm(pockets[one].Outline.Bounds, pockets[other].Outline.Bounds);
-            yield return Judge(
+            yield return CheckResult.Judged(
                 (CheckCodes.PocketRoom, $"{pockets[one].Corner} pocket and {pockets[other].Corner} pocket"),
                 Measured.AtLeast(Length.FromMillimeters(distance), MountedFastenings.SeamClearance),
                 Verdict.Fail,
@@ -82,7 +82,7 @@ internal static class PocketChecks
             ? mounted.CarrierBox.Top - mounted.CellBox.Top
             : mounted.CellBox.Bottom - mounted.CarrierBox.Bottom;
         var most = Length.FromMillimeters(toCells) - job.Limits.ShadeGap;
-        return Judge(
+        return CheckResult.Judged(
             (CheckCodes.StripShade, $"{Words.Of(strip.Side)} weather strip and cells"),
             Measured.AtMost(job.Fastenings.WeatherStrip.Overlap, most),
             Verdict.Fail,
@@ -102,19 +102,11 @@ internal static class PocketChecks
         var covers = mounted.Fastened.Pockets.Select(pocket => pocket.Outline)
             .Concat(mounted.Fastened.Strips.Select(strip => Outline.Of(strip.Finished)));
         var distance = covers.Min(cover => Witness.DistanceMm(cover, Outline.Of(box)));
-        return Judge(
+        return CheckResult.Judged(
             (CheckCodes.BoxCover, Subject),
             Measured.AtLeast(Length.FromMillimeters(distance), BoxRoom),
             Verdict.Fail,
             Practice,
             "A pocket or strip would press on the box: turn the panel or shorten what lies over it.");
     }
-
-    private static CheckResult Judge((string Code, string Subject) what, Measured measured, Verdict otherwise, string source, string advice) => new(
-        what.Code,
-        what.Subject,
-        measured.Holds ? Verdict.Pass : otherwise,
-        measured,
-        source,
-        measured.Holds ? string.Empty : advice);
 }

@@ -52,9 +52,24 @@ public sealed class Outline
     /// <summary>A corner, counted round and round in both directions.</summary>
     public Point this[int index] => Corners[((index % Count) + Count) % Count];
 
+    /// <summary>For each edge the half of the plane on its inner side; a convex outline is what they share.</summary>
+    public IEnumerable<HalfPlane> InnerSides => Enumerable.Range(0, Count).Select(i => new HalfPlane(this[i], this[i + 1] - this[i]));
+
     /// <summary>The outline of a box.</summary>
     public static Outline Of(Box box) =>
         new([new(box.Left, box.Bottom), new(box.Right, box.Bottom), new(box.Right, box.Top), new(box.Left, box.Top)]);
+
+    /// <summary>The parts of an open line that lie inside, for a convex outline.</summary>
+    public ImmutableArray<ImmutableArray<Point>> Inside(ImmutableArray<Point> line) =>
+        InnerSides.Aggregate(ImmutableArray.Create(line), (parts, side) => [.. parts.SelectMany(part => side.Cut(part))]);
+
+    /// <summary>The part of a straight line without ends that lies inside, for a convex outline; null when it passes by.</summary>
+    public (Point From, Point To)? Chord(HalfPlane line)
+    {
+        var middle = line.On + (line.Along.Unit() * line.Along.Unit().Dot(Bounds.Center - line.On));
+        var reach = line.Along.Unit() * (Bounds.WidthMm + Bounds.HeightMm);
+        return Inside([middle - reach, middle + reach]) is [var part] ? (part[0], part[^1]) : null;
+    }
 
     /// <summary>The same outline elsewhere.</summary>
     public Outline MovedBy(Step step) => Mapped(p => p + step);

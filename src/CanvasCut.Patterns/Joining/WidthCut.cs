@@ -68,12 +68,8 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
 
     private PieceLine SeamLine(Seam seam, Outline cut)
     {
-        var line = _axis.Before(seam.At);
-        var reach = line.Along * (cut.Bounds.WidthMm + cut.Bounds.HeightMm);
-        var inside = Enumerable.Range(0, cut.Count).Aggregate(
-            ImmutableArray.Create(line.On - reach, line.On + reach),
-            (left, edge) => new HalfPlane(cut[edge], cut[edge + 1] - cut[edge]).Cut(left).Single());
-        return new(PieceLineKind.Stitch, inside, IsClosed: false, "felled seam: sew here first");
+        var (from, to) = cut.Chord(_axis.Before(seam.At)) ?? throw new InvalidOperationException("A seam lies on its width.");
+        return PieceLine.Straight(PieceLineKind.Stitch, from, to, "felled seam: sew here first");
     }
 
     private string SeamNote(Seam? before, Seam? after)

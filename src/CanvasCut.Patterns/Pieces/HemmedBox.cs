@@ -114,11 +114,8 @@ public sealed class HemmedBox
     /// <summary>A fold from cut edge to cut edge.</summary>
     private PieceLine Across(HalfPlane line, string text)
     {
-        var reach = line.Along.Unit() * (Cut.Bounds.WidthMm + Cut.Bounds.HeightMm);
-        var part = Enumerable.Range(0, Cut.Count).Aggregate(
-            ImmutableArray.Create(line.On - reach, line.On + reach),
-            (left, edge) => new HalfPlane(Cut[edge], Cut[edge + 1] - Cut[edge]).Cut(left).Single());
-        return new(PieceLineKind.Fold, part, IsClosed: false, text);
+        var (from, to) = Cut.Chord(line) ?? throw new InvalidOperationException("A fold lies on its piece.");
+        return PieceLine.Straight(PieceLineKind.Fold, from, to, text);
     }
 
     /// <summary>A row inside the finished outline, parallel to an edge and ending where the neighbours' finished edges are.</summary>

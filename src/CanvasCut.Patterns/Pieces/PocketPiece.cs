@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 
@@ -57,16 +56,9 @@ internal static class PocketPiece
         }
     }
 
-    /// <summary>The part of a straight line that lies inside the finished triangle.</summary>
-    private static PieceLine Within(Outline finished, PieceLine line)
-    {
-        var parts = Enumerable.Range(0, finished.Count).Aggregate(
-            ImmutableArray.Create(line.Points),
-            (left, edge) => [.. left.SelectMany(part => EdgeOf(finished, edge).Cut(part))]);
-        return parts.Length == 1 ? line with { Points = parts[0] } : line;
-    }
-
-    private static HalfPlane EdgeOf(Outline triangle, int edge) => new(triangle[edge], triangle[edge + 1] - triangle[edge]);
+    /// <summary>The part of a straight line that lies inside the finished triangle; all of it when it only touches.</summary>
+    private static PieceLine Within(Outline finished, PieceLine line) =>
+        finished.Inside(line.Points) is [var part] ? line with { Points = part } : line;
 
     private static IEnumerable<(Point From, Point To)> Edges(Outline triangle) =>
         Enumerable.Range(0, 3).Select(i => (triangle[i], triangle[i + 1]));

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
 
@@ -64,7 +63,7 @@ internal sealed class FreePlace
         var area = new Outline(Figures.CornersOf(words));
         return area.Corners.All(IsInside)
             && !_boxes.Any(taken => !taken.Shared(area.Bounds).IsEmpty)
-            && !_lines.Any(line => Touches(line.From, line.To, area));
+            && !_lines.Any(line => area.Inside([line.From, line.To]).Length > 0);
     }
 
     private static IEnumerable<Point> Places(Box bounds, double widthMm, double heightMm)
@@ -81,15 +80,7 @@ internal sealed class FreePlace
     /// <summary>For a convex outline it is enough that all four corners lie inside.</summary>
     private bool IsInside(Box box) => Outline.Of(box).Corners.All(IsInside);
 
-    private bool IsInside(Point point) => EdgesOf(_inside).All(edge => edge.InsideMm(point) >= 0);
-
-    private static IEnumerable<HalfPlane> EdgesOf(Outline outline) =>
-        Enumerable.Range(0, outline.Count).Select(i => new HalfPlane(outline[i], outline[i + 1] - outline[i]));
-
-    /// <summary>Whether a straight line passes through a convex area: clipped by its edges, something is left.</summary>
-    private static bool Touches(Point from, Point to, Outline area) => EdgesOf(area)
-        .Aggregate(ImmutableArray.Create(ImmutableArray.Create(from, to)), (parts, edge) => [.. parts.SelectMany(part => edge.Cut(part))])
-        .Any();
+    private bool IsInside(Point point) => _inside.InnerSides.All(side => side.InsideMm(point) >= 0);
 
     /// <summary>Whether a straight line passes through a box: clipped by its four sides, something is left.</summary>
     private static bool Touches(Point from, Point to, Box box)

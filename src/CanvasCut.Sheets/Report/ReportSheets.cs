@@ -30,7 +30,7 @@ public static class ReportSheets
         Order(flow, content);
         Work(flow, content);
         flow.Heading("Cautions");
-        flow.List(Cautions.All);
+        flow.List(Cautions.For(content.Patterns.Job.Panel));
         Defaults(flow, content);
         return flow.Pages("report", $"Report, {context.JobName}", context.Footer);
     }
@@ -60,6 +60,7 @@ public static class ReportSheets
     private static void Placement(Flow flow, ReportContent content, SheetContext context)
     {
         flow.Heading("Where it goes");
+        flow.Text(PanelText(content.Patterns.Job.Panel, context.Units));
         foreach (var (i, option) in content.Fit.Options.Index())
         {
             var place = $"carrier's middle at station {LengthText.Of(option.Place.Station, context.Units)}, offset {OffsetText.Of(option.Place.Offset, context.Units)}";
@@ -73,6 +74,14 @@ public static class ReportSheets
         flow.Text(content.Fit.IsPlaceChosen
             ? "The place was chosen by the program: the one with the largest smallest spare distance on a 5 mm grid."
             : "The place is the job file's (carrier.position).");
+    }
+
+    private static string PanelText(SolarPanel panel, PrintUnits units)
+    {
+        var body = panel.Body;
+        var mass = body.Mass is { } known ? FormattableString.Invariant($", {known.Kilograms:0.##} kg ({known.Pounds:0.#} lb)") : string.Empty;
+        var box = panel.Fittings.JunctionBox is { } fitting ? $"; junction box {LengthText.Of(fitting.Height, units)} high" : string.Empty;
+        return $"Panel: {LengthText.Of(body.Length, units)} × {LengthText.Of(body.Width, units)}, {LengthText.Of(body.Thickness, units)} thick{mass}{box}.";
     }
 
     private static void Marks(Flow flow, ReportContent content, SheetContext context)
