@@ -60,7 +60,7 @@ internal static class TopFigures
     public static Sheet Tiling()
     {
         const double Scale = 0.165;
-        var layout = new PageLayout(PaperSize.A4, 10, 10, 20);
+        var layout = new PageLayout(PaperSize.A4, 10, 10, 12);
         var plan = TilePlan.For(700, 500, layout);
         var window = plan.Window;
         var (stepX, stepY) = (window.WidthMm - layout.OverlapMm, window.HeightMm - layout.OverlapMm);
