@@ -38,7 +38,7 @@ internal static class FasteningFigures
             .Text("w, both tapes", new(149, band.Top + 3))
             .Text("the run goes on to the same setback at the other end", new(58, 12.65))
             .Text("carrier", new(30, 30))
-            .Callout("top's half", new(band.Left + 14, band.Top - 3), new(24, 87))
+            .Callout("top's half", new(band.Left + 20, band.Top - 3), new(24, 87))
             .Callout("chain", new(band.Left + 30, chain), new(60, 87))
             .Callout("carrier's half, under the edge", new(band.Left + 45, band.Bottom + 2), new(band.Left + 55, 40))
             .ToSheet();
