@@ -29,6 +29,6 @@ internal static class TopFields
         new("top.keep_out[].station", LengthPair, Signed("-2 m", "8 m"), Presence.RequiredInTable),
         new("top.keep_out[].offset", LengthPair, Signed("-5 m", "5 m"), Presence.RequiredInTable),
         new Field("top.keep_out[].clearance", Length, Reach("0 mm", "500 mm"), Presence.Optional)
-            .Or("2 in", "bimini fitting instructions (JSI): 2 in from boom, sheet and backstay"),
+            .Or("2 in", "bimini fitting instructions: 2 in from boom, sheet and backstay"),
     ];
 }
