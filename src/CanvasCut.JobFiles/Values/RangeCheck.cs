@@ -8,6 +8,9 @@ internal static class RangeCheck
 {
     private const double MostShrink = 0.1;
 
+    /// <summary>Beyond so many times the usual, a value is no unusual job but another kind of job.</summary>
+    private const double MostTimesUsual = 4;
+
     /// <summary>The value again, or null when it is out of range, which is reported.</summary>
     /// <param name="located">Where the value stands.</param>
     /// <param name="value">One value or a list of them.</param>
@@ -33,6 +36,8 @@ internal static class RangeCheck
         return range.Bound == Bound.Positive && size <= 0 ? located.Report(ProblemCode.Impossible, "must be above zero.")
             : range.Bound == Bound.NotNegative && size < 0 ? located.Report(ProblemCode.Impossible, "must not be below zero.")
             : kind == FieldKind.Percent && size >= MostShrink ? located.Report(ProblemCode.Impossible, "must be below 10 %; cloth that shrinks so much is of no use here.")
+            : range.IsLimited && Math.Abs(size) > MostTimesUsual * QuantityText.SizeOf(kind, range.To) + Slack
+                ? located.Report(ProblemCode.Impossible, $"is more than four times what is usual, {range}; the program is not made for that.")
             : range.IsLimited && !isAccepted && IsUnusual(kind, range, size) ? located.Report(ProblemCode.Unusual, Question(located, range))
             : value;
     }

@@ -16,7 +16,7 @@ public static class RollSplit
     public static readonly Length SeamClearance = Length.FromInches(1);
 
     private const double StepMm = 5;
-    private const int MostWidths = 8;
+    private const int MostWidths = 100;
 
     /// <summary>The widths of a piece, or the piece itself when it fits the roll.</summary>
     /// <param name="piece">The piece.</param>
@@ -72,7 +72,7 @@ public static class RollSplit
             }
         }
 
-        throw new InvalidOperationException("A piece so much wider than the roll should have been refused with the job file.");
+        throw new InvalidOperationException("The job file should have been refused: no number of widths makes this piece.");
     }
 
     private static List<double>? Find((double From, double To) whole, ClothSpec cloth, int widths, ImmutableArray<(double From, double To)> barred)
