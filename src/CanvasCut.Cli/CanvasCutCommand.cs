@@ -18,7 +18,7 @@ public static class CanvasCutCommand
             OrderCommand.Create(faces),
             NewCommand.Create(faces),
         };
-        var parsed = root.Parse(arguments);
+        var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);
         if (parsed.Errors.Count == 0)
         {
             return parsed.Invoke(new InvocationConfiguration { Output = faces.Output, Error = faces.Errors });

@@ -45,6 +45,12 @@ internal static class JobSource
 
     private static string? TextOf(string path, Faces faces)
     {
+        if (Directory.Exists(path))
+        {
+            faces.Errors.WriteLine($"{path} is a folder; name the job file in it.");
+            return null;
+        }
+
         try
         {
             if (new FileInfo(path) is { Exists: true, Length: > MostBytes })

@@ -37,7 +37,7 @@ internal static class RangeCheck
             : range.Bound == Bound.NotNegative && size < 0 ? located.Report(ProblemCode.Impossible, "must not be below zero.")
             : kind == FieldKind.Percent && size >= MostShrink ? located.Report(ProblemCode.Impossible, "must be below 10 %; cloth that shrinks so much is of no use here.")
             : range.IsLimited && Math.Abs(size) > MostTimesUsual * QuantityText.SizeOf(kind, range.To) + Slack
-                ? located.Report(ProblemCode.Impossible, $"is more than four times what is usual, {range}; the program is not made for that.")
+                ? located.Report(ProblemCode.Impossible, $"is more than four times what is usual, {range}; check the unit and the digits.")
             : range.IsLimited && !isAccepted && IsUnusual(kind, range, size) ? located.Report(ProblemCode.Unusual, Question(located, range))
             : value;
     }

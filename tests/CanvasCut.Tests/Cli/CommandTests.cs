@@ -31,6 +31,25 @@ public sealed class CommandTests
     }
 
     [Fact]
+    public void Without_a_command_the_commands_are_told()
+    {
+        var (code, output, errors) = Run();
+
+        Assert.Equal((0, string.Empty), (code, errors));
+        Assert.All(["make", "check", "order", "new"], command => Assert.Contains(command, output, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_folder_is_no_job_file()
+    {
+        using var folder = new TemporaryFolder();
+        var (code, _, errors) = Run("check", folder.Root);
+
+        Assert.Equal(3, code);
+        Assert.Contains("is a folder", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_wrong_job_file_tells_every_problem_and_writes_nothing()
     {
         using var folder = new TemporaryFolder();
