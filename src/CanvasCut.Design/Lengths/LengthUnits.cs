@@ -8,12 +8,32 @@ internal static class LengthUnits
 
     private static readonly Dictionary<string, decimal> Known = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["mm"] = 1, ["millimetre"] = 1, ["millimetres"] = 1, ["millimeter"] = 1, ["millimeters"] = 1,
-        ["cm"] = 10, ["centimetre"] = 10, ["centimetres"] = 10, ["centimeter"] = 10, ["centimeters"] = 10,
-        ["m"] = 1000, ["metre"] = 1000, ["metres"] = 1000, ["meter"] = 1000, ["meters"] = 1000,
-        ["in"] = Inch, ["inch"] = Inch, ["inches"] = Inch, ["\""] = Inch,
-        ["ft"] = Foot, ["foot"] = Foot, ["feet"] = Foot, ["'"] = Foot,
-        ["yd"] = 3 * Foot, ["yard"] = 3 * Foot, ["yards"] = 3 * Foot,
+        ["mm"] = 1,
+        ["millimetre"] = 1,
+        ["millimetres"] = 1,
+        ["millimeter"] = 1,
+        ["millimeters"] = 1,
+        ["cm"] = 10,
+        ["centimetre"] = 10,
+        ["centimetres"] = 10,
+        ["centimeter"] = 10,
+        ["centimeters"] = 10,
+        ["m"] = 1000,
+        ["metre"] = 1000,
+        ["metres"] = 1000,
+        ["meter"] = 1000,
+        ["meters"] = 1000,
+        ["in"] = Inch,
+        ["inch"] = Inch,
+        ["inches"] = Inch,
+        ["\""] = Inch,
+        ["ft"] = Foot,
+        ["foot"] = Foot,
+        ["feet"] = Foot,
+        ["'"] = Foot,
+        ["yd"] = 3 * Foot,
+        ["yard"] = 3 * Foot,
+        ["yards"] = 3 * Foot,
     };
 
     /// <summary>How many millimetres a unit has, or null for an unknown one.</summary>
