@@ -9,6 +9,9 @@ internal sealed class FreePlace
     private const double GridMm = 4;
     private const double RoomMm = 2;
 
+    /// <summary>Words want as much room as if they were this much larger.</summary>
+    private const double RoomForWords = 1.3;
+
     private readonly Outline _inside;
     private readonly List<(Point From, Point To)> _lines = [];
     private readonly List<Box> _boxes = [];
@@ -60,7 +63,7 @@ internal sealed class FreePlace
     /// <summary>Whether words lie inside the outline and no line or text takes any of their room, turned as they are.</summary>
     public bool IsFree(Lettering words)
     {
-        var area = new Outline(Figures.CornersOf(words));
+        var area = new Outline(Figures.CornersOf(words with { HeightMm = words.HeightMm * RoomForWords }));
         return area.Corners.All(IsInside)
             && !_boxes.Any(taken => !taken.Shared(area.Bounds).IsEmpty)
             && !_lines.Any(line => area.Inside([line.From, line.To]).Length > 0);
