@@ -8,27 +8,35 @@ public static class RoundedBox
     /// <summary>How far the straight pieces may lie from the true arc; a tenth of the thinnest line drawn.</summary>
     public const double SagittaMm = 0.01;
 
+    /// <summary>Two points nearer than this are one, told apart only by round-off.</summary>
+    private const double SamePlaceMm = 1e-6;
+
     /// <summary>The outline of a box with corners of one radius.</summary>
     /// <param name="box">The box.</param>
-    /// <param name="radiusMm">Zero or more, at most half the shorter side.</param>
+    /// <param name="radiusMm">Zero or more, at most half the shorter side; below the sagitta it counts as zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The radius is outside its range.</exception>
     public static Outline Of(Box box, double radiusMm)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(radiusMm);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(radiusMm, Math.Min(box.WidthMm, box.HeightMm) / 2);
-        return radiusMm > 0 ? Around(box.Grown(-radiusMm), radiusMm) : Outline.Of(box);
+        return radiusMm > SagittaMm ? Around(box.Grown(-radiusMm), radiusMm) : Outline.Of(box);
     }
 
     /// <summary>A circle as points, with the same closeness as the corners.</summary>
     public static Outline Circle(Point center, double radiusMm) => Around(Box.Around(center, 0, 0), radiusMm);
 
-    private static Outline Around(Box inner, double radiusMm) => new(
-    [
-        .. QuarterArc(new(inner.Left, inner.Bottom), radiusMm, 2),
-        .. QuarterArc(new(inner.Right, inner.Bottom), radiusMm, 3),
-        .. QuarterArc(new(inner.Right, inner.Top), radiusMm, 0),
-        .. QuarterArc(new(inner.Left, inner.Top), radiusMm, 1),
-    ]);
+    /// <summary>Four quarter arcs; where two of them meet the point they share is kept once.</summary>
+    private static Outline Around(Box inner, double radiusMm)
+    {
+        ImmutableArray<Point> corners =
+        [
+            .. QuarterArc(new(inner.Left, inner.Bottom), radiusMm, 2),
+            .. QuarterArc(new(inner.Right, inner.Bottom), radiusMm, 3),
+            .. QuarterArc(new(inner.Right, inner.Top), radiusMm, 0),
+            .. QuarterArc(new(inner.Left, inner.Top), radiusMm, 1),
+        ];
+        return new(corners.Where((corner, i) => corner.DistanceMm(corners[(i + 1) % corners.Length]) > SamePlaceMm));
+    }
 
     private static ImmutableArray<Point> QuarterArc(Point center, double radiusMm, int quarter)
     {
