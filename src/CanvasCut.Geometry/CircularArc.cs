@@ -21,7 +21,7 @@ public sealed record CircularArc
     public double RadiusMm => RiseMm <= StraightRatio * ChordMm ? double.PositiveInfinity : ((ChordMm * ChordMm / RiseMm) + (4 * RiseMm)) / 8;
 
     /// <summary>The length along the arc.</summary>
-    public double GirthMm => double.IsPositiveInfinity(RadiusMm) ? ChordMm : 4 * RadiusMm * Math.Atan(2 * RiseMm / ChordMm);
+    public double GirthMm => double.IsPositiveInfinity(RadiusMm) ? ChordMm : Math.Max(ChordMm, 4 * RadiusMm * Math.Atan(2 * RiseMm / ChordMm));
 
     /// <summary>The arc with this chord and rise.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The chord is not above zero or the rise is below it.</exception>

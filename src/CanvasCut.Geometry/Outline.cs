@@ -11,6 +11,7 @@ namespace CanvasCut.Geometry;
 public sealed class Outline
 {
     private const double SmallestAreaMm2 = 1e-9;
+    private const double SamePlaceMm = 1e-9;
 
     /// <summary>Makes an outline.</summary>
     /// <param name="corners">At least three, finite, the first not repeated at the end.</param>
@@ -83,9 +84,12 @@ public sealed class Outline
     /// <summary>The outline of the corners moved one by one.</summary>
     public Outline Mapped(Func<Point, Point> move) => new(Corners.Select(move));
 
-    /// <summary>The outline of these corners, or null when they enclose nothing.</summary>
-    internal static Outline? Enclosing(IReadOnlyCollection<Point> corners) =>
-        corners.Count >= 3 && Math.Abs(SignedAreaMm2([.. corners])) >= SmallestAreaMm2 ? new(corners) : null;
+    /// <summary>The outline of these corners, those that round-off made two made one again; null when they enclose nothing.</summary>
+    internal static Outline? Enclosing(IReadOnlyList<Point> corners)
+    {
+        ImmutableArray<Point> apart = [.. corners.Where((corner, i) => corner.DistanceMm(corners[(i + 1) % corners.Count]) > SamePlaceMm)];
+        return apart.Length >= 3 && Math.Abs(SignedAreaMm2(apart)) >= SmallestAreaMm2 ? new(apart) : null;
+    }
 
     private static double SignedAreaMm2(ImmutableArray<Point> corners)
     {

@@ -4,7 +4,7 @@ namespace CanvasCut.Tests.Geometry;
 
 public sealed class PlaneTests
 {
-    private static readonly Gen<Point> AnyPoint = Gen.Select(Gen.Double[-500, 500], Gen.Double[-500, 500]).Select((x, y) => new Point(x, y));
+    private static readonly Gen<Point> AnyPoint = Gen.Select(Gen.Double[-500, 500], Gen.Double[-500, 500]).Select((x, y) => new Point(Math.Round(x, 6), Math.Round(y, 6)));
 
     private static readonly Gen<Outline> Convex = AnyPoint.Array[0, 12].Select(points => ConvexHull.Of([new(-40, -50), new(60, -30), new(0, 45), .. points]));
 
