@@ -19,7 +19,7 @@ internal static class CutterFiles
         return
         [
             .. spec.IsOneFilePerPiece
-                ? drawings.Select(drawing => Dxf(DxfSheet.Of([drawing]), form, $"pieces/{drawing.Piece.Title.Id}.dxf", $"{drawing.Title}, for a shop's cutter"))
+                ? drawings.Select(drawing => Dxf(DxfSheet.Of([drawing]), form, $"dxf/{drawing.Piece.Title.Id}.dxf", $"{drawing.Title}, for a shop's cutter"))
                 : [Dxf(all, form, "pieces.dxf", "all pieces for a shop's cutter")],
             ResultFiles.Written("pieces-pattern.dxf", "all pieces for a pattern program", output => ExchangeWriter.Write(ExchangeStyle.Of(drawings, outcome.Content.Patterns, outcome.Context), output)),
             ResultFiles.Written("pieces.hpgl", HpglTells(all.WidthMm), output => HpglWriter.Write(all, output)),

@@ -147,7 +147,7 @@ public sealed class CutterFilesTests
         Assert.DoesNotContain("pieces.dxf", files.Keys);
         Assert.All(outcome.Content.Patterns.Pieces, piece =>
         {
-            var dxf = files[$"pieces/{piece.Title.Id}.dxf"];
+            var dxf = files[$"dxf/{piece.Title.Id}.dxf"];
             Assert.Contains("$INSUNITS\n 70\n1\n", dxf, StringComparison.Ordinal);
             using var folder = new TemporaryFolder();
             var path = folder.PathOf("piece.dxf");
@@ -159,7 +159,7 @@ public sealed class CutterFilesTests
             Assert.Equal(piece.Shape.Cut.AreaMm2, Math.Abs(cut.GetProperty("area").GetDouble()) * 25.4 * 25.4, piece.Shape.Cut.PerimeterMm * RoundedBox.SagittaMm);
             Assert.DoesNotContain(read.GetProperty("texts").EnumerateArray(), text => text.GetProperty("layer").GetString() == "CUT");
         });
-        Assert.Contains("\n 42\n", files["pieces/carrier.dxf"], StringComparison.Ordinal);
+        Assert.Contains("\n 42\n", files["dxf/carrier.dxf"], StringComparison.Ordinal);
     }
 
     private static ExchangeReader Exchanged(JobOutcome outcome) => new(Text(outcome, "pieces-pattern.dxf"));
