@@ -34,7 +34,8 @@ public sealed record Fastenings(ZipperSpec Zipper, PocketSpec Pocket, WeatherStr
 /// <param name="Cloth">The cloth.</param>
 /// <param name="Sewing">Thread and stitches.</param>
 /// <param name="Paper">The paper for the templates.</param>
-public sealed record Workshop(ClothSpec Cloth, SewingSpec Sewing, PaperSpec Paper);
+/// <param name="Dxf">The DXF file for a shop's cutter.</param>
+public sealed record Workshop(ClothSpec Cloth, SewingSpec Sewing, PaperSpec Paper, DxfSpec Dxf);
 
 /// <summary>A field that the job file left out.</summary>
 /// <param name="Field">Its full name, as in zipper.setback.</param>

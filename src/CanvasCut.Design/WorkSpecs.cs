@@ -17,6 +17,22 @@ public sealed record SewingSpec(Length StitchLength, string Thread, int Rows, in
 /// <param name="Overlap">How far neighbouring pages repeat each other.</param>
 public sealed record PaperSpec(string Name, Length Width, Length Height, Length Margin, Length Overlap);
 
+/// <summary>How the DXF file for a shop's cutter is written.</summary>
+/// <param name="Unit">Its unit.</param>
+/// <param name="HasArcs">Whether rounded corners and circles are arcs; else they are points.</param>
+/// <param name="IsOneFilePerPiece">Whether each piece has a file of its own; else all stand side by side in one.</param>
+public sealed record DxfSpec(DxfUnit Unit, bool HasArcs, bool IsOneFilePerPiece);
+
+/// <summary>The unit of a DXF file.</summary>
+public enum DxfUnit
+{
+    /// <summary>Millimetres.</summary>
+    Millimetre,
+
+    /// <summary>Inches.</summary>
+    Inch,
+}
+
 /// <summary>The limits that the checks hold the job against.</summary>
 /// <param name="BendFactor">A radius must be at least so many times the panel's smallest.</param>
 /// <param name="TubeClearance">Between a tube and what must not lie on one.</param>

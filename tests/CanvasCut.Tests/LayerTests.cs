@@ -77,15 +77,17 @@ public sealed class LayerTests
         Assert.All(Map, line => Assert.Contains($"| {line.Project} | {(line.Uses.Length == 0 ? "nothing" : string.Join(", ", line.Uses))} |", text, StringComparison.Ordinal));
     }
 
-    /// <summary>The folders of Export do not know each other; they share the Skia painter and the vocabulary.</summary>
+    /// <summary>The folders of Export do not know each other; they share the Skia painter, the pairs of DXF and the vocabulary.</summary>
     [Theory]
     [InlineData("Dxf")]
     [InlineData("Svg")]
     [InlineData("Pdf")]
     [InlineData("Png")]
+    [InlineData("Exchange")]
+    [InlineData("Hpgl")]
     public void A_format_knows_no_other_format(string format)
     {
-        string[] others = [.. new[] { "Dxf", "Svg", "Pdf", "Png" }.Where(other => other != format).Select(other => $"CanvasCut.Export.{other}")];
+        string[] others = [.. new[] { "Dxf", "Svg", "Pdf", "Png", "Exchange", "Hpgl" }.Where(other => other != format).Select(other => $"CanvasCut.Export.{other}")];
 
         Assert.All(
             Directory.EnumerateFiles(Repository.PathOf($"src/CanvasCut.Export/{format}"), "*.cs"),

@@ -1,15 +1,20 @@
 using CanvasCut.Drawing;
+using CanvasCut.Export.Common;
 using CanvasCut.Geometry;
 
 namespace CanvasCut.Export.Dxf;
 
 /// <summary>Writes what stands before the entities: header and tables.</summary>
-internal sealed class DxfTables(DxfPairs pairs)
+internal sealed class DxfTables(DxfPairs pairs, bool isInInches)
 {
     /// <summary>White or black, whichever shows on the reader's background.</summary>
     private const int PlainColour = 7;
 
     private const string TextStyle = "STANDARD";
+
+    /// <summary>Values of $INSUNITS.</summary>
+    private const int Inches = 1;
+    private const int Millimetres = 4;
 
     public void WriteHeader(Box extent)
     {
@@ -17,8 +22,8 @@ internal sealed class DxfTables(DxfPairs pairs)
         pairs.Text(9, "$ACADVER").Text(1, "AC1009");
 
         // Formally newer than release 12, but without it readers take the numbers for metres or inches.
-        pairs.Text(9, "$INSUNITS").Whole(70, 4);
-        pairs.Text(9, "$MEASUREMENT").Whole(70, 1);
+        pairs.Text(9, "$INSUNITS").Whole(70, isInInches ? Inches : Millimetres);
+        pairs.Text(9, "$MEASUREMENT").Whole(70, isInInches ? 0 : 1);
         pairs.Text(9, "$EXTMIN").Place(10, extent.LowerLeft);
         pairs.Text(9, "$EXTMAX").Place(10, new(extent.Right, extent.Top));
         pairs.Text(0, "ENDSEC");
@@ -48,10 +53,10 @@ internal sealed class DxfTables(DxfPairs pairs)
     private void WriteLineType(string name, IReadOnlyList<double> dashesMm)
     {
         pairs.Text(0, "LTYPE").Text(2, name).Whole(70, 0).Text(3, name).Whole(72, 65);
-        pairs.Whole(73, dashesMm.Count).Number(40, dashesMm.Sum());
+        pairs.Whole(73, dashesMm.Count).Length(40, dashesMm.Sum());
         for (var i = 0; i < dashesMm.Count; i++)
         {
-            pairs.Number(49, i % 2 == 0 ? dashesMm[i] : -dashesMm[i]);
+            pairs.Length(49, i % 2 == 0 ? dashesMm[i] : -dashesMm[i]);
         }
     }
 
@@ -74,7 +79,7 @@ internal sealed class DxfTables(DxfPairs pairs)
     {
         Begin("STYLE", 1);
         pairs.Text(0, "STYLE").Text(2, TextStyle).Whole(70, 0).Number(40, 0).Number(41, 1).Number(50, 0);
-        pairs.Whole(71, 0).Number(42, 2.5).Text(3, "txt").Text(4, string.Empty);
+        pairs.Whole(71, 0).Length(42, 2.5).Text(3, "txt").Text(4, string.Empty);
         pairs.Text(0, "ENDTAB");
     }
 

@@ -3,7 +3,6 @@ using System.Text;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Drawing.Pages;
-using CanvasCut.Export.Dxf;
 using CanvasCut.Export.Pdf;
 using CanvasCut.Export.Png;
 using CanvasCut.Export.Svg;
@@ -32,7 +31,7 @@ public static class ResultFiles
             Svg(cutPlan, "cut-plan.svg", "the pieces on the roll"),
             Png(cutPlan, "cut-plan.png", "the same as a picture"),
             Text("order.csv", OrderCsv.Of(content.Order), "what to buy, for a spreadsheet"),
-            Dxf(DxfSheet.Of(drawings), "pieces.dxf", "all pieces for a shop's cutter"),
+            .. CutterFiles.Of(outcome, drawings),
             .. drawings.Select(drawing => Svg(drawing.ToSheet(), $"pieces/{drawing.Piece.Title.Id}.svg", $"{drawing.Title}, true size")),
         ];
         return files.Add(Text("results.json", ResultsJson.Of(outcome, files.Select(file => file.Name).Append("results.json")), "all of it for programs"));
@@ -54,8 +53,6 @@ public static class ResultFiles
 
     private static ResultFile Svg(Sheet sheet, string name, string tells) => Written(name, tells, output => SvgWriter.Write(sheet, output));
 
-    private static ResultFile Dxf(Sheet sheet, string name, string tells) => Written(name, tells, output => DxfWriter.Write(sheet, output));
-
     private static ResultFile Png(Sheet sheet, string name, string tells)
     {
         using var stream = new MemoryStream();
@@ -65,7 +62,8 @@ public static class ResultFiles
 
     private static ResultFile Text(string name, string text, string tells) => new(name, Encoding.UTF8.GetBytes(text), tells);
 
-    private static ResultFile Written(string name, string tells, Action<TextWriter> write)
+    /// <summary>A text file, its lines ended as everywhere.</summary>
+    internal static ResultFile Written(string name, string tells, Action<TextWriter> write)
     {
         using var output = new StringWriter { NewLine = "\n" };
         write(output);

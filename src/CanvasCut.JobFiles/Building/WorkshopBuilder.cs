@@ -5,7 +5,7 @@ namespace CanvasCut.JobFiles;
 /// <summary>Makes cloth, sewing and paper.</summary>
 internal static class WorkshopBuilder
 {
-    public static Workshop Build(GivenValues given) => new(Cloth(given), Sewing(given), Paper(given));
+    public static Workshop Build(GivenValues given) => new(Cloth(given), Sewing(given), Paper(given), Dxf(given));
 
     private static ClothSpec Cloth(GivenValues given) => new(
         given.Text("cloth.name"),
@@ -19,6 +19,11 @@ internal static class WorkshopBuilder
         given.Text("sewing.thread"),
         given.Quantity<int>("sewing.rows"),
         given.Quantity<int>("sewing.plies"));
+
+    private static DxfSpec Dxf(GivenValues given) => new(
+        given.Text("dxf.units") == "in" ? DxfUnit.Inch : DxfUnit.Millimetre,
+        given.Quantity<bool>("dxf.arcs"),
+        given.Quantity<bool>("dxf.one_file_per_piece"));
 
     private static PaperSpec Paper(GivenValues given)
     {

@@ -32,6 +32,10 @@ internal static class WorkshopFields
         new Field("paper.margin", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("10 mm", "office printers leave 1/4 in: common practice"),
         new Field("paper.overlap", Length, Reach("0 mm", "60 mm"), Presence.Optional).Or("10 mm", Source.Practice),
 
+        new Field("dxf.units", Word, Any, Presence.Optional).Among("mm", "in").Or("mm", Source.Chosen),
+        new Field("dxf.arcs", Flag, Any, Presence.Optional).Or("false", Source.Chosen),
+        new Field("dxf.one_file_per_piece", Flag, Any, Presence.Optional).Or("false", Source.Chosen),
+
         new Field("limits.bend_factor", Factor, Size("1", "5"), Presence.Optional).Or("1.5", Source.RuleOfThumb),
         new Field("limits.tube_clearance", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("10 mm", Source.RuleOfThumb),
         new Field("limits.cell_margin", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("10 mm", Source.RuleOfThumb),

@@ -85,7 +85,7 @@ internal static class CarrierPiece
         if (centred.CableExit is { } exit)
         {
             var radius = job.Panel.Fittings.CableExit!.Diameter.Millimeters / 2;
-            yield return PieceLine.Round(PieceLineKind.Mark, RoundedBox.Circle(exit, radius), "cable exit");
+            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(exit, radius), "cable exit");
         }
     }
 

@@ -64,7 +64,7 @@ internal static class PatchPieces
             job.Fastenings.Chafe.TurnUnder);
         var middle = Inside(mounted.CarrierBox.Grown(-side.Millimeters / 2), exit);
         var circle = RoundedBox.Circle(new Point(0, 0) + (exit - middle), hole.Diameter.Millimeters / 2);
-        yield return patch with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Mark, circle, "cable exit")] };
+        yield return patch with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, "cable exit")] };
     }
 
     private static Point Inside(Box box, Point point) =>

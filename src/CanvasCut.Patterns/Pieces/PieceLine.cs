@@ -14,6 +14,9 @@ public enum PieceLineKind
 
     /// <summary>A mark to be transferred: where something lies, a tick, a centre line.</summary>
     Mark,
+
+    /// <summary>The edge of a hole, cut when all is sewn and bonded; marked until then.</summary>
+    Hole,
 }
 
 /// <summary>A line on a piece, in the piece's own plane.</summary>

@@ -68,6 +68,38 @@ public sealed partial class DxfWriterTests
         Assert.Throws<ArgumentException>(() => Written(ExportSamples.WithInset));
 
     [Fact]
+    public void In_inches_another_reader_finds_every_length_in_inches()
+    {
+        var read = ReadByEzdxf(ExportSamples.A4, DxfForm.Plain with { IsInInches = true });
+        var cut = read.GetProperty("lines")[0].GetProperty("points");
+        var square = read.GetProperty("lines").EnumerateArray().Last().GetProperty("points");
+
+        Assert.Empty(read.GetProperty("errors").EnumerateArray());
+        Assert.Equal(1, read.GetProperty("units").GetInt32());
+        AssertAt(new(ExportSamples.Pocket[1].X / 25.4, ExportSamples.Pocket[1].Y / 25.4), cut[1]);
+        Assert.Equal(4, square[1][0].GetDouble() - square[0][0].GetDouble(), LargestErrorMm);
+        Assert.Equal(4 / 25.4, read.GetProperty("texts")[0].GetProperty("height").GetDouble(), LargestErrorMm);
+        AssertAt(new(20.123456 / 25.4, 30 / 25.4), read.GetProperty("extmin"));
+    }
+
+    /// <summary>A rounded box as four straight lines and four quarter circles: bulge tan 22.5°.</summary>
+    [Fact]
+    public void With_arcs_another_reader_finds_the_corners_round()
+    {
+        var box = RoundedBox.Of(new(0, 0, 300, 200), 40);
+        var read = ReadByEzdxf(ExportSamples.A4 with { Figures = [Stroke.Closed(LineRole.Cut, box)] }, DxfForm.Plain with { HasArcs = true });
+        var line = Assert.Single(read.GetProperty("lines").EnumerateArray());
+        var bulges = line.GetProperty("bulges").EnumerateArray().Select(bulge => bulge.GetDouble()).ToList();
+
+        Assert.Empty(read.GetProperty("errors").EnumerateArray());
+        Assert.True(line.GetProperty("closed").GetBoolean());
+        Assert.Equal(8, bulges.Count);
+        Assert.Equal([4, 4], [bulges.Count(bulge => bulge == 0), bulges.Count(bulge => Math.Abs(bulge - 0.414213562) < 1e-9)]);
+        Assert.Equal((300 * 200) - ((4 - Math.PI) * 40 * 40), line.GetProperty("area").GetDouble(), 1e-3);
+        Assert.Equal(box.AreaMm2, line.GetProperty("area").GetDouble(), box.PerimeterMm * RoundedBox.SagittaMm);
+    }
+
+    [Fact]
     public void The_file_is_plain_ASCII_without_exponents_and_the_same_in_any_culture()
     {
         var text = Written(ExportSamples.A4);
@@ -108,19 +140,19 @@ public sealed partial class DxfWriterTests
         Assert.Equal(expected.Y, actual[1].GetDouble(), LargestErrorMm);
     }
 
-    private static JsonElement ReadByEzdxf(Sheet sheet)
+    private static JsonElement ReadByEzdxf(Sheet sheet, DxfForm? form = null)
     {
         var python = OutsideTool.PythonWithEzdxf();
         using var folder = new TemporaryFolder();
         var file = folder.PathOf("sheet.dxf");
-        File.WriteAllText(file, Written(sheet));
+        File.WriteAllText(file, Written(sheet, form));
         return JsonElement.Parse(OutsideTool.Run(python, Repository.PathOf("tests/CanvasCut.Tests/Export/read_dxf.py"), file));
     }
 
-    private static string Written(Sheet sheet)
+    private static string Written(Sheet sheet, DxfForm? form = null)
     {
         using var output = new StringWriter();
-        DxfWriter.Write(sheet, output);
+        DxfWriter.Write(sheet, form ?? DxfForm.Plain, output);
         return output.ToString();
     }
 

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace CanvasCut.Export.Dxf;
+namespace CanvasCut.Export.Common;
 
 /// <summary>Text as a release 12 file can hold it.</summary>
 internal static class DxfText
