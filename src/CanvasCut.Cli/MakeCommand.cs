@@ -64,10 +64,10 @@ internal static class MakeCommand
         var pieces = files.Where(file => file.Name.StartsWith("pieces/", StringComparison.Ordinal)).ToList();
         foreach (var file in files.Except(pieces))
         {
-            output.WriteLine($"  {file.Name,-15} {file.Tells}");
+            output.WriteLine($"  {file.Name,-18} {file.Tells}");
         }
 
-        output.WriteLine($"  {"pieces/",-15} {pieces.Count} pieces, one true-size drawing each");
+        output.WriteLine($"  {"pieces/",-18} {pieces.Count} pieces, one true-size drawing each");
         output.WriteLine($"Look first at {Path.Combine(folder, "report.pdf")}; then print {Path.Combine(folder, "templates.pdf")} at 100 %, never \"fit to page\".");
         if (outcome.HasFailed)
         {
