@@ -17,6 +17,11 @@ public sealed record SewingSpec(Length StitchLength, string Thread, int Rows, in
 /// <param name="Overlap">How far neighbouring pages repeat each other.</param>
 public sealed record PaperSpec(string Name, Length Width, Length Height, Length Margin, Length Overlap);
 
+/// <summary>What a copy shop's or a sewing loft's plotter draws.</summary>
+/// <param name="RollWidth">The width of its paper; null for no roll.</param>
+/// <param name="SingleStroke">Whether letters are plain lines for a pen or a knife.</param>
+public sealed record PlotSpec(Length? RollWidth, bool SingleStroke);
+
 /// <summary>The limits that the checks hold the job against.</summary>
 /// <param name="BendFactor">A radius must be at least so many times the panel's smallest.</param>
 /// <param name="TubeClearance">Between a tube and what must not lie on one.</param>
