@@ -24,9 +24,13 @@ public static class CutLines
     /// <exception cref="ArgumentException">There is no reader for the format.</exception>
     public static ImmutableArray<ImmutableArray<Point>> In(string fileName, byte[] content) =>
         Readers.TryGetValue(Path.GetExtension(fileName), out var reader)
-            ? [.. reader(content).Select(WithoutRepeats)]
+            ? [.. reader(content).Select(WithoutRepeats).Select(Sound)]
             : throw new ArgumentException($"There is no reader for {fileName}.", nameof(fileName));
 
     private static ImmutableArray<Point> WithoutRepeats(ImmutableArray<Point> line) =>
         line.Length > 1 && line[0].DistanceMm(line[^1]) < 1e-9 ? line[..^1] : line;
+
+    private static ImmutableArray<Point> Sound(ImmutableArray<Point> line) => line.Length >= 3 && line.All(point => double.IsFinite(point.X) && double.IsFinite(point.Y))
+        ? line
+        : throw new InvalidDataException("a cut line encloses nothing.");
 }

@@ -51,6 +51,11 @@ internal static partial class SvgCutLines
     private static IEnumerable<Point> PointsOf(XElement path)
     {
         var data = path.Attribute("d")?.Value ?? string.Empty;
+        if (path.AncestorsAndSelf().Any(element => element.Attribute("transform") is not null) || path.Ancestors().Count(element => element.Name.LocalName == "svg") > 1)
+        {
+            throw new InvalidDataException("a cut line is moved by a transform or an inner view, which our drawings have not.");
+        }
+
         if (!StraightPath().IsMatch(data))
         {
             throw new InvalidDataException("a cut line is not a closed path of straight lines.");

@@ -39,7 +39,7 @@ public static class ResultsComparison
         {
             return [Troubled(file, "is missing.")];
         }
-        catch (Exception exception) when (exception is InvalidDataException or IOException or UnauthorizedAccessException)
+        catch (Exception exception) when (exception is InvalidDataException or IOException or UnauthorizedAccessException or ArgumentException)
         {
             return [Troubled(file, $"cannot be read: {exception.Message}")];
         }

@@ -29,16 +29,18 @@ internal sealed record WrittenModel(ImmutableArray<WrittenPiece> Pieces, Immutab
                 : null;
         }
         catch (Exception exception) when (exception is JsonException or InvalidOperationException or KeyNotFoundException
-            or IOException or UnauthorizedAccessException or ArgumentException)
+            or IndexOutOfRangeException or IOException or UnauthorizedAccessException or ArgumentException)
         {
             return null;
         }
     }
 
-    private static WrittenPiece PieceOf(JsonElement piece) => new(
-        TextOf(piece.GetProperty("id")),
-        TextOf(piece.GetProperty("name")),
-        [.. piece.GetProperty("cut_mm").EnumerateArray().Select(point => new Point(point[0].GetDouble(), point[1].GetDouble()))]);
+    /// <exception cref="ArgumentException">The outline encloses nothing.</exception>
+    private static WrittenPiece PieceOf(JsonElement piece)
+    {
+        var cut = new Outline(piece.GetProperty("cut_mm").EnumerateArray().Select(point => new Point(point[0].GetDouble(), point[1].GetDouble())));
+        return new(TextOf(piece.GetProperty("id")), TextOf(piece.GetProperty("name")), cut.Corners);
+    }
 
     private static string TextOf(JsonElement text) => text.GetString() ?? string.Empty;
 }

@@ -97,6 +97,33 @@ public sealed partial class ComparisonTests
         Assert.Matches(@"roll\.svg has \d+ cut lines for \d+ pieces\.", output);
     }
 
+    [Theory]
+    [InlineData("<path ", "<path transform=\"scale(2)\" ", "is moved by a transform")]
+    [InlineData("mm\"", "in\"", "is not given in millimetres")]
+    [InlineData("viewBox=", "data-box=", "has no view box")]
+    [InlineData("Z\"/>", "\"/>", "is not a closed path of straight lines")]
+    [InlineData("d=\"M", "d=\"M-.e", "is no")]
+    public void A_drawing_that_hides_its_size_is_not_trusted(string text, string instead, string words)
+    {
+        var (code, output) = Compared("pieces/carrier.svg", svg => svg.Replace(text, instead, StringComparison.Ordinal));
+
+        Assert.Equal(1, code);
+        Assert.Contains(words, output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("cut_mm", "cut")]
+    [InlineData("\"format\"", "\"form\"")]
+    public void Results_that_are_not_ours_are_refused(string text, string instead)
+    {
+        using var folder = new TemporaryFolder();
+        Made(folder, "two-bow-small-top");
+        var path = folder.PathOf("out/results.json");
+        File.WriteAllText(path, File.ReadAllText(path).Replace(text, instead, StringComparison.Ordinal));
+
+        Assert.Equal(3, Run("compare", folder.PathOf("out")).Code);
+    }
+
     [Fact]
     public void A_drawing_of_another_piece_is_found()
     {

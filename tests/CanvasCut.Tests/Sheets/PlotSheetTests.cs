@@ -88,6 +88,24 @@ public sealed class PlotSheetTests
             (one, other) => Math.Abs(one - other) < 1e-3);
     }
 
+    /// <summary>5061 mm and a margin of 10 mm at both ends are 1 mm too long.</summary>
+    [Theory]
+    [InlineData(5059, false)]
+    [InlineData(5061, true)]
+    public void A_piece_too_long_for_any_page_leaves_the_pages_out(double lengthMm, bool isOut)
+    {
+        var outcome = ExampleTests.OutcomeOf("two-bow-small-top");
+        var drawings = PieceDrawing.All(outcome.Content.Patterns, outcome.Context);
+        ImmutableArray<PieceDrawing> longOne =
+        [
+            .. drawings,
+            drawings[0] with { Size = new(0, 0, lengthMm, 50), Figures = [Stroke.Closed(LineRole.Cut, Outline.Of(new(0, 0, lengthMm, 50)))] },
+        ];
+
+        Assert.Equal(isOut, PlotPages.Of(longOne, outcome.Context).IsEmpty);
+        Assert.Empty(RollSheets.Of(longOne, WithRoll(outcome.Content.Patterns.Job.Workshop, 914, isSingleStroke: false), outcome.Context));
+    }
+
     private static (ImmutableArray<PieceDrawing> Drawings, ImmutableArray<Sheet> Sheets) Roll(string example, double widthMm, bool isSingleStroke)
     {
         var outcome = ExampleTests.OutcomeOf(example);
