@@ -62,10 +62,14 @@ public static class CheckCodes
     /// <summary>A piece and the roll's width.</summary>
     public const string ClothWidth = "cloth.width";
 
+    /// <summary>A piece and the plotter's roll.</summary>
+    public const string PlotRoll = "plot.roll";
+
     /// <summary>All of them, in the order of the report.</summary>
     public static ImmutableArray<string> All { get; } =
     [
         Margin, KeepOut, BentSide, TubeZipper, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, ZipperStock, ClothWidth,
+        PlotRoll,
     ];
 }

@@ -16,6 +16,7 @@ public static class CanvasCutCommand
             MakeCommand.Create(faces),
             CheckCommand.Create(faces),
             OrderCommand.Create(faces),
+            CompareCommand.Create(faces),
             NewCommand.Create(faces),
         };
         var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);

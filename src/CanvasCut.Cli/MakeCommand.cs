@@ -68,6 +68,11 @@ internal static class MakeCommand
         }
 
         output.WriteLine($"  {"pieces/",-18} {pieces.Count} pieces, one true-size drawing each");
+        foreach (var sentence in PlotFiles.LeftOut(outcome, files))
+        {
+            output.WriteLine(sentence);
+        }
+
         output.WriteLine($"Look first at {Path.Combine(folder, "report.pdf")}; then print {Path.Combine(folder, "templates.pdf")} at 100 %, never \"fit to page\".");
         if (outcome.HasFailed)
         {

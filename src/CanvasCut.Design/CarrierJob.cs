@@ -9,7 +9,7 @@ namespace CanvasCut.Design;
 /// <param name="Panel">The panel.</param>
 /// <param name="Carrier">The carrier wanted.</param>
 /// <param name="Fastenings">What holds it on the top.</param>
-/// <param name="Workshop">Cloth, sewing and paper.</param>
+/// <param name="Workshop">Cloth, sewing, paper and plotter.</param>
 /// <param name="Limits">What the checks hold it against.</param>
 /// <param name="Defaults">The fields that were left out, in the order of docs/job-file.md.</param>
 public sealed record CarrierJob(
@@ -35,7 +35,8 @@ public sealed record Fastenings(ZipperSpec Zipper, PocketSpec Pocket, WeatherStr
 /// <param name="Sewing">Thread and stitches.</param>
 /// <param name="Paper">The paper for the templates.</param>
 /// <param name="Dxf">The DXF file for a shop's cutter.</param>
-public sealed record Workshop(ClothSpec Cloth, SewingSpec Sewing, PaperSpec Paper, DxfSpec Dxf);
+/// <param name="Plot">The plotter, if there is one.</param>
+public sealed record Workshop(ClothSpec Cloth, SewingSpec Sewing, PaperSpec Paper, DxfSpec Dxf, PlotSpec Plot);
 
 /// <summary>A field that the job file left out.</summary>
 /// <param name="Field">Its full name, as in zipper.setback.</param>

@@ -33,6 +33,11 @@ public enum DxfUnit
     Inch,
 }
 
+/// <summary>What a copy shop's or a sewing loft's plotter draws.</summary>
+/// <param name="RollWidth">The width of its paper; null for no roll.</param>
+/// <param name="SingleStroke">Whether letters are plain lines for a pen or a knife.</param>
+public sealed record PlotSpec(Length? RollWidth, bool SingleStroke);
+
 /// <summary>The limits that the checks hold the job against.</summary>
 /// <param name="BendFactor">A radius must be at least so many times the panel's smallest.</param>
 /// <param name="TubeClearance">Between a tube and what must not lie on one.</param>

@@ -26,6 +26,9 @@ public static class ResultFiles
         [
             Pdf("report.pdf", ReportSheets.Of(content, context), $"Report, {context.JobName}", "does it fit, what to buy, in which order to work"),
             Pdf("templates.pdf", Templates(drawings, content.Patterns.Job.Workshop.Paper, context), $"Templates, {context.JobName}", "the pieces true size, to print at 100 %"),
+            .. PlotFiles.Of(drawings, outcome).Select(file => file.Name.EndsWith(".svg", StringComparison.Ordinal)
+                ? Svg(file.Sheets[0], file.Name, file.Tells)
+                : Pdf(file.Name, file.Sheets, $"{context.JobName}, true size", file.Tells)),
             Svg(placement, "placement.svg", "the top from above, with the marks"),
             Png(placement, "placement.png", "the same as a picture"),
             Svg(cutPlan, "cut-plan.svg", "the pieces on the roll"),

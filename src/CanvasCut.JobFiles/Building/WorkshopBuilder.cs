@@ -2,10 +2,10 @@ using CanvasCut.Design;
 
 namespace CanvasCut.JobFiles;
 
-/// <summary>Makes cloth, sewing and paper.</summary>
+/// <summary>Makes cloth, sewing, paper and plotter.</summary>
 internal static class WorkshopBuilder
 {
-    public static Workshop Build(GivenValues given) => new(Cloth(given), Sewing(given), Paper(given), Dxf(given));
+    public static Workshop Build(GivenValues given) => new(Cloth(given), Sewing(given), Paper(given), Dxf(given), Plot(given));
 
     private static ClothSpec Cloth(GivenValues given) => new(
         given.Text("cloth.name"),
@@ -30,4 +30,6 @@ internal static class WorkshopBuilder
         var size = given.Values.Paper("paper.size")!;
         return size with { Margin = given.Length("paper.margin"), Overlap = given.Length("paper.overlap") };
     }
+
+    private static PlotSpec Plot(GivenValues given) => new(given.Values.Length("plot.roll_width"), given.Quantity<bool>("plot.single_stroke"));
 }

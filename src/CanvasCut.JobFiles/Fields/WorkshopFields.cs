@@ -3,7 +3,7 @@ using static CanvasCut.JobFiles.FieldRange;
 
 namespace CanvasCut.JobFiles;
 
-/// <summary>Cloth, sewing, paper and the limits of the checks.</summary>
+/// <summary>Cloth, sewing, paper, plotter and the limits of the checks.</summary>
 internal static class WorkshopFields
 {
     private const string TestYours = "no standard figure; acrylic taken off wet can shrink: test yours";
@@ -35,6 +35,8 @@ internal static class WorkshopFields
         new Field("dxf.units", Word, Any, Presence.Optional).Among("mm", "in").Or("mm", Source.Chosen),
         new Field("dxf.arcs", Flag, Any, Presence.Optional).Or("false", Source.Chosen),
         new Field("dxf.one_file_per_piece", Flag, Any, Presence.Optional).Or("false", Source.Chosen),
+        new Field("plot.roll_width", Length, Size("0.3 m", "2 m"), Presence.Optional),
+        new Field("plot.single_stroke", Flag, Any, Presence.Optional).Or("false", Source.Chosen),
 
         new Field("limits.bend_factor", Factor, Size("1", "5"), Presence.Optional).Or("1.5", Source.RuleOfThumb),
         new Field("limits.tube_clearance", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("10 mm", Source.RuleOfThumb),

@@ -28,11 +28,15 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
     private const double WidestMm = 95;
     private const double WidestBesideMm = 58;
 
-    private ImmutableArray<string> LinesWithin(double widthMm) =>
+    /// <summary>Written so that it reads backwards, or not at all, on a piece that lies face down.</summary>
+    private const string FaceWords = "THIS SIDE UP";
+
+    private ImmutableArray<Line> LinesWithin(double widthMm) =>
     [
         .. new[]
         {
             Piece.Title.Name,
+            FaceWords,
             $"Job: {Context.JobName}",
             $"Piece {Number} of {Of} · cut {Piece.Title.Quantity}{HandWords}",
             $"{Capital(Piece.Title.Face)} · warp {Words.Of(Piece.Warp)}",
@@ -42,7 +46,7 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
         }.Concat(Piece.Notes)
             .Append($"CanvasCut {Context.Version}")
             .Concat(Context.Warning.Length > 0 ? [Context.Warning] : [])
-            .SelectMany((line, i) => TextWrap.Lines(line, widthMm, HeightMm, isBold: i == 0)),
+            .SelectMany((line, i) => TextWrap.Lines(line, widthMm, HeightMm, i < 2).Select(part => new Line(part, i < 2))),
     ];
 
     private string HandWords => Piece.Title.Hand switch
@@ -62,18 +66,18 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
         return Enumerable.Range(1, lines.Length).Select(columns => Columns(lines, columns));
     }
 
-    private static Block Columns(ImmutableArray<string> lines, int columns)
+    private static Block Columns(ImmutableArray<Line> lines, int columns)
     {
         var rows = ((lines.Length - 1) / columns) + 1;
         var widths = Enumerable.Range(0, columns)
-            .Select(column => lines.Skip(column * rows).Take(rows).Select((line, i) => TextWidth.Of(line, HeightMm, column + i == 0)).DefaultIfEmpty(0).Max())
+            .Select(column => lines.Skip(column * rows).Take(rows).Select(line => TextWidth.Of(line.Text, HeightMm, line.IsBold)).DefaultIfEmpty(0).Max())
             .ToList();
         var height = ((rows - 1) * PitchMm) + HeightMm;
         var figures = lines.Select((line, i) => (Figure)new Lettering(
-            line,
+            line.Text,
             new(widths.Take(i / rows).Sum(width => width + ColumnGapMm), height - HeightMm - (i % rows * PitchMm)),
             HeightMm,
-            IsBold: i == 0));
+            IsBold: line.IsBold));
         return new([.. figures], widths.Sum() + ((columns - 1) * ColumnGapMm), height);
     }
 
@@ -81,4 +85,6 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
         $"{LengthText.Of(size.Athwart, Context.Units)} athwart × {LengthText.Of(size.ForeAft, Context.Units)} fore and aft";
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
+    private sealed record Line(string Text, bool IsBold);
 }

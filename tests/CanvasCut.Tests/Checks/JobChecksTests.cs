@@ -153,6 +153,22 @@ public sealed class JobChecksTests
         Assert.All(ResultsOf(job, 800).Where(check => check.Code == CheckCodes.BentSide), check => Assert.Equal(Verdict.Fail, check.Verdict));
     }
 
+    /// <summary>The carrier is cut 575.4 mm fore and aft with 38.1 mm for the hem on both edges: 651.6 mm, its shorter side.</summary>
+    [Theory]
+    [InlineData(671.5, Verdict.Caution)]
+    [InlineData(671.7, Verdict.Pass)]
+    public void A_piece_wider_than_the_plotters_roll_less_its_margins_is_a_caution(double roll, Verdict verdict)
+    {
+        var workshop = SampleJobs.Plain.Workshop with { Plot = new(SampleJobs.Mm(roll), SingleStroke: false) };
+        var check = Single(ResultsOf(SampleJobs.Plain with { Workshop = workshop }, 800), CheckCodes.PlotRoll, "Carrier on the plotter's roll");
+
+        Assert.Equal((verdict, 651.6, roll - 20), (check.Verdict, Math.Round(check.Measured.Value!.Value.Millimeters, 6), Math.Round(check.Measured.Limit!.Value.Millimeters, 6)));
+    }
+
+    [Fact]
+    public void Without_a_plotters_roll_nothing_is_checked_of_it() =>
+        Assert.DoesNotContain(ResultsOf(SampleJobs.Plain, 800), check => check.Code == CheckCodes.PlotRoll);
+
     private static CarrierJob WithoutBows => SampleJobs.Plain with { Top = SampleJobs.Top(1600, 1800, []) };
 
     private static ImmutableArray<CheckResult> ResultsOf(CarrierJob job, double station) =>

@@ -59,12 +59,14 @@ public sealed partial class ReferenceReaderTests
         });
     }
 
-    /// <summary>poppler: every page of the templates is an A4 sheet and bears both squares true size.</summary>
-    [Fact]
-    public void Poppler_measures_both_squares_on_every_page_of_the_templates()
+    /// <summary>poppler: every page bears both squares true size, and a page of the templates is an A4 sheet.</summary>
+    [Theory]
+    [InlineData("templates.pdf", "595.276 x 841.89")]
+    [InlineData("plot.pdf", "pts")]
+    public void Poppler_measures_both_squares_on_every_page(string name, string size)
     {
         using var folder = new TemporaryFolder();
-        var file = Saved(folder, ExampleTests.OutcomeOf("two-bow-small-top"), "templates.pdf");
+        var file = Saved(folder, ExampleTests.OutcomeOf("two-bow-small-top"), name);
         var pages = int.Parse(PageCount().Match(OutsideTool.Run("pdfinfo", file)).Groups[1].Value, CultureInfo.InvariantCulture);
 
         for (var page = 1; page <= pages; page++)
@@ -77,7 +79,7 @@ public sealed partial class ReferenceReaderTests
             Assert.All([100.0, 101.6], side => Assert.Contains(sizes, size => Math.Abs(size.Width - side) < LargestErrorMm && Math.Abs(size.Height - side) < LargestErrorMm));
         }
 
-        Assert.Contains("595.276 x 841.89", OutsideTool.Run("pdfinfo", file), StringComparison.Ordinal);
+        Assert.Contains(size, OutsideTool.Run("pdfinfo", file), StringComparison.Ordinal);
     }
 
     private static void AssertSame(PatternPiece piece, JsonElement read)

@@ -28,13 +28,13 @@ public sealed class ResultFilesTests
         Assert.Subset(names.ToHashSet(), new HashSet<string>
         {
             "report.pdf", "templates.pdf", "placement.svg", "placement.png", "cut-plan.svg", "cut-plan.png", "order.csv", "pieces.dxf",
-            "results.json", "pieces/carrier.svg", "pieces/pocket-forward-port.svg", "pieces/weather-strip-forward.svg", "pieces/zipper-end-cap.svg",
+            "results.json", "plot.pdf", "pieces/carrier.svg", "pieces/pocket-forward-port.svg", "pieces/weather-strip-forward.svg", "pieces/zipper-end-cap.svg",
         });
         using var json = JsonDocument.Parse(files.Single(file => file.Name == "results.json").Bytes);
         Assert.Equal(names, json.RootElement.GetProperty("files").EnumerateArray().Select(name => name.GetString()!));
     }
 
-    /// <summary>The ten things a piece must say, so that nothing is cut mirrored, twice or without its allowance.</summary>
+    /// <summary>The things a piece must say, so that nothing is cut mirrored, twice or without its allowance.</summary>
     [Fact]
     public void Every_piece_says_all_it_must()
     {
@@ -44,6 +44,7 @@ public sealed class ResultFilesTests
         Assert.All(pieces, file =>
         {
             var text = Words(Encoding.UTF8.GetString(file.Bytes.Span));
+            Assert.Contains("THIS SIDE UP", text, StringComparison.Ordinal);
             Assert.Contains("Job: Ketch Marigold, after top", text, StringComparison.Ordinal);
             Assert.Matches(@"Piece \d+ of \d+ · cut \d+", text);
             Assert.Contains("Outer face up", text, StringComparison.Ordinal);
@@ -67,7 +68,7 @@ public sealed class ResultFilesTests
 
         Assert.NotEmpty(sheets);
         Assert.All(sheets, file => Assert.Contains("CHECKS FAILED", Words(Encoding.UTF8.GetString(file.Bytes.Span)), StringComparison.Ordinal));
-        foreach (var name in new[] { "templates.pdf", "report.pdf" })
+        foreach (var name in new[] { "templates.pdf", "report.pdf", "plot.pdf" })
         {
             using var folder = new TemporaryFolder();
             var path = folder.PathOf(name);

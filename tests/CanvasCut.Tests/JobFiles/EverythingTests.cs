@@ -87,6 +87,7 @@ public sealed class EverythingTests
         Assert.Equal(new SewingSpec(Mm(5), "V138", 3, 5), Job.Workshop.Sewing);
         Assert.Equal(new PaperSpec("roll 914 mm", Mm(914), Mm(5000), Mm(5), Mm(15)), Job.Workshop.Paper);
         Assert.Equal(new DxfSpec(DxfUnit.Inch, HasArcs: true, IsOneFilePerPiece: true), Job.Workshop.Dxf);
+        Assert.Equal(new PlotSpec(Mm(914), SingleStroke: true), Job.Workshop.Plot);
         Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4)), Job.Limits);
     }
 

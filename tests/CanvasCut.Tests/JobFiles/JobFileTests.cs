@@ -62,6 +62,13 @@ public sealed class JobFileTests
     public void No_weather_strip_is_an_empty_list() =>
         Assert.Empty(Sample.Job(Sample.Least + "[weather_strip]\nedges = []\n").Fastenings.WeatherStrip.Edges);
 
+    /// <summary>250 mm less 10 mm at both edges.</summary>
+    [Fact]
+    public void A_plotters_roll_must_hold_the_test_squares() =>
+        Assert.Equal(
+            "job.toml(11,14): CC125: plot.roll_width: leaves 230 mm (9 1/16 in) to draw between the margins; at least 240 mm (9 7/16 in) are needed.\n",
+            Sample.Problems("accept_unusual = [\"plot.roll_width\"]\n" + Sample.Least + "[plot]\nroll_width = \"250 mm\"\n"));
+
     [Fact]
     public void An_unusual_length_that_is_meant_is_taken() =>
         Assert.Equal(Mm(35), Sample.Job("accept_unusual = [\"panel.thickness\"]\n" + Sample.Least + "thickness = \"35 mm\"\n").Panel.Body.Thickness);

@@ -33,7 +33,7 @@ public sealed partial class StarterTests
         var byDefault = Sample.Job(Sample.Least);
 
         Assert.Empty(job.Defaults);
-        Assert.Equal(byDefault.Workshop, job.Workshop);
+        Assert.Equal(byDefault.Workshop with { Plot = byDefault.Workshop.Plot with { RollWidth = job.Workshop.Plot.RollWidth } }, job.Workshop);
         Assert.Equal(byDefault.Limits, job.Limits);
         Assert.Equal(byDefault.Top.Edges, job.Top.Edges);
         Assert.Equal(byDefault.Panel.Fittings.DeadBorder, job.Panel.Fittings.DeadBorder);

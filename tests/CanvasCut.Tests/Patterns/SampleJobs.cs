@@ -35,7 +35,7 @@ internal static class SampleJobs
         Panel(1100, 550),
         Carrier,
         new(Zipper, Pocket, Strip, new(Mm(38.1), Mm(12.7))),
-        new(Cloth, new(Mm(4.5), "thread", 2, 4), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false)),
+        new(Cloth, new(Mm(4.5), "thread", 2, 4), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false)),
         new(1.5, Mm(10), Mm(10), Mm(3)),
         []);
 

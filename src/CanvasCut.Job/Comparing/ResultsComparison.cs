@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using CanvasCut.Geometry;
+using CanvasCut.Readback;
+using UnitsNet;
+
+namespace CanvasCut.Job;
+
+/// <summary>Reads the drawings of a results folder again and holds every cut line against results.json.</summary>
+/// <remarks>
+/// Compared are pieces.dxf, pieces/*.svg, plot.pdf, roll.pdf and roll.svg; not templates.pdf, whose pages show each piece
+/// in parts. A piece may lie anywhere on its sheet and be turned by quarters, but not mirrored.
+/// </remarks>
+public static class ResultsComparison
+{
+    private const string PieceFolder = "pieces/";
+
+    /// <summary>Sheets that hold other things than pieces, or pieces in parts or to scale.</summary>
+    private static readonly ImmutableHashSet<string> NotCompared =
+        ImmutableHashSet.Create(StringComparer.Ordinal, "templates.pdf", "report.pdf", "placement.svg", "cut-plan.svg");
+
+    /// <summary>One line for each piece in each drawing, in the order of the files; null when there are no results of ours.</summary>
+    public static IReadOnlyList<ComparedLine>? Of(string folder) => WrittenModel.In(folder) is { Pieces.IsEmpty: false } model
+        ? [.. model.Files.Where(file => CutLines.CanRead(file) && !NotCompared.Contains(file)).SelectMany(file => InFile(folder, file, model))]
+        : null;
+
+    private static IEnumerable<ComparedLine> InFile(string folder, string file, WrittenModel model)
+    {
+        var pieces = file.StartsWith(PieceFolder, StringComparison.Ordinal)
+            ? [.. model.Pieces.Where(piece => piece.Id == Path.GetFileNameWithoutExtension(file))]
+            : model.Pieces;
+        try
+        {
+            var lines = CutLines.In(file, File.ReadAllBytes(Path.Combine(folder, file)));
+            return lines.Length == pieces.Length
+                ? pieces.Zip(lines, (piece, line) => new ComparedLine(file, piece.Name, DistanceOf(piece.CutMm, line), string.Empty))
+                : [Troubled(file, $"has {lines.Length} cut lines for {pieces.Length} pieces.")];
+        }
+        catch (Exception exception) when (exception is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return [Troubled(file, "is missing.")];
+        }
+        catch (Exception exception) when (exception is InvalidDataException or IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            return [Troubled(file, $"cannot be read: {exception.Message}")];
+        }
+    }
+
+    private static ComparedLine Troubled(string file, string trouble) => new(file, string.Empty, null, trouble);
+
+    /// <summary>The distance in the quarter turn that suits best, the corners of the boxes laid on each other.</summary>
+    private static Length DistanceOf(ImmutableArray<Point> model, ImmutableArray<Point> line)
+    {
+        var there = FromCorner(line);
+        return Length.FromMillimeters(Enumerable.Range(0, 4).Min(quarters =>
+            ClosedLine.DistanceMm(FromCorner([.. model.Select(point => Turn.Quarters(point, quarters))]), there)));
+    }
+
+    private static ImmutableArray<Point> FromCorner(ImmutableArray<Point> line)
+    {
+        var step = new Point(0, 0) - Box.Holding(line).LowerLeft;
+        return [.. line.Select(point => point + step)];
+    }
+}
