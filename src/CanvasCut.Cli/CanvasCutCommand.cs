@@ -17,6 +17,7 @@ public static class CanvasCutCommand
             CheckCommand.Create(faces),
             OrderCommand.Create(faces),
             NewCommand.Create(faces),
+            ScaleCommand.Create(faces),
         };
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count == 0)

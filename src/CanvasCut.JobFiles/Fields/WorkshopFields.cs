@@ -31,6 +31,8 @@ internal static class WorkshopFields
         new Field("paper.size", Paper, Any, Presence.Optional).Or("A4", Source.Chosen).OrImperial("Letter"),
         new Field("paper.margin", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("10 mm", "office printers leave 1/4 in: common practice"),
         new Field("paper.overlap", Length, Reach("0 mm", "60 mm"), Presence.Optional).Or("10 mm", Source.Practice),
+        new Field("paper.read_x", Length, Any, Presence.Optional),
+        new Field("paper.read_y", Length, Any, Presence.Optional),
 
         new Field("limits.bend_factor", Factor, Size("1", "5"), Presence.Optional).Or("1.5", Source.RuleOfThumb),
         new Field("limits.tube_clearance", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("10 mm", Source.RuleOfThumb),
