@@ -18,6 +18,7 @@ public static class CanvasCutCommand
             OrderCommand.Create(faces),
             CompareCommand.Create(faces),
             NewCommand.Create(faces),
+            ScaleCommand.Create(faces),
         };
         var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);
         if (parsed.Errors.Count == 0)

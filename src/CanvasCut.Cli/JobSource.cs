@@ -13,7 +13,10 @@ internal static class JobSource
     /// <param name="path">The job file; null for the built-in example.</param>
     /// <param name="faces">Where to complain.</param>
     /// <param name="code">The exit code when there is no outcome.</param>
-    public static JobOutcome? Read(string? path, Faces faces, out int code)
+    public static JobOutcome? Read(string? path, Faces faces, out int code) => Read(path, readings: null, faces, out code);
+
+    /// <summary>The same for a printer that is not true; readings null for what the file says of it.</summary>
+    public static JobOutcome? Read(string? path, PrintReadings? readings, Faces faces, out int code)
     {
         code = ExitCode.Done;
         var text = path is null ? BuiltInExample.Text : TextOf(path, faces);
@@ -23,7 +26,7 @@ internal static class JobSource
             return null;
         }
 
-        var outcome = JobOutcome.Of(text, path ?? BuiltInExample.FileName);
+        var outcome = JobOutcome.Of(text, path ?? BuiltInExample.FileName, readings);
         if (outcome.IsValid)
         {
             return outcome.Value;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using CanvasCut.Design;
 using CanvasCut.Job;
 using CanvasCut.Sheets;
 
@@ -7,18 +8,20 @@ namespace CanvasCut.Cli;
 /// <summary><c>canvascut make [JOB] [--out DIR]</c></summary>
 internal static class MakeCommand
 {
-    private const string UsualFolder = "canvascut-out";
+    /// <summary>The folder that is written when none is named.</summary>
+    public const string UsualFolder = "canvascut-out";
 
     public static Command Create(Faces faces)
     {
         var job = new Argument<string?>("JOB") { Description = "The job file; without one the built-in example runs.", Arity = ArgumentArity.ZeroOrOne };
         var folder = new Option<string>("--out", "-o") { Description = "The folder to write, replaced whole.", DefaultValueFactory = _ => UsualFolder };
         var command = new Command("make", "Makes templates, cut plan, report and order of a job.") { job, folder };
-        command.SetAction(parsed => Run(parsed.GetValue(job), parsed.GetRequiredValue(folder), faces));
+        command.SetAction(parsed => Run(parsed.GetValue(job), parsed.GetRequiredValue(folder), readings: null, faces));
         return command;
     }
 
-    private static int Run(string? path, string folder, Faces faces)
+    /// <summary>Makes all files of a job.</summary>
+    public static int Run(string? path, string folder, PrintReadings? readings, Faces faces)
     {
         if (string.IsNullOrWhiteSpace(folder))
         {
@@ -26,7 +29,7 @@ internal static class MakeCommand
             return ExitCode.WrongInput;
         }
 
-        if (JobSource.Read(path, faces, out var code) is not { } outcome)
+        if (JobSource.Read(path, readings, faces, out var code) is not { } outcome)
         {
             return code;
         }

@@ -15,7 +15,8 @@ public sealed record SewingSpec(Length StitchLength, string Thread, int Rows, in
 /// <param name="Height">The longer side, or how much of a roll one sheet takes.</param>
 /// <param name="Margin">What the printer leaves blank along every edge.</param>
 /// <param name="Overlap">How far neighbouring pages repeat each other.</param>
-public sealed record PaperSpec(string Name, Length Width, Length Height, Length Margin, Length Overlap);
+/// <param name="Readings">What the printer makes of the 100 mm square; null when it is taken to be true.</param>
+public sealed record PaperSpec(string Name, Length Width, Length Height, Length Margin, Length Overlap, PrintReadings? Readings = null);
 
 /// <summary>How the DXF file for a shop's cutter is written.</summary>
 /// <param name="Unit">Its unit.</param>

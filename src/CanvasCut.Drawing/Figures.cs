@@ -17,6 +17,13 @@ public static class Figures
     public static ImmutableArray<Figure> Turned(ImmutableArray<Figure> figures, int quarters) =>
         [.. figures.Select(figure => Turned(figure, quarters))];
 
+    /// <summary>The same figures stretched from the origin; letters and lines keep their shape and take the smaller factor.</summary>
+    /// <param name="figures">What is stretched.</param>
+    /// <param name="across">By how much from left to right; above zero.</param>
+    /// <param name="up">By how much from bottom to top.</param>
+    public static ImmutableArray<Figure> Stretched(ImmutableArray<Figure> figures, double across, double up) =>
+        [.. figures.Select(figure => new Stretch(across, up).Of(figure))];
+
     /// <summary>The smallest upright box that holds the figures, text included; line widths are not counted.</summary>
     /// <exception cref="InvalidOperationException">There are no figures.</exception>
     public static Box BoundsOf(ImmutableArray<Figure> figures) =>
@@ -88,5 +95,5 @@ public static class Figures
         };
     }
 
-    private static ArgumentException Unknown(Figure figure) => new($"A figure of an unknown kind: {figure.GetType().Name}.", nameof(figure));
+    internal static ArgumentException Unknown(Figure figure) => new($"A figure of an unknown kind: {figure.GetType().Name}.", nameof(figure));
 }

@@ -26,7 +26,17 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     /// <param name="text">The file's text.</param>
     /// <param name="fileName">What messages call it.</param>
     /// <returns>The outcome, or every problem of the file.</returns>
-    public static Checked<JobOutcome> Of(string text, string fileName) => JobFile.Read(text, fileName).Then(Of);
+    public static Checked<JobOutcome> Of(string text, string fileName) => Of(text, fileName, readings: null);
+
+    /// <summary>The same for a printer that is not true, whatever the file says of it.</summary>
+    /// <param name="text">The file's text.</param>
+    /// <param name="fileName">What messages call it.</param>
+    /// <param name="readings">What the printer makes of the 100 mm square; null for what the file says.</param>
+    public static Checked<JobOutcome> Of(string text, string fileName, PrintReadings? readings) =>
+        JobFile.Read(text, fileName).Then(job => Of(readings is null ? job : PrintedOn(job, readings)));
+
+    private static CarrierJob PrintedOn(CarrierJob job, PrintReadings readings) =>
+        job with { Workshop = job.Workshop with { Paper = job.Workshop.Paper with { Readings = readings } } };
 
     private static JobOutcome Of(CarrierJob job)
     {

@@ -89,4 +89,7 @@ public static class ProblemCode
 
     /// <summary>accept_unusual names a field that there is not.</summary>
     public const string UnknownAccepted = "CC128";
+
+    /// <summary>A reading of the 100 mm square cannot be corrected, or one of the two is missing.</summary>
+    public const string Reading = "CC129";
 }

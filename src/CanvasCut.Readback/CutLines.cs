@@ -10,6 +10,7 @@ public static class CutLines
     private static readonly Dictionary<string, Func<byte[], IEnumerable<ImmutableArray<Point>>>> Readers = new(StringComparer.Ordinal)
     {
         [".dxf"] = DxfCutLines.In,
+        [".hpgl"] = HpglCutLines.In,
         [".pdf"] = PdfCutLines.In,
         [".svg"] = SvgCutLines.In,
     };

@@ -1,36 +1,49 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using CanvasCut.Geometry;
 
 namespace CanvasCut.Readback;
 
-/// <summary>Reads closed polylines on the layer CUT of an ASCII DXF file of release 12.</summary>
-internal static class DxfCutLines
+/// <summary>Reads the closed cut lines of an ASCII DXF file of release 12.</summary>
+/// <remarks>They lie on the layer CUT; in a pattern exchange file, which has blocks and no such layer, on layer 1.</remarks>
+internal static partial class DxfCutLines
 {
-    private const string CutLayer = "CUT";
+    private const string PlainLayer = "CUT";
+    private const string ExchangeLayer = "1";
+    private const double MmInInch = 25.4;
 
-    /// <summary>The lines, in drawing units; ours are millimetres.</summary>
-    /// <exception cref="InvalidDataException">The file ends in the middle, or a pair of lines is no group.</exception>
+    /// <summary>The lines, in millimetres.</summary>
+    /// <exception cref="InvalidDataException">The file ends in the middle, a pair of lines is no group, or a cut line has arcs.</exception>
     public static IEnumerable<ImmutableArray<Point>> In(byte[] content)
+    {
+        var text = Encoding.UTF8.GetString(content).ReplaceLineEndings("\n");
+        List<Entity> entities = [.. Entities(text)];
+        var layer = entities.Any(entity => entity.Kind == "BLOCK") ? ExchangeLayer : PlainLayer;
+        var millimetres = SaysInches().IsMatch(text) ? MmInInch : 1;
+        return LinesOn(layer, entities).Select(line => line.Select(point => new Point(point.X * millimetres, point.Y * millimetres)).ToImmutableArray());
+    }
+
+    private static List<ImmutableArray<Point>> LinesOn(string layer, List<Entity> entities)
     {
         var lines = new List<ImmutableArray<Point>>();
         List<Point>? open = null;
-        foreach (var entity in Entities(Encoding.UTF8.GetString(content)))
+        foreach (var entity in entities)
         {
             switch (entity.Kind)
             {
-                case "POLYLINE" when entity.Text(8) == CutLayer:
+                case "POLYLINE" when entity.Text(8) == layer:
                     open = (entity.Number(70) is 1) ? [] : throw new InvalidDataException("a cut line is not closed.");
                     break;
                 case "VERTEX" when open is not null:
-                    open.Add(new(entity.Number(10), entity.Number(20)));
+                    open.Add(entity.Groups.ContainsKey(42) ? throw new InvalidDataException("a cut line has arcs.") : new(entity.Number(10), entity.Number(20)));
                     break;
                 case "SEQEND" when open is not null:
                     lines.Add([.. open]);
                     open = null;
                     break;
-                case "LINE" when entity.Text(8) == CutLayer:
+                case "LINE" when entity.Text(8) == layer:
                     throw new InvalidDataException("a cut line is a single LINE, which encloses nothing.");
             }
         }
@@ -40,7 +53,7 @@ internal static class DxfCutLines
 
     private static IEnumerable<Entity> Entities(string text)
     {
-        var rows = text.ReplaceLineEndings("\n").Split('\n');
+        var rows = text.Split('\n');
         Entity? entity = null;
         for (var i = 0; i + 1 < rows.Length; i += 2)
         {
@@ -68,6 +81,9 @@ internal static class DxfCutLines
             throw new InvalidDataException("the file ends before its EOF; it is cut short.");
         }
     }
+
+    [GeneratedRegex(@"\n\$INSUNITS\n *70\n *1\n", RegexOptions.CultureInvariant)]
+    private static partial Regex SaysInches();
 
     private sealed record Entity(string Kind)
     {

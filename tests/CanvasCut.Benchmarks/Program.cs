@@ -1,10 +1,16 @@
 using BenchmarkDotNet.Running;
 using CanvasCut.Benchmarks;
 
-// "whole" times the program from outside; anything else goes to the benchmarks of its parts.
+// "whole" times the program from outside, "pages" many template pages; anything else goes to the benchmarks of its parts.
 if (args is ["whole", ..])
 {
     WholeProcess.Run(Console.Out);
+    return 0;
+}
+
+if (args is ["pages", ..])
+{
+    PagesTiming.Run(Console.Out);
     return 0;
 }
 

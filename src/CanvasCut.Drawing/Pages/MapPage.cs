@@ -28,15 +28,16 @@ internal static class MapPage
     /// <summary>The map page.</summary>
     public static Sheet Of(ImmutableArray<TileGrid> grids, TileJob job, PageLayout layout)
     {
-        var page = layout.PageSizeMm(isLandscape: false);
-        var body = BodyOf(layout, page);
+        var body = BodyOf(layout);
         var pageCount = 1 + grids.Sum(grid => grid.Plan.PageCount);
         var squares = new Point(body.Right - TestSquares.InchSideMm - 0.5, body.Bottom + 2);
         var top = body.Top - TitleHeightMm - (2 * LineMm);
-        return new("map", job.Title, page.WidthMm, page.HeightMm,
+        var table = body with { Bottom = squares.Y + TestSquares.InchSideMm + GapMm, Top = squares.Y + TestSquares.InchSideMm + GapMm + ReadingTable.HeightOf(grids, body.WidthMm) };
+        return layout.SheetOf(("map", job.Title), isLandscape: false,
         [
             .. Heading(body, job, pageCount, layout),
-            .. Thumbnails(grids, body with { Top = top, Bottom = squares.Y + TestSquares.InchSideMm + GapMm }),
+            .. Thumbnails(grids, body with { Top = top, Bottom = table.Top + GapMm }),
+            .. ReadingTable.Of(grids, table),
             .. Rules(new(body.Left, squares.Y, squares.X - GapMm, squares.Y + TestSquares.InchSideMm), layout),
             .. TestSquares.At(squares),
             .. PageFooter.Of(layout.FooterOf(isLandscape: false), job, string.Empty, "Map of the pages", FormattableString.Invariant($"page 1 of {pageCount}")),
@@ -44,14 +45,14 @@ internal static class MapPage
     }
 
     /// <summary>The upper left part of the page above its footer, no larger than can be looked at in one.</summary>
-    private static Box BodyOf(PageLayout layout, PageExtent page)
+    private static Box BodyOf(PageLayout layout)
     {
-        var (left, top) = (layout.MarginMm, page.HeightMm - layout.MarginMm);
-        return new(
-            left,
-            Math.Max(layout.MarginMm + layout.FooterMm, top - Largest.HeightMm),
-            Math.Min(page.WidthMm - layout.MarginMm, left + Largest.WidthMm),
-            top);
+        var printable = layout.PrintableOf(isLandscape: false);
+        return printable with
+        {
+            Bottom = Math.Max(printable.Bottom + layout.FooterMm, printable.Top - Largest.HeightMm),
+            Right = Math.Min(printable.Right, printable.Left + Largest.WidthMm),
+        };
     }
 
     private static IEnumerable<Figure> Heading(Box body, TileJob job, int pageCount, PageLayout layout)

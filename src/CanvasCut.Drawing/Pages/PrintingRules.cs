@@ -12,7 +12,7 @@ internal static class PrintingRules
         yield return ("Join", true);
         yield return ("Letters name rows from the top, numbers columns from the left.", false);
         yield return ("Cut each page along the thin full line at its right and lower edge. Lay it on the next page up to that page's dashed line, halves of the numbered diamonds together, and glue.", false);
-        yield return ("Join the pages of a row first, then the rows. Then measure across the joins.", false);
+        yield return ("Join the pages of a row first, then the rows. Then measure the long scales across the joins.", false);
         yield return ("Cut cloth by the thickest line only.", false);
     }
 }

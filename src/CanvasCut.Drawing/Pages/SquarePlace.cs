@@ -46,6 +46,6 @@ internal static class SquarePlace
         var square = new Box(corner.X, corner.Y, corner.X + SideMm, corner.Y + SideMm);
         var label = square with { Right = corner.X + TestSquares.LabelSize.WidthMm, Top = corner.Y + TestSquares.LabelSize.HeightMm };
         var frame = occupancy.Fullness(square.Grown(Occupancy.CellMm / 2)) - occupancy.Fullness(square.Grown(-2 * Occupancy.CellMm));
-        return frame + (LabelWeight * occupancy.Fullness(label));
+        return frame + (LabelWeight * (occupancy.Fullness(label) + TestSquares.NamesAt(corner).Sum(occupancy.Fullness)));
     }
 }

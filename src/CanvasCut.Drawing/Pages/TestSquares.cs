@@ -16,12 +16,22 @@ public static class TestSquares
 
     private const double LabelInsetMm = 2.5;
 
+    private const double NameMm = 24;
+
     /// <summary>How wide and high the label in the lower left corner is, with some room round it.</summary>
     internal static PageExtent LabelSize { get; } = new(62, 12);
 
+    /// <summary>The room of the two axes' names.</summary>
+    internal static IEnumerable<Box> NamesAt(Point corner) =>
+    [
+        new(corner.X + MetricSideMm - NameMm, corner.Y + 1, corner.X + MetricSideMm - 1, corner.Y + 6),
+        new(corner.X + 1, corner.Y + MetricSideMm - NameMm, corner.X + 6, corner.Y + MetricSideMm - 1),
+    ];
+
     /// <summary>The two squares with their label.</summary>
     /// <param name="corner">The corner they share, lower left.</param>
-    public static ImmutableArray<Figure> At(Point corner)
+    /// <param name="isLandscape">Whether the sheet lies on its side, so that its y runs from left to right.</param>
+    public static ImmutableArray<Figure> At(Point corner, bool isLandscape = false)
     {
         var text = corner + new Step(LabelInsetMm, LabelInsetMm);
         return
@@ -30,6 +40,8 @@ public static class TestSquares
             Stroke.Closed(LineRole.Note, Outline.Of(new(corner.X, corner.Y, corner.X + InchSideMm, corner.Y + InchSideMm))),
             new Lettering("inner line 100 mm, outer line 4 in", text + new Step(0, 2 * LabelHeightMm), LabelHeightMm),
             new Lettering("Measure both ways before you cut.", text, LabelHeightMm),
+            new Lettering($"{PageLayout.AcrossName(isLandscape)} = 100 mm", corner + new Step(MetricSideMm - LabelInsetMm, LabelInsetMm), LabelHeightMm, TextAnchor.Right, IsBold: true),
+            new Lettering($"{PageLayout.UpName(isLandscape)} = 100 mm", corner + new Step(LabelInsetMm + LabelHeightMm, MetricSideMm - LabelInsetMm), LabelHeightMm, TextAnchor.Right, TurnDegrees: 90, IsBold: true),
         ];
     }
 }

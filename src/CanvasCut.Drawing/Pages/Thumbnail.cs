@@ -12,6 +12,13 @@ internal static class Thumbnail
 
     private const double TitleRoomMm = (2 * LineMm) + 1;
 
+    /// <summary>The titles of a page of several pieces take more lines, smaller ones.</summary>
+    private const double WrappedHeightMm = 1.7;
+
+    private const double WrappedLineMm = 2.7;
+
+    private const int MostTitleLines = 6;
+
     private const double LargestLabelHeightMm = 3;
 
     private const double SmallestLabelHeightMm = 1.2;
@@ -30,26 +37,40 @@ internal static class Thumbnail
     public static ImmutableArray<Figure> Of(TileGrid grid, int firstPage, Box cell)
     {
         var covered = Bodies(grid).Select(page => page.Body).Aggregate((first, second) => first.Joined(second));
-        var room = cell with { Top = cell.Top - TitleRoomMm };
+        var heading = Heading(grid, firstPage, cell).ToList();
+        var room = cell with { Top = heading.Min(line => line.At.Y) - (TitleRoomMm - LineMm - TitleHeightMm) };
         var scale = Math.Min(LargestScale, Math.Min(room.WidthMm / covered.WidthMm, room.HeightMm / covered.HeightMm));
         var at = new Point(cell.Left, room.Top - (covered.HeightMm * scale));
         Point OnMap(Point point) => at + ((point - covered.LowerLeft) * scale);
 
         return
         [
-            .. Heading(grid, firstPage, cell),
-            .. Shape(grid.Figures, OnMap),
+            .. heading,
+            .. Shape(grid.PieceFigures, OnMap),
             .. Bodies(grid).SelectMany(page => Page(page.Label, page.Body, OnMap)),
         ];
     }
 
-    private static IEnumerable<Figure> Heading(TileGrid grid, int firstPage, Box cell)
+    private static IEnumerable<Lettering> Heading(TileGrid grid, int firstPage, Box cell)
     {
         var lastPage = firstPage + grid.Plan.PageCount - 1;
         var pages = FormattableString.Invariant(grid.Plan.PageCount == 1 ? (FormattableString)$"page {firstPage}" : $"pages {firstPage}–{lastPage}");
-        var title = TextWidth.Shortened(grid.Piece.Title, cell.WidthMm, TitleHeightMm, isBold: true);
-        yield return new Lettering(title, new(cell.Left, cell.Top - TitleHeightMm), TitleHeightMm, IsBold: true);
-        yield return new Lettering(pages, new(cell.Left, cell.Top - TitleHeightMm - LineMm), TitleHeightMm - 0.4);
+        var title = grid.Piece.Title;
+        if (TextWidth.Of(title, TitleHeightMm, isBold: true) <= cell.WidthMm)
+        {
+            yield return new(title, new(cell.Left, cell.Top - TitleHeightMm), TitleHeightMm, IsBold: true);
+            yield return new(pages, new(cell.Left, cell.Top - TitleHeightMm - LineMm), TitleHeightMm - 0.4);
+            yield break;
+        }
+
+        var y = cell.Top - TitleHeightMm;
+        foreach (var line in TextWrap.Lines(title, cell.WidthMm, WrappedHeightMm, isBold: true).Take(MostTitleLines))
+        {
+            yield return new(line, new(cell.Left, y), WrappedHeightMm, IsBold: true);
+            y -= WrappedLineMm;
+        }
+
+        yield return new(pages, new(cell.Left, y - (LineMm - WrappedLineMm)), TitleHeightMm - 0.4);
     }
 
     /// <summary>What is to be cut, in grey so that page labels can be read on it; every line where nothing is to be cut.</summary>

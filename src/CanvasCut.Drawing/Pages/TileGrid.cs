@@ -8,7 +8,7 @@ namespace CanvasCut.Drawing.Pages;
 internal sealed class TileGrid
 {
     /// <summary>Half the widest line, so that a line on the edge of the piece is printed whole.</summary>
-    private const double EdgeMm = 0.25;
+    public const double EdgeMm = 0.25;
 
     /// <summary>How far from the page's edge the piece begins where there is room to spare.</summary>
     private const double LargestInsetMm = 5;
@@ -20,14 +20,15 @@ internal sealed class TileGrid
     public TileGrid(TilePiece piece, PageLayout layout)
     {
         Piece = piece;
-        var bounds = piece.Bounds.Grown(EdgeMm);
-        Plan = TilePlan.For(bounds.WidthMm, bounds.HeightMm, layout);
-        Figures = Plan.IsTurned ? Drawing.Figures.Turned(piece.Figures, 1) : piece.Figures;
-        Bounds = Drawing.Figures.BoundsOf(Figures).Grown(EdgeMm);
+        Plan = PlanOf(piece.Bounds, layout);
+        PieceFigures = Plan.IsTurned ? Drawing.Figures.Turned(piece.Figures, 1) : piece.Figures;
+        PieceBounds = Drawing.Figures.BoundsOf(PieceFigures);
+        Bounds = PieceBounds.Grown(EdgeMm);
         var covered = Plan.Covered;
         _upperLeft = new(
             Bounds.Left - Spare(covered.WidthMm - Bounds.WidthMm, Plan.Columns),
             Bounds.Top + Spare(covered.HeightMm - Bounds.HeightMm, Plan.Rows));
+        Figures = PieceFigures.AddRange(LongScale.FiguresOf(this));
     }
 
     public TilePiece Piece { get; }
@@ -35,10 +36,20 @@ internal sealed class TileGrid
     public TilePlan Plan { get; }
 
     /// <summary>The piece's figures as they lie on the pages.</summary>
+    public ImmutableArray<Figure> PieceFigures { get; }
+
+    /// <summary>The box round the piece alone.</summary>
+    public Box PieceBounds { get; }
+
+    /// <summary>The piece's figures and the long scales across its joins.</summary>
     public ImmutableArray<Figure> Figures { get; }
 
-    /// <summary>The box round them.</summary>
+    /// <summary>The box round them, line widths included.</summary>
     public Box Bounds { get; }
+
+    /// <summary>How a piece of such a size is divided.</summary>
+    public static TilePlan PlanOf(Box piece, PageLayout layout) =>
+        TilePlan.For(piece.WidthMm + (2 * EdgeMm), piece.HeightMm + (2 * EdgeMm), layout);
 
     private double StepXMm => Plan.Window.WidthMm - Plan.Layout.OverlapMm;
 

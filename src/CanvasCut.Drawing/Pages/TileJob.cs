@@ -4,4 +4,5 @@ namespace CanvasCut.Drawing.Pages;
 /// <param name="Title">The set's title, at the head of the map page.</param>
 /// <param name="Header">For which job the set is; on the map page and, shortened where it must be, on every page.</param>
 /// <param name="Footer">What everyone who holds a page must know; likewise.</param>
-public sealed record TileJob(string Title, string Header, string Footer);
+/// <param name="Note">One more line at the foot of every page; empty for none.</param>
+public sealed record TileJob(string Title, string Header, string Footer, string Note = "");

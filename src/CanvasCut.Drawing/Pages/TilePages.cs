@@ -12,7 +12,7 @@ public static class TilePages
     /// <summary>The squares stand between the joins with a little room round them.</summary>
     private const double RoomForSquaresMm = 2;
 
-    /// <summary>The map page, then each piece's pages row by row.</summary>
+    /// <summary>The map page, then each piece's pages row by row, for a printer that is true.</summary>
     /// <param name="pieces">The pieces, each at least one figure.</param>
     /// <param name="job">What stands on every page.</param>
     /// <param name="paper">The paper.</param>
@@ -20,60 +20,68 @@ public static class TilePages
     /// <param name="overlapMm">How much neighbouring pages show twice.</param>
     /// <remarks>The scale is 1. A piece that one page can hold, upright or turned, is never cut by a join.</remarks>
     /// <exception cref="ArgumentException">The paper cannot hold the test squares, or is smaller than its margins and overlap.</exception>
-    public static ImmutableArray<Sheet> Of(ImmutableArray<TilePiece> pieces, TileJob job, PaperSize paper, double marginMm, double overlapMm)
+    public static ImmutableArray<Sheet> Of(ImmutableArray<TilePiece> pieces, TileJob job, PaperSize paper, double marginMm, double overlapMm) =>
+        Of(pieces, job, LayoutOf(paper, (marginMm, overlapMm), PrintCorrection.None));
+
+    /// <summary>The map page, then each piece's pages row by row; small pieces share a page.</summary>
+    /// <param name="pieces">The pieces, each at least one figure.</param>
+    /// <param name="job">What stands on every page.</param>
+    /// <param name="layout">How the pages are divided, from <see cref="LayoutOf"/>.</param>
+    public static ImmutableArray<Sheet> Of(ImmutableArray<TilePiece> pieces, TileJob job, PageLayout layout)
     {
-        var layout = LayoutOf(paper, marginMm, overlapMm);
-        ImmutableArray<TileGrid> grids = [.. pieces.Select(piece => new TileGrid(piece, layout))];
+        ImmutableArray<TileGrid> grids = [.. PagePacking.Of(pieces, layout).Select(piece => new TileGrid(piece, layout))];
+        var noted = job with { Note = layout.Correction.Words };
         var pageCount = 1 + grids.Sum(grid => grid.Plan.PageCount);
         var sheets = ImmutableArray.CreateBuilder<Sheet>(pageCount);
-        sheets.Add(MapPage.Of(grids, job, layout));
+        sheets.Add(MapPage.Of(grids, noted, layout));
         foreach (var grid in grids)
         {
+            ImmutableArray<Figure> figures = [.. grid.Figures, .. JoinMarks.Of(grid)];
             for (var i = 0; i < grid.Plan.PageCount; i++)
             {
                 var number = FormattableString.Invariant($"page {sheets.Count + 1} of {pageCount}");
-                sheets.Add(Page(grid, i / grid.Plan.Columns, i % grid.Plan.Columns, job, number));
+                sheets.Add(Page(grid, figures, (i / grid.Plan.Columns, i % grid.Plan.Columns), noted, number));
             }
         }
 
         return sheets.ToImmutable();
     }
 
-    /// <summary>How <see cref="Of"/> divides its pages.</summary>
-    /// <exception cref="ArgumentException">As there.</exception>
-    public static PageLayout LayoutOf(PaperSize paper, double marginMm, double overlapMm)
+    /// <summary>How pages of a paper are divided.</summary>
+    /// <param name="paper">The paper.</param>
+    /// <param name="edges">What the printer cannot reach on every side, and how much neighbouring pages show twice.</param>
+    /// <param name="correction">For which printer.</param>
+    /// <exception cref="ArgumentException">The paper cannot hold the test squares, or is smaller than its margins and overlap.</exception>
+    public static PageLayout LayoutOf(PaperSize paper, (double MarginMm, double OverlapMm) edges, PrintCorrection correction)
     {
-        var layout = new PageLayout(paper, marginMm, overlapMm, PageFooter.HeightMm);
+        var footerMm = PageFooter.HeightMm + (correction.IsNone ? 0 : PageFooter.NoteMm);
+        var layout = new PageLayout(paper, edges.MarginMm, edges.OverlapMm, footerMm, correction);
         layout.ThrowIfImpossible();
-        if (layout.SmallestWindowSideMm - overlapMm < TestSquares.InchSideMm + RoomForSquaresMm)
+        if (layout.SmallestWindowSideMm - edges.OverlapMm < TestSquares.InchSideMm + RoomForSquaresMm)
         {
-            throw new ArgumentException(FormattableString.Invariant($"{paper.Name} paper with margins of {marginMm} mm and an overlap of {overlapMm} mm cannot hold the test squares."), nameof(paper));
+            throw new ArgumentException(FormattableString.Invariant($"{paper.Name} paper with margins of {edges.MarginMm} mm and an overlap of {edges.OverlapMm} mm cannot hold the test squares."), nameof(paper));
         }
 
         return layout;
     }
 
-    private static Sheet Page(TileGrid grid, int row, int column, TileJob job, string number)
+    private static Sheet Page(TileGrid grid, ImmutableArray<Figure> figures, (int Row, int Column) place, TileJob job, string number)
     {
-        var layout = grid.Plan.Layout;
-        var page = layout.PageSizeMm(grid.Plan.IsLandscape);
-        var (window, label) = (grid.WindowOf(row, column), grid.LabelOf(row, column)!);
-        var corner = new Point(layout.MarginMm, layout.MarginMm + layout.FooterMm);
-        var onPage = window.MovedBy(corner - window.LowerLeft);
-        var shown = Shown([.. grid.Figures, .. JoinMarks.Of(grid)], window);
-        var edges = new TileEdges(grid, row, column, onPage).Figures;
-        var squares = SquarePlace.BestCorner(grid.BodyOf(row, column).MovedBy(corner - window.LowerLeft), [.. Figures.Moved(shown, corner - window.LowerLeft), .. edges]);
-        return new(
-            FormattableString.Invariant($"{grid.Piece.Name}-{label}").ToLowerInvariant(),
-            $"{grid.Piece.Title}, {label}",
-            page.WidthMm,
-            page.HeightMm,
-            [
-                new Inset(shown, window, corner, Scale: 1),
-                .. edges,
-                .. TestSquares.At(squares),
-                .. PageFooter.Of(layout.FooterOf(grid.Plan.IsLandscape), job, label, grid.Piece.Title, number),
-            ]);
+        var (layout, isLandscape) = (grid.Plan.Layout, grid.Plan.IsLandscape);
+        var (window, label) = (grid.WindowOf(place.Row, place.Column), grid.LabelOf(place.Row, place.Column)!);
+        var corner = layout.WindowCornerOf(isLandscape);
+        var toPage = corner - window.LowerLeft;
+        var shown = Shown(figures, window);
+        var edges = new TileEdges(grid, place.Row, place.Column, window.MovedBy(toPage)).Figures;
+        var squares = SquarePlace.BestCorner(grid.BodyOf(place.Row, place.Column).MovedBy(toPage), [.. Figures.Moved(shown, toPage), .. edges]);
+        var names = (FormattableString.Invariant($"{grid.Piece.Name}-{label}").ToLowerInvariant(), $"{grid.Piece.Title}, {label}");
+        return layout.SheetOf(names, isLandscape,
+        [
+            new Inset(shown, window, corner, Scale: 1),
+            .. edges,
+            .. TestSquares.At(squares, isLandscape),
+            .. PageFooter.Of(layout.FooterOf(isLandscape), job, label, grid.Piece.Title, number),
+        ]);
     }
 
     /// <summary>The figures of which something may show in a window; the rest would only make the file larger.</summary>

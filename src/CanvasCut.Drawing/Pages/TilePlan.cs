@@ -5,7 +5,7 @@ namespace CanvasCut.Drawing.Pages;
 public sealed record TilePlan
 {
     /// <summary>What a window may fall short by rounding alone; a hundredth of the thinnest line.</summary>
-    private const double RoundingMm = 1e-6;
+    internal const double RoundingMm = 1e-6;
 
     private TilePlan(PageExtent content, PageLayout layout, bool isLandscape, bool isTurned)
     {

@@ -7,13 +7,11 @@ namespace CanvasCut.Job;
 
 /// <summary>Reads the drawings of a results folder again and holds every cut line against results.json.</summary>
 /// <remarks>
-/// Compared are pieces.dxf, pieces/*.svg, plot.pdf, roll.pdf and roll.svg; not templates.pdf, whose pages show each piece
-/// in parts. A piece may lie anywhere on its sheet and be turned by quarters, but not mirrored.
+/// Compared are the DXF files, pieces.hpgl, pieces/*.svg, plot.pdf, roll.pdf and roll.svg; not templates.pdf, whose pages
+/// show each piece in parts. A piece may lie anywhere on its sheet and be turned by quarters, but not mirrored.
 /// </remarks>
 public static class ResultsComparison
 {
-    private const string PieceFolder = "pieces/";
-
     /// <summary>Sheets that hold other things than pieces, or pieces in parts or to scale.</summary>
     private static readonly ImmutableHashSet<string> NotCompared =
         ImmutableHashSet.Create(StringComparer.Ordinal, "templates.pdf", "report.pdf", "placement.svg", "cut-plan.svg");
@@ -25,7 +23,8 @@ public static class ResultsComparison
 
     private static IEnumerable<ComparedLine> InFile(string folder, string file, WrittenModel model)
     {
-        var pieces = file.StartsWith(PieceFolder, StringComparison.Ordinal)
+        // A file in a folder below, pieces/ or dxf/, holds the one piece it is named for.
+        var pieces = file.Contains('/', StringComparison.Ordinal)
             ? [.. model.Pieces.Where(piece => piece.Id == Path.GetFileNameWithoutExtension(file))]
             : model.Pieces;
         try

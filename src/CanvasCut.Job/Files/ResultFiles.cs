@@ -43,9 +43,7 @@ public static class ResultFiles
     private static ImmutableArray<Sheet> Templates(ImmutableArray<PieceDrawing> drawings, PaperSpec paper, SheetContext context) => TilePages.Of(
         [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],
         new("Templates", context.JobName, context.Footer),
-        new(paper.Name, paper.Width.Millimeters, paper.Height.Millimeters),
-        paper.Margin.Millimeters,
-        paper.Overlap.Millimeters);
+        PaperPages.LayoutOf(paper));
 
     private static ResultFile Pdf(string name, IReadOnlyList<Sheet> sheets, string title, string tells)
     {

@@ -28,7 +28,8 @@ internal static class WorkshopBuilder
     private static PaperSpec Paper(GivenValues given)
     {
         var size = given.Values.Paper("paper.size")!;
-        return size with { Margin = given.Length("paper.margin"), Overlap = given.Length("paper.overlap") };
+        var readings = given.Values.Length("paper.read_x") is { } x && given.Values.Length("paper.read_y") is { } y ? new PrintReadings(x, y) : null;
+        return size with { Margin = given.Length("paper.margin"), Overlap = given.Length("paper.overlap"), Readings = readings };
     }
 
     private static PlotSpec Plot(GivenValues given) => new(given.Values.Length("plot.roll_width"), given.Quantity<bool>("plot.single_stroke"));

@@ -31,6 +31,8 @@ internal static class WorkshopFields
         new Field("paper.size", Paper, Any, Presence.Optional).Or("A4", Source.Chosen).OrImperial("Letter"),
         new Field("paper.margin", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("10 mm", "office printers leave 1/4 in: common practice"),
         new Field("paper.overlap", Length, Reach("0 mm", "60 mm"), Presence.Optional).Or("10 mm", Source.Practice),
+        new Field("paper.read_x", Length, Any, Presence.Optional),
+        new Field("paper.read_y", Length, Any, Presence.Optional),
 
         new Field("dxf.units", Word, Any, Presence.Optional).Among("mm", "in").Or("mm", Source.Chosen),
         new Field("dxf.arcs", Flag, Any, Presence.Optional).Or("false", Source.Chosen),

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace CanvasCut.JobFiles;
 
 /// <summary>Papers by name.</summary>
-/// <remarks>A sizes: ISO 216. Letter and Tabloid: ANSI/ASME Y14.1 (A and B). Arch E: 36 by 48 in.</remarks>
+/// <remarks>A sizes: ISO 216. Letter, Tabloid, ANSI C, D, E: ANSI/ASME Y14.1 (A to E). Arch D and E: 24 by 36 and 36 by 48 in.</remarks>
 internal static class PaperSizes
 {
     private const string Roll = "roll ";
@@ -14,9 +14,15 @@ internal static class PaperSizes
     [
         ("A4", 210, 297),
         ("A3", 297, 420),
+        ("A2", 420, 594),
+        ("A1", 594, 841),
         ("A0", 841, 1189),
         ("Letter", 215.9, 279.4),
         ("Tabloid", 279.4, 431.8),
+        ("ANSI C", 431.8, 558.8),
+        ("ANSI D", 558.8, 863.6),
+        ("ANSI E", 863.6, 1117.6),
+        ("Arch D", 609.6, 914.4),
         ("Arch E", 914.4, 1219.2),
     ];
 

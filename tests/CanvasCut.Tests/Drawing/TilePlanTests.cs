@@ -54,13 +54,19 @@ public sealed class TilePlanTests
         Assert.Contains("A4", Assert.Throws<ArgumentException>(() => TilePlan.For(500, 500, layout)).Message, StringComparison.Ordinal);
     }
 
-    /// <summary>ISO 216, ANSI/ASME Y14.1 (8.5 x 11, 11 x 17 in) and the American Arch E of 36 x 48 in.</summary>
+    /// <summary>ISO 216; ANSI/ASME Y14.1 A to E (8.5 x 11, 11 x 17, 17 x 22, 22 x 34, 34 x 44 in); the American Arch D and E.</summary>
     [Theory]
     [InlineData("A4", 210, 297)]
     [InlineData("a3", 297, 420)]
+    [InlineData("A2", 420, 594)]
+    [InlineData("A1", 594, 841)]
     [InlineData("A0", 841, 1189)]
     [InlineData("Letter", 8.5 * 25.4, 11 * 25.4)]
     [InlineData("tabloid", 11 * 25.4, 17 * 25.4)]
+    [InlineData("ANSI C", 17 * 25.4, 22 * 25.4)]
+    [InlineData("ANSI D", 22 * 25.4, 34 * 25.4)]
+    [InlineData("ANSI E", 34 * 25.4, 44 * 25.4)]
+    [InlineData("Arch D", 24 * 25.4, 36 * 25.4)]
     [InlineData("Arch E", 36 * 25.4, 48 * 25.4)]
     public void Paper_has_its_published_size(string name, double widthMm, double heightMm)
     {

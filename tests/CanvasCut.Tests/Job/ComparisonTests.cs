@@ -24,10 +24,36 @@ public sealed partial class ComparisonTests
 
         var lines = ResultsComparison.Of(folder.PathOf("out"))!;
 
-        // A drawing of its own, and a place in pieces.dxf, plot.pdf, roll.pdf and roll.svg.
-        Assert.Equal(5 * outcome.Content.Patterns.Pieces.Length, lines.Count);
+        // A drawing of its own, and a place in both DXF files, pieces.hpgl, plot.pdf, roll.pdf and roll.svg.
+        Assert.Equal(7 * outcome.Content.Patterns.Pieces.Length, lines.Count);
         Assert.All(lines, line => Assert.True(line.IsTrue, line.ToString()));
-        Assert.All(lines, line => Assert.True(line.Distance!.Value.Millimeters < 0.005, line.ToString()));
+        Assert.All(lines, line => Assert.True(line.Distance!.Value.Millimeters < LargestErrorMm(line.File), line.ToString()));
+    }
+
+    [Theory]
+    [InlineData("units = \"in\"")]
+    [InlineData("arcs = true")]
+    [InlineData("one_file_per_piece = true")]
+    public void A_dxf_in_another_form_is_true(string form)
+    {
+        using var folder = new TemporaryFolder();
+        var outcome = JobOutcome.Of(Repository.Read("patterns/two-bow-small-top/job.toml") + $"\n[dxf]\n{form}\n", "job.toml").Value!;
+        ResultFolder.Write(folder.PathOf("out"), ResultFiles.Of(outcome));
+
+        var lines = ResultsComparison.Of(folder.PathOf("out"))!.Where(line => line.File.EndsWith(".dxf", StringComparison.Ordinal)).ToList();
+
+        Assert.Equal(2 * outcome.Content.Patterns.Pieces.Length, lines.Count);
+        Assert.All(lines, line => Assert.True(line.IsTrue, line.ToString()));
+    }
+
+    [Fact]
+    public void A_plotter_file_of_another_scale_is_found()
+    {
+        var (code, output) = Compared("pieces.hpgl", hpgl => HpglPlace().Replace(hpgl, match =>
+            $"{match.Groups[1].Value}{int.Parse(match.Groups[2].Value, CultureInfo.InvariantCulture) * 1016 / 1000}"));
+
+        Assert.Equal(1, code);
+        Assert.Contains("pieces.hpgl: the cut line of", output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -65,6 +91,8 @@ public sealed partial class ComparisonTests
     [Theory]
     [InlineData("pieces.dxf", "pieces.dxf cannot be read: the file ends before its EOF; it is cut short.")]
     [InlineData("pieces/carrier.svg", "pieces/carrier.svg cannot be read: the drawing is broken or cut short at line")]
+    [InlineData("pieces-pattern.dxf", "pieces-pattern.dxf cannot be read: the file ends before its EOF; it is cut short.")]
+    [InlineData("pieces.hpgl", "pieces.hpgl cannot be read: the file ends before the pen is put away; it is cut short.")]
     [InlineData("roll.svg", "roll.svg cannot be read: the drawing is broken or cut short at line")]
     [InlineData("plot.pdf", "plot.pdf cannot be read: the PDF file is broken or cut short")]
     public void A_file_cut_short_is_found(string name, string words)
@@ -213,6 +241,14 @@ public sealed partial class ComparisonTests
         return (code, output.ToString(), errors.ToString());
     }
 
+    /// <summary>Half a step of the format's numbers, both ways, and a little: 0.025 mm in HP-GL, 0.01 mm in the exchange file.</summary>
+    private static double LargestErrorMm(string file) => file switch
+    {
+        "pieces.hpgl" => 0.018,
+        "pieces-pattern.dxf" => 0.008,
+        _ => 0.005,
+    };
+
     private static int Count(string text, string part) => text.Split(part).Length - 1;
 
     [GeneratedRegex("(data-role=\"cut\"[^/]* d=\"M)([0-9.]+)")]
@@ -220,6 +256,9 @@ public sealed partial class ComparisonTests
 
     [GeneratedRegex("(width|height)=\"([0-9.]+)mm\"")]
     private static partial Regex Size();
+
+    [GeneratedRegex(@"([UD,])(\d+)")]
+    private static partial Regex HpglPlace();
 
     [GeneratedRegex(@"^( *[12]0)\n([-0-9.]+)\n", RegexOptions.Multiline)]
     private static partial Regex DxfPlace();

@@ -85,7 +85,7 @@ public sealed class EverythingTests
             new ClothSpec("canvas", new(Mm(1370), Mm(12), Mm(457.2)), new(WarpDirection.Athwart, RollTurns.Quarter, Mm(6), true), new(0.01, 0.005), FelledSeam.Semi),
             Job.Workshop.Cloth);
         Assert.Equal(new SewingSpec(Mm(5), "V138", 3, 5), Job.Workshop.Sewing);
-        Assert.Equal(new PaperSpec("roll 914 mm", Mm(914), Mm(5000), Mm(5), Mm(15)), Job.Workshop.Paper);
+        Assert.Equal(new PaperSpec("roll 914 mm", Mm(914), Mm(5000), Mm(5), Mm(15), new(Mm(99.2), Mm(100.0125))), Job.Workshop.Paper);
         Assert.Equal(new DxfSpec(DxfUnit.Inch, HasArcs: true, IsOneFilePerPiece: true), Job.Workshop.Dxf);
         Assert.Equal(new PlotSpec(Mm(914), SingleStroke: true), Job.Workshop.Plot);
         Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4)), Job.Limits);
