@@ -4,6 +4,8 @@ using CanvasCut.Job;
 namespace CanvasCut.Benchmarks;
 
 /// <summary>The parts of making the built-in example, as ratios to reading and working it out.</summary>
+/// <remarks>In this process: a project made on the way would not see what ours refer to, for references are not handed on.</remarks>
+[InProcess]
 [MemoryDiagnoser]
 public class JobBenchmarks
 {
