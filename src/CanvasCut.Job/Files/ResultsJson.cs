@@ -63,6 +63,7 @@ public static class ResultsJson
             ["order"] = content.Order.Select(line => new { item = line.Item, quantity = line.Quantity, unit = line.Unit, also = line.Also, @for = line.For }),
             ["marks"] = TopMarks.Of(mounted).Select(mark => new { name = mark.Name, station_mm = Mm(mark.Place.Station), offset_mm = Mm(mark.Place.Offset) }),
             ["diagonals"] = TopMarks.Diagonals(mounted).Select(diagonal => new { name = diagonal.Name, distance_mm = Mm(diagonal.Distance) }),
+            ["paper"] = Paper(content.Patterns.Job.Workshop.Paper),
             ["defaults"] = content.Patterns.Job.Defaults.Select(used => new { field = used.Field, value = used.Value, source = used.Source }),
         };
     }
@@ -126,6 +127,8 @@ public static class ResultsJson
             placed = plan.Placed.Select(placed => new { piece = placed.Piece.Title.Id, copy = placed.Copy, cut_mm = Points(placed.Outline) }),
         };
     }
+
+    private static object Paper(PaperSpec paper) => new { name = paper.Name, read_x_mm = Mm(paper.Readings?.X), read_y_mm = Mm(paper.Readings?.Y) };
 
     private static object Place(TopPlace place) => new { station_mm = Mm(place.Station), offset_mm = Mm(place.Offset) };
 
