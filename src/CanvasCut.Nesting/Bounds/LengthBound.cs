@@ -17,9 +17,6 @@ public enum BoundKind
 
     /// <summary>Pieces that cannot pass each other lie in a row, in whatever order.</summary>
     Row,
-
-    /// <summary>Every arrangement of rectangles inside the pieces was tried.</summary>
-    Arrangements,
 }
 
 /// <summary>A length that no layout can stay below.</summary>
