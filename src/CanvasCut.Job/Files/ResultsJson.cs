@@ -123,6 +123,8 @@ public static class ResultsJson
             used_mm = Mm(plan.Used),
             order_mm = Mm(plan.Ordered),
             lower_bound_mm = Mm(plan.LowerBound),
+            lower_bound_by = PlanWords.Of(plan.Proof.Shown),
+            verdict = PlanWords.Of(plan.Proof.Verdict),
             use = Math.Round(plan.Use, Digits),
             placed = plan.Placed.Select(placed => new { piece = placed.Piece.Title.Id, copy = placed.Copy, cut_mm = Points(placed.Outline) }),
         };
