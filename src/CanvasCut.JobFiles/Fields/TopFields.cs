@@ -23,7 +23,12 @@ internal static class TopFields
         new("top.bow[].girth", Length, Size("0.3 m", "6 m"), Presence.Optional),
         new("top.bow[].chord", Length, Size("0.3 m", "6 m"), Presence.Optional),
         new("top.bow[].crown", Length, Reach("0 mm", "1 m"), Presence.Optional),
+        new("top.bow[].girth_port", Length, Size("0.15 m", "3 m"), Presence.Optional),
+        new("top.bow[].girth_starboard", Length, Size("0.15 m", "3 m"), Presence.Optional),
+        new("top.bow[].crown_port", Length, Reach("0 mm", "1 m"), Presence.Optional),
+        new("top.bow[].crown_starboard", Length, Reach("0 mm", "1 m"), Presence.Optional),
         new("top.bow[].height", Length, Signed("-3 m", "5 m"), Presence.Optional),
+        new("top.bow[].sag_aft", Length, Reach("0 mm", "200 mm"), Presence.Optional),
 
         new("top.keep_out[].name", Text, Any, Presence.RequiredInTable),
         new("top.keep_out[].station", LengthPair, Signed("-2 m", "8 m"), Presence.RequiredInTable),

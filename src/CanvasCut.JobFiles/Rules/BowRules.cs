@@ -14,6 +14,7 @@ internal static class BowRules
     public static void Check(JobValues values, RuleLog rules)
     {
         Length? before = null;
+        BayRules.Check(values, rules);
         foreach (var bow in values.Tables("top.bow"))
         {
             var station = values.Length($"{bow}.station");
@@ -26,38 +27,56 @@ internal static class BowRules
 
     private static void CheckMeasures(JobValues values, RuleLog rules, string bow)
     {
-        var written = Measures.Where(measure => values.IsWritten($"{bow}.{measure}")).ToList();
+        var arePaired = HalfBowRules.ArePaired(values, rules, bow);
+        var written = Measures.Where(measure => values.IsWritten(Place(values, bow, measure))).ToList();
         rules.When(
             written.Count == 1,
             ProblemCode.BowMeasures,
-            $"{bow}.{written.FirstOrDefault()}",
+            Place(values, bow, written.FirstOrDefault() ?? Measures[0]),
             "is not enough for an arc; give two of girth, chord and crown, or none.");
         var arc = BowArc.Of(values, bow);
-        var isKnown = written.TrueForAll(measure => values.Length($"{bow}.{measure}") is not null);
-        if (written.Count > 1 && isKnown && CanBe(arc, rules, bow) && arc is { Girth: { } girth, Chord: not null, Crown: not null })
+        var isKnown = arePaired && written.TrueForAll(measure => Of(arc, measure) is not null);
+        if (written.Count > 1 && isKnown && CanBe(arc, rules, measure => Place(values, bow, measure)))
         {
-            CheckGirth(arc.Arc()!, girth, rules, bow);
+            HalfBowRules.CheckArcs(arc, rules, bow);
+            CheckGirth(arc, rules, Place(values, bow, "girth"));
         }
     }
 
-    private static bool CanBe(BowArc arc, RuleLog rules, string bow)
+    /// <summary>Where a measure of a bow is written: for the whole, or for its port half.</summary>
+    private static string Place(JobValues values, string bow, string measure) =>
+        values.IsWritten($"{bow}.{measure}_port") ? $"{bow}.{measure}_port" : $"{bow}.{measure}";
+
+    private static Length? Of(BowArc arc, string measure) => measure switch
+    {
+        "girth" => arc.Girth,
+        "chord" => arc.Chord,
+        _ => arc.Crown,
+    };
+
+    private static bool CanBe(BowArc arc, RuleLog rules, Func<string, string> place)
     {
         var isShort = arc.Girth < arc.Chord;
         var isHigh = arc.Crown > arc.Chord / 2 || (arc.Chord is null && arc.Crown > arc.Girth / Math.PI);
         var isTight = arc.Crown is null && arc.Girth > arc.Chord * (Math.PI / 2);
-        rules.When(isShort, ProblemCode.BowsDisagree, $"{bow}.girth", $"is shorter than the chord, {In(arc.Chord)}; along the cloth it can only be longer than straight across.");
-        rules.When(isHigh, ProblemCode.BowsDisagree, $"{bow}.crown", "is higher than a half circle; measure the crown from the straight chord up to the middle.");
-        rules.When(isTight, ProblemCode.BowsDisagree, $"{bow}.girth", $"is more than a half circle on the chord, {In(arc.Chord)}.");
+        rules.When(isShort, ProblemCode.BowsDisagree, place("girth"), $"is shorter than the chord, {In(arc.Chord)}; along the cloth it can only be longer than straight across.");
+        rules.When(isHigh, ProblemCode.BowsDisagree, place("crown"), "is higher than a half circle; measure the crown from the straight chord up to the middle.");
+        rules.When(isTight, ProblemCode.BowsDisagree, place("girth"), $"is more than a half circle on the chord, {In(arc.Chord)}.");
         return !isShort && !isHigh && !isTight;
     }
 
-    private static void CheckGirth(CircularArc arc, Length girth, RuleLog rules, string bow)
+    private static void CheckGirth(BowArc measured, RuleLog rules, string path)
     {
-        var difference = Math.Abs(arc.GirthMm - girth.Millimeters);
+        if (measured is not { Girth.Millimeters: var girth, Chord.Millimeters: var chord, Crown.Millimeters: var crown })
+        {
+            return;
+        }
+
+        var fitting = CircularArc.FromChordAndRise(chord, crown).GirthMm;
         rules.When(
-            difference > Math.Max(TapeErrorMm, TapeErrorPart * girth.Millimeters),
+            Math.Abs(fitting - girth) > Math.Max(TapeErrorMm, TapeErrorPart * girth),
             ProblemCode.BowsDisagree,
-            $"{bow}.girth",
-            $"does not fit the chord and the crown, which make it {In(Length.FromMillimeters(arc.GirthMm))}; measure again.");
+            path,
+            $"does not fit the chord and the crown, which make it {In(Length.FromMillimeters(fitting))}; measure again.");
     }
 }

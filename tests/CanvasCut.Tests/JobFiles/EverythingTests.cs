@@ -28,12 +28,23 @@ public sealed class EverythingTests
     [Fact]
     public void The_bows_are_read()
     {
-        Assert.Equal([50.8, 1100, 2150], Job.Top.Bows.Select(bow => bow.Station.Millimeters));
-        Assert.Equal([22.225, 100, 25], Job.Top.Bows.Select(bow => bow.Diameter.Millimeters));
-        Assert.Equal([-20, 40, 0], Job.Top.Bows.Select(bow => bow.Height!.Value.Millimeters));
-        Assert.Equal([1900, 1970, 1900], Job.Top.Bows.Select(bow => bow.Across!.ChordMm));
+        Assert.Equal([50.8, 1100, 2150, 2180], Job.Top.Bows.Select(bow => bow.Station.Millimeters));
+        Assert.Equal([22.225, 100, 25, 25], Job.Top.Bows.Select(bow => bow.Diameter.Millimeters));
+        Assert.Equal([-20, 40, 0, 1], Job.Top.Bows.Select(bow => bow.Height!.Value.Millimeters));
+        Assert.Equal([1900, 1970, 1900], Job.Top.Bows.Take(3).Select(bow => bow.Across!.ChordMm));
         Assert.Equal(1993, Job.Top.Bows[1].Across!.GirthMm, tolerance: 1e-6);
         Assert.Equal(135, Job.Top.Bows[2].Across!.RiseMm);
+        Assert.Equal([12, 0, 0, 0], Job.Top.Bows.Select(bow => bow.SagAft.Millimeters));
+    }
+
+    [Fact]
+    public void The_halves_of_a_bow_are_read()
+    {
+        var halves = Job.Top.Bows[3].Halves!;
+
+        Assert.Equal((130, 140), (halves.Port.RiseMm, halves.Starboard.RiseMm));
+        Assert.Equal(1920, halves.Port.GirthMm, tolerance: 1e-6);
+        Assert.Equal(1940, halves.Starboard.GirthMm, tolerance: 1e-6);
     }
 
     [Fact]
