@@ -15,8 +15,9 @@ internal static class TopBuilder
     private static Bow Bow(GivenValues given, string path) => new(
         given.Length($"{path}.station"),
         given.Length($"{path}.diameter"),
-        BowArc.Of(given.Values, path).Arc(),
-        given.Values.Length($"{path}.height"));
+        BowArc.Of(given.Values, path).Arc() is { } arc ? BowHalves.Even(arc) : null,
+        given.Values.Length($"{path}.height"),
+        sagAft: UnitsNet.Length.Zero);
 
     private static KeepOut KeepOut(GivenValues given, string path) => new(
         given.Text($"{path}.name"),

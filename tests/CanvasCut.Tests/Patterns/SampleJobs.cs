@@ -43,7 +43,7 @@ internal static class SampleJobs
         new(Mm(length), Mm(width), new(Mm(25), Mm(0)), bows, keepOuts);
 
     public static Bow BowAt(double station, double chord = 1750, double crown = 90) =>
-        new(Mm(station), Mm(25.4), CircularArc.FromChordAndRise(chord, crown), null);
+        new(Mm(station), Mm(25.4), BowHalves.Even(CircularArc.FromChordAndRise(chord, crown)), null, Mm(0));
 
     public static SolarPanel Panel(double length, double width, double dead = 15, LongSide? longSide = LongSide.Athwart) => new(
         new(Mm(length), Mm(width), Mm(2.5), Mm(10), null),
