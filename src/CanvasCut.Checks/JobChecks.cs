@@ -9,11 +9,9 @@ public static class JobChecks
     /// <summary>What this version does not look at, for the report to say so.</summary>
     public static ImmutableArray<string> NotInThisVersion { get; } =
     [
-        "bending over the ridge of a bow, fore and aft, and bending in two directions at once",
-        "unsupported spans, sag, slope and water that stands",
+        "slope and water that stands",
         "wind: the load on zippers, seams and pockets, and when to take the panel off",
         "bonding weather: surface temperature, dew point, curing time",
-        "whether the zippers still close after the cloth has shrunk",
         "heat, cables and everything electric",
         "whether the top is sound enough to be sewn to",
     ];
@@ -22,7 +20,8 @@ public static class JobChecks
     public static ImmutableArray<CheckResult> Of(PatternSet patterns) =>
     [
         .. FitChecks.Of(patterns.Job, patterns.Mounted)
-            .Concat(AthwartBend.Check(patterns.Job, patterns.Mounted))
+            .Concat(ShapeChecks.Of(patterns))
+            .Concat(SupportChecks.Of(patterns))
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SupplyChecks.Of(patterns))
             .Concat(PlotChecks.Of(patterns))

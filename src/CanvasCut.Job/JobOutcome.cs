@@ -22,6 +22,9 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     /// <summary>Whether a check failed.</summary>
     public bool HasFailed => Content.Checks.Any(check => check.Verdict == Verdict.Fail);
 
+    /// <summary>What must be read before the verdicts; usually nothing.</summary>
+    public ImmutableArray<string> Notices => JobNotices.Of(Content.Patterns.Job);
+
     /// <summary>Reads a job file and works everything out.</summary>
     /// <param name="text">The file's text.</param>
     /// <param name="fileName">What messages call it.</param>

@@ -92,4 +92,10 @@ public static class ProblemCode
 
     /// <summary>A reading of the 100 mm square cannot be corrected, or one of the two is missing.</summary>
     public const string Reading = "CC129";
+
+    /// <summary>A bend limit in degrees cannot be, or is spread over more than the panel.</summary>
+    public const string BendAngle = "CC160";
+
+    /// <summary>A panel cannot hang over a table's edge so, or hangs too far to tell its stiffness.</summary>
+    public const string Droop = "CC161";
 }

@@ -41,6 +41,7 @@ public static class ResultsJson
             ["job"] = outcome.Context.JobName,
             ["files"] = files,
             ["failed"] = outcome.HasFailed,
+            ["notices"] = outcome.Notices,
             ["checks"] = content.Checks.Select(Check),
             ["position"] = Place(Plan.PlaceOf(mounted.CarrierBox.Center)),
             ["position_chosen_by_program"] = content.Fit.IsPlaceChosen,

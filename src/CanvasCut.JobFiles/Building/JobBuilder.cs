@@ -32,5 +32,11 @@ internal static class JobBuilder
         given.Quantity<double>("limits.bend_factor"),
         given.Length("limits.tube_clearance"),
         given.Length("limits.cell_margin"),
-        given.Length("limits.shade_gap"));
+        given.Length("limits.shade_gap"),
+        new(
+            given.Quantity<double>("limits.cloth_sag"),
+            given.Length("limits.edge_gap"),
+            given.Length("limits.zipper_pull"),
+            given.Quantity<double>("limits.shrink"),
+            given.Quantity<double>("limits.creep")));
 }

@@ -16,6 +16,7 @@ internal enum FieldKind
     Percent,
     Mass,
     Speed,
+    Angle,
     Paper,
 }
 

@@ -8,11 +8,15 @@ namespace CanvasCut.JobFiles;
 /// <summary>Reads quantities that are not lengths, and tells any quantity's size for comparing.</summary>
 internal static partial class QuantityText
 {
-    /// <summary>A mass, a speed or a percentage, as the kind says; null when the text is none.</summary>
+    /// <summary>A mass, a speed, an angle or a percentage, as the kind says; null when the text is none.</summary>
     public static object? Parse(FieldKind kind, string text) =>
         kind == FieldKind.Mass ? Mass(text)
         : kind == FieldKind.Speed ? Speed(text)
+        : kind == FieldKind.Angle ? Angle(text)
         : Percent(text);
+
+    /// <summary>An angle in degrees; null when the text is none.</summary>
+    public static Angle? Angle(string text) => Split(text) is (var number, "deg" or "°") ? UnitsNet.Angle.FromDegrees(number) : null;
 
     /// <summary>A mass in kg, g, lb or oz; null when the text is none.</summary>
     public static Mass? Mass(string text) => Split(text) switch
@@ -37,12 +41,13 @@ internal static partial class QuantityText
     /// <summary>A percentage as a part of one; null when the text is none.</summary>
     public static double? Percent(string text) => Split(text) is (var number, "%") ? number / 100 : null;
 
-    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, parts of one, or the number itself.</summary>
+    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, degrees, parts of one, or the number itself.</summary>
     public static double SizeOf(object value) => value switch
     {
         Length length => length.Millimeters,
         Mass mass => mass.Kilograms,
         Speed speed => speed.MetersPerSecond,
+        Angle angle => angle.Degrees,
         int count => count,
         _ => (double)value,
     };
@@ -52,6 +57,7 @@ internal static partial class QuantityText
     {
         FieldKind.Mass => SizeOf(Mass(text)!.Value),
         FieldKind.Speed => SizeOf(Speed(text)!.Value),
+        FieldKind.Angle => SizeOf(Angle(text)!.Value),
         FieldKind.Percent => Percent(text)!.Value,
         FieldKind.Count or FieldKind.Factor => double.Parse(text, CultureInfo.InvariantCulture),
         _ => SizeOf(LengthText.Parse(text).Value!.Value),
@@ -65,6 +71,6 @@ internal static partial class QuantityText
             : null;
     }
 
-    [GeneratedRegex(@"^\s*(-?[0-9]{1,9}(?:\.[0-9]{1,9})?)\s*([a-z/%]+)\s*$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^\s*(-?[0-9]{1,9}(?:\.[0-9]{1,9})?)\s*([a-z/%°]+)\s*$", RegexOptions.CultureInvariant)]
     private static partial Regex NumberAndUnit();
 }

@@ -19,7 +19,7 @@ internal static class RangeCheck
     {
         (Length from, Length to) => One(located, from, isAccepted) is null || One(located, to, isAccepted) is null ? null : value,
         ImmutableArray<Length> list => All(located, list, isAccepted) ? value : null,
-        Length or Mass or Speed or int or double => One(located, value, isAccepted),
+        Length or Mass or Speed or Angle or int or double => One(located, value, isAccepted),
         _ => value,
     };
 

@@ -48,6 +48,7 @@ internal static class ValueParser
         {
             FieldKind.Mass => ("2.3 kg", "a mass in kg, g, lb or oz"),
             FieldKind.Speed => ("35 kn", "a wind speed in kn, m/s, mph or km/h"),
+            FieldKind.Angle => ("5 deg", "an angle in degrees"),
             _ => ("1 %", "a percentage"),
         };
         if (TextOf(value, $"{what} in quotes, such as \"{example}\"") is not string text)

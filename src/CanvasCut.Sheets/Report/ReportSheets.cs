@@ -21,6 +21,7 @@ public static class ReportSheets
         Verdicts(flow, content, context);
         Placement(flow, content, context);
         flow.Picture(PlacementSheet.Picture(content.Patterns, context));
+        Side(flow, content, context);
         Marks(flow, content, context);
         Pieces(flow, content, context);
         Zippers(flow, content, context);
@@ -38,6 +39,11 @@ public static class ReportSheets
     private static void Verdicts(Flow flow, ReportContent content, SheetContext context)
     {
         flow.Heading("Does it fit?");
+        foreach (var notice in JobNotices.Of(content.Patterns.Job))
+        {
+            flow.Text(notice, isBold: true);
+        }
+
         flow.Text(CheckText.Count(content.Checks) + ".", isBold: true);
         if (context.Warning.Length > 0)
         {
@@ -74,6 +80,18 @@ public static class ReportSheets
         flow.Text(content.Fit.IsPlaceChosen
             ? "The place was chosen by the program: the one with the largest smallest spare distance on a 5 mm grid."
             : "The place is the job file's (carrier.position).");
+    }
+
+    private static void Side(Flow flow, ReportContent content, SheetContext context)
+    {
+        if (SidePicture.Of(content.Patterns, context.Units) is not { } side)
+        {
+            return;
+        }
+
+        flow.Heading("The panel over the bows");
+        flow.Text("From the side, along the panel's middle: the panel thick, the cloth thin, R the panel's radius where it lies on a tube.");
+        flow.Picture(side);
     }
 
     private static string PanelText(SolarPanel panel, PrintUnits units)
