@@ -16,6 +16,8 @@ internal enum FieldKind
     Percent,
     Mass,
     Speed,
+    Duration,
+    Date,
     Paper,
 }
 

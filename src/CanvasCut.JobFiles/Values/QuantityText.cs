@@ -8,10 +8,11 @@ namespace CanvasCut.JobFiles;
 /// <summary>Reads quantities that are not lengths, and tells any quantity's size for comparing.</summary>
 internal static partial class QuantityText
 {
-    /// <summary>A mass, a speed or a percentage, as the kind says; null when the text is none.</summary>
+    /// <summary>A mass, a speed, a time or a percentage, as the kind says; null when the text is none.</summary>
     public static object? Parse(FieldKind kind, string text) =>
         kind == FieldKind.Mass ? Mass(text)
         : kind == FieldKind.Speed ? Speed(text)
+        : kind == FieldKind.Duration ? Duration(text)
         : Percent(text);
 
     /// <summary>A mass in kg, g, lb or oz; null when the text is none.</summary>
@@ -34,15 +35,25 @@ internal static partial class QuantityText
         _ => null,
     };
 
+    /// <summary>A time in h, min or days; null when the text is none.</summary>
+    public static Duration? Duration(string text) => Split(text) switch
+    {
+        (var number, "h" or "hours" or "hour") => UnitsNet.Duration.FromHours(number),
+        (var number, "min" or "minutes") => UnitsNet.Duration.FromMinutes(number),
+        (var number, "days" or "day" or "d") => UnitsNet.Duration.FromDays(number),
+        _ => null,
+    };
+
     /// <summary>A percentage as a part of one; null when the text is none.</summary>
     public static double? Percent(string text) => Split(text) is (var number, "%") ? number / 100 : null;
 
-    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, parts of one, or the number itself.</summary>
+    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, hours, parts of one, or the number itself.</summary>
     public static double SizeOf(object value) => value switch
     {
         Length length => length.Millimeters,
         Mass mass => mass.Kilograms,
         Speed speed => speed.MetersPerSecond,
+        Duration duration => duration.Hours,
         int count => count,
         _ => (double)value,
     };
@@ -52,6 +63,7 @@ internal static partial class QuantityText
     {
         FieldKind.Mass => SizeOf(Mass(text)!.Value),
         FieldKind.Speed => SizeOf(Speed(text)!.Value),
+        FieldKind.Duration => SizeOf(Duration(text)!.Value),
         FieldKind.Percent => Percent(text)!.Value,
         FieldKind.Count or FieldKind.Factor => double.Parse(text, CultureInfo.InvariantCulture),
         _ => SizeOf(LengthText.Parse(text).Value!.Value),
