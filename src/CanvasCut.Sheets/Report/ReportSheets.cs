@@ -133,7 +133,7 @@ public static class ReportSheets
         flow.Heading("Order of work");
         var half = (flow.WidthMm - 10) / 2;
         var table = new Table([new("No", 10), new("Do", half), new("Before going on", half)]);
-        flow.Rows(table, WorkOrder.Of(content.Patterns).Select((step, i) => ImmutableArray.Create($"{i + 1}", step.Do, step.Check)));
+        flow.Rows(table, WorkOrder.Of(content.Patterns).Steps.Select(step => ImmutableArray.Create($"{step.Number}", step.Step.Task.Do, step.Step.Advice.Check)));
     }
 
     private static void Defaults(Flow flow, ReportContent content)
