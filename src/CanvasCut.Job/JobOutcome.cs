@@ -22,6 +22,9 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     /// <summary>Whether a check failed.</summary>
     public bool HasFailed => Content.Checks.Any(check => check.Verdict == Verdict.Fail);
 
+    /// <summary>The order of work.</summary>
+    public WorkSchedule Work => WorkOrder.Of(Content.Patterns);
+
     /// <summary>Reads a job file and works everything out.</summary>
     /// <param name="text">The file's text.</param>
     /// <param name="fileName">What messages call it.</param>

@@ -29,7 +29,7 @@ public sealed record WorkSchedule(ImmutableArray<ScheduledStep> Steps, Duration 
     public int Days => Steps.Max(step => (int)Math.Floor((step.End.Days - 1e-9)) + 1);
 
     /// <summary>Puts steps on days.</summary>
-    /// <param name="graph">The steps; where there is a choice, the first of them that can be done is done first.</param>
+    /// <param name="graph">The steps; where there is a choice, one that starts a cure goes first, else the first of them that can be done.</param>
     /// <param name="hoursPerDay">How long one works a day; the rest of the day cures go on.</param>
     /// <remarks>A step that does not fit in what is left of a day begins the next day, unless it is longer than a day.</remarks>
     internal static WorkSchedule Of(WorkGraph graph, Duration hoursPerDay)
@@ -46,7 +46,7 @@ public sealed record WorkSchedule(ImmutableArray<ScheduledStep> Steps, Duration 
                 .ToList();
             var from = ready.Min(each => each.From);
             clock = UnitMath.Max(clock, from);
-            var next = ready.First(each => each.From <= clock).Index;
+            var next = ready.Where(each => each.From <= clock).MinBy(each => (graph.Steps[each.Index].Time.Wait > Duration.Zero ? 0 : 1, each.Index)).Index;
             var (start, end) = days.Fit(clock, graph.Steps[next].Time.Hands);
             done[next] = new(graph.Steps[next], order.Count + 1, start, end);
             order.Add(done[next]!);

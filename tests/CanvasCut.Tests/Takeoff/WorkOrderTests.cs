@@ -54,10 +54,10 @@ public sealed class WorkOrderTests
     public void The_panel_lies_for_72_hours_while_the_pockets_are_made()
     {
         var order = WorkOrder.Of(Plain);
-        var (cure, prove) = (Of(order, "cure"), Of(order, "prove-bond"));
+        var (bond, cure, prove) = (Of(order, "bond"), Of(order, "cure"), Of(order, "prove-bond"));
 
         Assert.InRange((prove.Start - cure.End).Hours, 72 - 1e-9, 7 * 24);
-        Assert.All(order.Steps.Where(each => each.Step.Task.Id.StartsWith("ready-", StringComparison.Ordinal)), each => Assert.InRange(each.Number, cure.Number, prove.Number));
+        Assert.All(order.Steps.Where(each => each.Step.Task.Id.StartsWith("ready-", StringComparison.Ordinal)), each => Assert.InRange(each.Number, bond.Number, prove.Number));
     }
 
     /// <summary>
