@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using UnitsNet;
 
 namespace CanvasCut.JobFiles;
 
@@ -18,6 +19,8 @@ internal static class JobBuilder
             FasteningsBuilder.Build(given),
             WorkshopBuilder.Build(given),
             Limits(given),
+            Work(given),
+            Care(given),
             defaults);
     }
 
@@ -39,4 +42,14 @@ internal static class JobBuilder
             given.Length("limits.zipper_pull"),
             given.Quantity<double>("limits.shrink"),
             given.Quantity<double>("limits.creep")));
+
+    private static WorkSpec Work(GivenValues given) => new(
+        given.Quantity<Duration>("work.hours_per_day"),
+        given.Quantity<Duration>("work.cure"),
+        given.Word<BondOrder>("work.order"));
+
+    private static CareSpec Care(GivenValues given) => new(
+        given.Values.Quantity<DateOnly>("care.fitted"),
+        given.Values.Quantity<int>("care.thread_life_months"),
+        given.Quantity<bool>("care.hook_and_loop"));
 }

@@ -17,6 +17,8 @@ internal enum FieldKind
     Mass,
     Speed,
     Angle,
+    Duration,
+    Date,
     Paper,
 }
 

@@ -8,11 +8,12 @@ namespace CanvasCut.JobFiles;
 /// <summary>Reads quantities that are not lengths, and tells any quantity's size for comparing.</summary>
 internal static partial class QuantityText
 {
-    /// <summary>A mass, a speed, an angle or a percentage, as the kind says; null when the text is none.</summary>
+    /// <summary>A mass, a speed, an angle, a time or a percentage, as the kind says; null when the text is none.</summary>
     public static object? Parse(FieldKind kind, string text) =>
         kind == FieldKind.Mass ? Mass(text)
         : kind == FieldKind.Speed ? Speed(text)
         : kind == FieldKind.Angle ? Angle(text)
+        : kind == FieldKind.Duration ? Duration(text)
         : Percent(text);
 
     /// <summary>An angle in degrees; null when the text is none.</summary>
@@ -38,16 +39,26 @@ internal static partial class QuantityText
         _ => null,
     };
 
+    /// <summary>A time in h, min or days; null when the text is none.</summary>
+    public static Duration? Duration(string text) => Split(text) switch
+    {
+        (var number, "h" or "hours" or "hour") => UnitsNet.Duration.FromHours(number),
+        (var number, "min" or "minutes") => UnitsNet.Duration.FromMinutes(number),
+        (var number, "days" or "day" or "d") => UnitsNet.Duration.FromDays(number),
+        _ => null,
+    };
+
     /// <summary>A percentage as a part of one; null when the text is none.</summary>
     public static double? Percent(string text) => Split(text) is (var number, "%") ? number / 100 : null;
 
-    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, degrees, parts of one, or the number itself.</summary>
+    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, degrees, hours, parts of one, or the number itself.</summary>
     public static double SizeOf(object value) => value switch
     {
         Length length => length.Millimeters,
         Mass mass => mass.Kilograms,
         Speed speed => speed.MetersPerSecond,
         Angle angle => angle.Degrees,
+        Duration duration => duration.Hours,
         int count => count,
         _ => (double)value,
     };
@@ -58,6 +69,7 @@ internal static partial class QuantityText
         FieldKind.Mass => SizeOf(Mass(text)!.Value),
         FieldKind.Speed => SizeOf(Speed(text)!.Value),
         FieldKind.Angle => SizeOf(Angle(text)!.Value),
+        FieldKind.Duration => SizeOf(Duration(text)!.Value),
         FieldKind.Percent => Percent(text)!.Value,
         FieldKind.Count or FieldKind.Factor => double.Parse(text, CultureInfo.InvariantCulture),
         _ => SizeOf(LengthText.Parse(text).Value!.Value),

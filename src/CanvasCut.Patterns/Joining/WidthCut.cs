@@ -61,7 +61,7 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
         var where = part.Number == 1 ? $", {first}" : part.Number == part.Of ? $", {last}" : string.Empty;
         return piece.Title with
         {
-            Id = $"{piece.Title.Id}-width-{part.Number}",
+            Id = piece.Title.IdOfWidth(part.Number),
             Name = $"{piece.Title.Name}, width {part.Number} of {part.Of}{where}",
         };
     }

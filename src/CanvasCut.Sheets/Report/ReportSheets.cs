@@ -29,7 +29,7 @@ public static class ReportSheets
         flow.Picture(CutPlanSheet.Picture(content.Plan, context));
         flow.Rows(CutPlanSheet.ListFor(content.Plan, context, flow.WidthMm), CutPlanSheet.Rows(content.Plan, context));
         Order(flow, content);
-        Work(flow, content);
+        WorkPages.Add(flow, content.Patterns);
         flow.Heading("Cautions");
         flow.List(Cautions.For(content.Patterns.Job.Panel));
         Defaults(flow, content);
@@ -144,14 +144,6 @@ public static class ReportSheets
         flow.Heading("What to buy");
         var table = new Table([new("Item", 62), new("Quantity", 20), new("Unit", 14), new("That is", 50), new("For", flow.WidthMm - 146)]);
         flow.Rows(table, content.Order.Select(line => ImmutableArray.Create(line.Item, line.Quantity, line.Unit, line.Also, line.For)));
-    }
-
-    private static void Work(Flow flow, ReportContent content)
-    {
-        flow.Heading("Order of work");
-        var half = (flow.WidthMm - 10) / 2;
-        var table = new Table([new("No", 10), new("Do", half), new("Before going on", half)]);
-        flow.Rows(table, WorkOrder.Of(content.Patterns).Select((step, i) => ImmutableArray.Create($"{i + 1}", step.Do, step.Check)));
     }
 
     private static void Defaults(Flow flow, ReportContent content)

@@ -102,5 +102,12 @@ public sealed class EverythingTests
         Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4), new(0.03, Mm(7), Mm(8), 0.02, 0.01)), Job.Limits);
     }
 
+    [Fact]
+    public void The_plan_of_the_work_and_its_care_are_read()
+    {
+        Assert.Equal(new WorkSpec(Duration.FromMinutes(150), Duration.FromDays(4), BondOrder.SewFirst), Job.Work);
+        Assert.Equal(new CareSpec(new DateOnly(2027, 4, 1), 30, HasHookAndLoop: true), Job.Care);
+    }
+
     private static Length Mm(double mm) => Length.FromMillimeters(mm);
 }
