@@ -86,5 +86,5 @@ public sealed class LengthBounds
     }
 
     private double LongestMm() => _task.Items.Max(item =>
-        BoundTurns.Of(item, _task.StripWidthMm).Min(quarters => BoundTurns.AlongMm(item, quarters)));
+        BoundTurns.Of(item, _task.StripWidthMm).Min(pose => BoundTurns.AlongMm(item, pose)));
 }

@@ -1,16 +1,17 @@
 using System.Collections.Immutable;
+using CanvasCut.Geometry;
 
 namespace CanvasCut.Nesting;
 
-/// <summary>One way an item may lie: along the strip, or turned by a quarter.</summary>
+/// <summary>One way an item may lie.</summary>
 /// <param name="AlongMm">How far it reaches along the strip.</param>
 /// <param name="Upright">Its chords across the strip, from its left to its right.</param>
 /// <param name="Level">Its chords along the strip.</param>
 internal sealed record ChordChoice(double AlongMm, ChordProfile Upright, ChordProfile Level);
 
-/// <summary>The chords of an item in every way it may lie; a half turn changes none of them.</summary>
+/// <summary>The chords of an item in every way it may lie; a half turn changes none of them, nor does a mirror that stands along or across.</summary>
 /// <param name="Demand">How many copies.</param>
-/// <param name="Choices">The ways in which it fits across the strip; one or two.</param>
+/// <param name="Choices">The ways in which it fits across the strip.</param>
 internal sealed record PieceChords(int Demand, ImmutableArray<ChordChoice> Choices)
 {
     /// <summary>The chords of every item of a task, each set out by half the gap.</summary>
@@ -23,12 +24,13 @@ internal sealed record PieceChords(int Demand, ImmutableArray<ChordChoice> Choic
     private static PieceChords Of(NestingItem item, NestingTask task)
     {
         var parts = ConvexParts.Of(item.Shape, task.GapMm);
-        var (upright, level) = (ChordProfile.Of(parts), ChordProfile.Of([.. parts.Select(part => part.Turned(1))]));
         return new(item.Demand, [.. BoundTurns.Of(item, task.StripWidthMm)
-            .Select(quarters => quarters % 2)
-            .Distinct()
-            .Select(odd => new ChordChoice(BoundTurns.AlongMm(item, odd), odd == 0 ? upright : level, odd == 0 ? level : upright))]);
+            .DistinctBy(pose => (pose.Degrees % 180, pose.IsMirrored && pose.Degrees % 90 != 0))
+            .Select(pose => Choice(item, pose, [.. parts.Select(pose.Of)]))]);
     }
+
+    private static ChordChoice Choice(NestingItem item, Pose pose, ImmutableArray<Outline> parts) =>
+        new(BoundTurns.AlongMm(item, pose), ChordProfile.Of(parts), ChordProfile.Of([.. parts.Select(part => part.Turned(1))]));
 }
 
 /// <summary>The turns that the bounds take into account.</summary>
@@ -38,10 +40,9 @@ internal static class BoundTurns
     public const double SlackMm = 1e-5;
 
     /// <summary>The allowed turns in which an item lies across the strip.</summary>
-    public static ImmutableArray<int> Of(NestingItem item, double stripWidthMm) =>
-        [.. item.Quarters.Where(quarters => AlongMm(item, quarters + 1) <= stripWidthMm + SlackMm)];
+    public static ImmutableArray<Pose> Of(NestingItem item, double stripWidthMm) =>
+        [.. item.Poses.Where(pose => pose.Of(item.Shape).Bounds.HeightMm <= stripWidthMm + SlackMm)];
 
     /// <summary>How far a turned item reaches along the strip.</summary>
-    public static double AlongMm(NestingItem item, int quarters) =>
-        quarters % 2 == 0 ? item.Shape.Bounds.WidthMm : item.Shape.Bounds.HeightMm;
+    public static double AlongMm(NestingItem item, Pose pose) => pose.Of(item.Shape).Bounds.WidthMm;
 }

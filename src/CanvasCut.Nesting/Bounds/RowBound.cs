@@ -138,7 +138,7 @@ internal sealed class RowBound
     {
         public static ImmutableArray<RowPiece> Of(NestingTask task, int item) =>
         [
-            .. BoundTurns.Of(task.Items[item], task.StripWidthMm).Select(quarters => task.Items[item].Shape.Turned(quarters))
+            .. BoundTurns.Of(task.Items[item], task.StripWidthMm).Select(pose => pose.Of(task.Items[item].Shape))
                 .Select((shape, turn) => new RowPiece(item, turn, shape.MovedBy(new Point(0, 0) - shape.Bounds.LowerLeft))),
         ];
 
