@@ -54,8 +54,8 @@ public sealed class SeparationSearchTests
     }
 
     /// <summary>
-    /// Four angles, 50 on a side and 10 thick, lie nested in one another along their diagonal: the area alone needs
-    /// 4 · 900 / 50 = 72, the hulls lie 150 long. Worked by hand: turned by half in pairs each pair needs 60.
+    /// Four angles, 50 on a side and 10 thick, on a strip of 60. Worked by hand: two, the one turned by half, lie in a
+    /// square of 60, so that 120 is enough for all; by area none is shorter than 4 · 900 / 60 = 60.
     /// </summary>
     [Fact]
     public void Hollow_pieces_lie_in_one_another()
