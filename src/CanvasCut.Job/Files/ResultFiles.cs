@@ -16,6 +16,8 @@ public static class ResultFiles
     /// <summary>Dots per millimetre of a picture; 8 is about 200 an inch.</summary>
     private const double PictureDotsPerMm = 6;
 
+    private const string ShapeName = "top-shape";
+
     /// <summary>The files, those to look at first before the others.</summary>
     public static ImmutableArray<ResultFile> Of(JobOutcome outcome)
     {
@@ -32,6 +34,7 @@ public static class ResultFiles
                 : Pdf(file.Name, file.Sheets, $"{context.JobName}, true size", file.Tells)),
             Svg(placement, "placement.svg", "the top from above, with the marks"),
             Png(placement, "placement.png", "the same as a picture"),
+            .. Shape(content, context),
             Svg(cutPlan, "cut-plan.svg", "the pieces on the roll"),
             Png(cutPlan, "cut-plan.png", "the same as a picture"),
             Text("order.csv", OrderCsv.Of(content.Order), "what to buy, for a spreadsheet"),
@@ -40,6 +43,16 @@ public static class ResultFiles
         ];
         return files.Add(Text("results.json", ResultsJson.Of(outcome, files.Select(file => file.Name).Append("results.json")), "all of it for programs"));
     }
+
+    /// <summary>What could not be made, and why, a sentence each; none when all is there.</summary>
+    public static IEnumerable<string> LeftOut(JobOutcome outcome, IEnumerable<ResultFile> files) =>
+        ShapeSheet.WhyNot(outcome.Content.Patterns) is { } why
+            ? PlotFiles.LeftOut(outcome, files).Append($"Left out {ShapeName}.svg and {ShapeName}.png. {why}")
+            : PlotFiles.LeftOut(outcome, files);
+
+    private static ResultFile[] Shape(ReportContent content, SheetContext context) => ShapeSheet.Of(content.Patterns, context) is { } shape
+        ? [Svg(shape, $"{ShapeName}.svg", "the top in space, with tubes and carrier"), Png(shape, $"{ShapeName}.png", "the same as a picture")]
+        : [];
 
     private static ImmutableArray<Sheet> Templates(ImmutableArray<PieceDrawing> drawings, PaperSpec paper, SheetContext context) => TilePages.Of(
         [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],

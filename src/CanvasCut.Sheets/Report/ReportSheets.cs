@@ -22,6 +22,7 @@ public static class ReportSheets
         Placement(flow, content, context);
         flow.Picture(PlacementSheet.Picture(content.Patterns, context));
         Side(flow, content, context);
+        Shape(flow, content, context);
         Marks(flow, content, context);
         Pieces(flow, content, context);
         Zippers(flow, content, context);
@@ -100,6 +101,19 @@ public static class ReportSheets
         var mass = body.Mass is { } known ? FormattableString.Invariant($", {known.Kilograms:0.##} kg ({known.Pounds:0.#} lb)") : string.Empty;
         var box = panel.Fittings.JunctionBox is { } fitting ? $"; junction box {LengthText.Of(fitting.Height, units)} high" : string.Empty;
         return $"Panel: {LengthText.Of(body.Length, units)} × {LengthText.Of(body.Width, units)}, {LengthText.Of(body.Thickness, units)} thick{mass}{box}.";
+    }
+
+    private static void Shape(Flow flow, ReportContent content, SheetContext context)
+    {
+        flow.Heading("The top in space");
+        if (ShapeSheet.Of(content.Patterns, context) is { } shape)
+        {
+            flow.Picture(shape);
+        }
+        else
+        {
+            flow.Text($"{ShapeSheet.WhyNot(content.Patterns)} With these measures a picture of it stands here.");
+        }
     }
 
     private static void Marks(Flow flow, ReportContent content, SheetContext context)

@@ -20,6 +20,7 @@ public sealed class SheetLookTests
             .. ReportSheets.Of(content, outcome.Context),
             PlacementSheet.Of(content.Patterns, outcome.Context),
             CutPlanSheet.Of(content.Plan, outcome.Context),
+            .. ShapeSheet.Of(content.Patterns, outcome.Context) is { } shape ? [shape] : Array.Empty<Sheet>(),
         ];
 
         Assert.All(sheets, sheet =>
