@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Running;
 using CanvasCut.Benchmarks;
 
-// "whole" times the program from outside, "pages" many template pages; anything else goes to the benchmarks of its parts.
+// "whole" times the program from outside, "pages" many template pages, "checks" the checks of the examples; anything else goes to the benchmarks of its parts.
 if (args is ["whole", ..])
 {
     WholeProcess.Run(Console.Out);
@@ -11,6 +11,12 @@ if (args is ["whole", ..])
 if (args is ["pages", ..])
 {
     PagesTiming.Run(Console.Out);
+    return 0;
+}
+
+if (args is ["checks", ..])
+{
+    ChecksTiming.Run(Console.Out);
     return 0;
 }
 
