@@ -91,7 +91,7 @@ public static class ReportSheets
         }
 
         flow.Heading("The panel over the bows");
-        flow.Text("From the side, along the panel's middle: the panel thick, the cloth thin, R the panel's radius where it lies on a tube.");
+        flow.Text("From the side, along the panel's middle: the panel thick, the cloth thin, dashed as low as it may hang, R the panel's radius where it lies on a tube.");
         flow.Picture(side);
     }
 
