@@ -7,6 +7,7 @@ using CanvasCut.Export.Pdf;
 using CanvasCut.Export.Png;
 using CanvasCut.Export.Svg;
 using CanvasCut.Sheets;
+using CanvasCut.Takeoff;
 
 namespace CanvasCut.Job;
 
@@ -25,6 +26,8 @@ public static class ResultFiles
         ImmutableArray<ResultFile> files =
         [
             Pdf("report.pdf", ReportSheets.Of(content, context), $"Report, {context.JobName}", "does it fit, what to buy, in which order to work"),
+            Pdf("care.pdf", CareSheets.Of(content.Patterns, context), $"Care, {context.JobName}", "form for the first day, card for stowing and checking, care calendar"),
+            .. CareCalendar(outcome),
             Pdf("templates.pdf", Templates(drawings, content.Patterns.Job.Workshop.Paper, context), $"Templates, {context.JobName}", "the pieces true size, to print at 100 %"),
             .. PlotFiles.Of(drawings, outcome).Select(file => file.Name.EndsWith(".svg", StringComparison.Ordinal)
                 ? Svg(file.Sheets[0], file.Name, file.Tells)
@@ -38,6 +41,15 @@ public static class ResultFiles
             .. drawings.Select(drawing => Svg(drawing.ToSheet(), $"pieces/{drawing.Piece.Title.Id}.svg", $"{drawing.Title}, true size")),
         ];
         return files.Add(Text("results.json", ResultsJson.Of(outcome, files.Select(file => file.Name).Append("results.json")), "all of it for programs"));
+    }
+
+    private static IEnumerable<ResultFile> CareCalendar(JobOutcome outcome)
+    {
+        var job = outcome.Content.Patterns.Job;
+        if (job.Care.Fitted is { } fitted)
+        {
+            yield return Text("care.ics", CareCalendarFile.Of(job.Name, fitted, CarePlan.Of(job)), "what is due when, for a calendar program");
+        }
     }
 
     private static ImmutableArray<Sheet> Templates(ImmutableArray<PieceDrawing> drawings, PaperSpec paper, SheetContext context) => TilePages.Of(
