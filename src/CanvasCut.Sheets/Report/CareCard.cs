@@ -12,10 +12,10 @@ namespace CanvasCut.Sheets;
 /// <summary>The card for stowing the carrier and for the six-month check, in letters to be read standing; one page.</summary>
 internal static class CareCard
 {
-    private const double TextMm = 3.8;
-    private const double PitchMm = 6.2;
-    private const double GapMm = 2.2;
-    private const double LeftMm = 11;
+    private const double TextMm = 4.2;
+    private const double PitchMm = 7;
+    private const double GapMm = 2.6;
+    private const double LeftMm = 12;
 
     /// <summary>Adds the card.</summary>
     public static void Add(Flow flow, PatternSet patterns, CarePlan plan)
@@ -38,14 +38,16 @@ internal static class CareCard
     {
         var (job, box) = (patterns.Job, patterns.Mounted.CarrierBox);
         string Size(double mm) => LengthText.Of(Length.FromMillimeters(mm), job.Units);
-        yield return $"Rinse off salt and let it dry: cloth put away wet shrinks and grows mould.";
+        yield return "Rinse off salt and let it dry: cloth put away wet shrinks and grows mould.";
         yield return $"Lay it flat, never rolled or folded. It takes {Size(box.WidthMm)} × {Size(box.HeightMm)}.";
         yield return job.Panel.Limits.MinBendRadius is { } radius
             ? $"Never bend it tighter than {LengthText.Of(radius, job.Units)}, the maker's radius, and not at all below freezing."
             : "Ask the maker how far it may be bent; till then not at all, and never below freezing.";
         yield return "Face to something soft, nothing on top, the box and the cable free, no crease over a cell.";
         yield return "Cover the face: a panel in light is live. Caps on the connectors.";
-        yield return "Zippers closed half way, so that nothing bends their ends; the strip lies over the top's half.";
+        yield return job.Fastenings.WeatherStrip.Edges.IsEmpty
+            ? "No weight on the zipper teeth; the halves on the top hang free."
+            : "No weight on the zipper teeth; lay the strip over the halves that stay on the top.";
     }
 
     private static void Put(Flow flow, string text, Figure sign)

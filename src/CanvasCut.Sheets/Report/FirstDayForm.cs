@@ -3,6 +3,7 @@ using System.Globalization;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Patterns;
+using UnitsNet;
 
 namespace CanvasCut.Sheets;
 
@@ -22,16 +23,19 @@ internal static class FirstDayForm
     /// <summary>Adds the form.</summary>
     public static void Add(Flow flow, PatternSet patterns, SheetContext context)
     {
-        var (job, size) = (patterns.Job, patterns.WholeCarrier.FinishedSize);
+        var (job, box) = (patterns.Job, patterns.Mounted.CarrierBox);
+        string Size(double mm) => LengthText.Of(Length.FromMillimeters(mm), job.Units);
         flow.Title("Form for the first day");
         flow.Text($"{context.JobName}. Keep it with the panel's papers; what the six-month and yearly checks find is held against it.");
         flow.Block([], 3);
         Rows(flow, ("Fitted on", Written(job.Care.Fitted)), ("Fitted by", string.Empty));
         Rows(flow, ("Panel: maker and type", string.Empty), ("Serial number", string.Empty));
         Rows(flow, ("On its label: open voltage", string.Empty), ("Short-circuit current", string.Empty));
-        Rows(flow, ("Carrier, finished", $"{LengthText.Of(size.Athwart, job.Units)} × {LengthText.Of(size.ForeAft, job.Units)}"), ("Zippers: make and size", string.Empty));
-        Rows(flow, ("Cloth and its lot", job.Workshop.Cloth.Name), ("Thread and its lot", job.Workshop.Sewing.Thread));
-        Rows(flow, ("Bonding tape and its lot", string.Empty), ("Surface temperature; dew point", string.Empty));
+        Row(flow, "Carrier, finished", $"{Size(box.WidthMm)} athwart, {Size(box.HeightMm)} fore and aft");
+        Row(flow, "Cloth and its lot", job.Workshop.Cloth.Name);
+        Row(flow, "Thread and its lot", job.Workshop.Sewing.Thread);
+        Rows(flow, ("Zippers: make and size", string.Empty), ("Bonding tape and its lot", string.Empty));
+        Rows(flow, ("Surface warmth at bonding", string.Empty), ("Dew point then", string.Empty));
         Rows(flow, ("Bonded on, at", string.Empty), ("Cure ended on, at", string.Empty));
         flow.Heading("Readings");
         flow.Text("Clear noon, the battery at least half discharged (Practical Sailor, \"Solar panel self-destruction\"); later years in the same weeks.");
@@ -60,6 +64,9 @@ internal static class FirstDayForm
         flow.Block([.. Line(left, 0, half), .. Line(right, half + 6, half)], RowMm);
     }
 
+    /// <summary>A label with a line across the page.</summary>
+    private static void Row(Flow flow, string label, string known) => flow.Block([.. Line((label, known), 0, flow.WidthMm)], RowMm);
+
     private static IEnumerable<Figure> Line((string Label, string Known) row, double leftMm, double widthMm)
     {
         const double BaseMm = -5.6;
@@ -68,8 +75,8 @@ internal static class FirstDayForm
         yield return Stroke.Open(LineRole.Note, new(lineFrom, BaseMm - 1), new(leftMm + widthMm, BaseMm - 1));
         if (row.Known.Length > 0)
         {
-            var height = Math.Min(TextMm, TextMm * (widthMm - LabelMm - 1) / TextWidth.Of(row.Known, TextMm, isBold: false));
-            yield return new Lettering(row.Known, new(lineFrom + 0.5, BaseMm), Math.Max(height, 1.4));
+            var known = TextWidth.Shortened(row.Known, widthMm - LabelMm - 1, TextMm, isBold: false);
+            yield return new Lettering(known, new(lineFrom + 0.5, BaseMm), TextMm);
         }
     }
 
