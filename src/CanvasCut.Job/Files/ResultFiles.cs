@@ -7,6 +7,7 @@ using CanvasCut.Export.Pdf;
 using CanvasCut.Export.Png;
 using CanvasCut.Export.Svg;
 using CanvasCut.Sheets;
+using CanvasCut.Takeoff;
 
 namespace CanvasCut.Job;
 
@@ -28,6 +29,8 @@ public static class ResultFiles
         ImmutableArray<ResultFile> files =
         [
             Pdf("report.pdf", ReportSheets.Of(content, context), $"Report, {context.JobName}", "does it fit, what to buy, in which order to work"),
+            Pdf("care.pdf", CareSheets.Of(content.Patterns, context), $"Care, {context.JobName}", "form for the first day, card for stowing and checking, care calendar"),
+            .. CareCalendar(outcome),
             Pdf("templates.pdf", templates, $"Templates, {context.JobName}", FormattableString.Invariant($"the pieces true size, {templates.Length} pages {paper.Name}, to print at 100 %")),
             .. PlotFiles.Of(drawings, outcome).Select(file => file.Name.EndsWith(".svg", StringComparison.Ordinal)
                 ? Svg(file.Sheets[0], file.Name, file.Tells)
@@ -53,6 +56,15 @@ public static class ResultFiles
     private static ResultFile[] Shape(ReportContent content, SheetContext context) => ShapeSheet.Of(content.Patterns, context) is { } shape
         ? [Svg(shape, $"{ShapeName}.svg", "the top in space, with tubes and carrier"), Png(shape, $"{ShapeName}.png", "the same as a picture")]
         : [];
+
+    private static IEnumerable<ResultFile> CareCalendar(JobOutcome outcome)
+    {
+        var job = outcome.Content.Patterns.Job;
+        if (job.Care.Fitted is { } fitted)
+        {
+            yield return Text("care.ics", CareCalendarFile.Of(job.Name, fitted, CarePlan.Of(job)), "what is due when, for a calendar program");
+        }
+    }
 
     private static ImmutableArray<Sheet> Templates(ImmutableArray<PieceDrawing> drawings, PaperSpec paper, SheetContext context) => TilePages.Of(
         [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],
