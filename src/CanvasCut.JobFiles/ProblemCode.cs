@@ -92,4 +92,10 @@ public static class ProblemCode
 
     /// <summary>A reading of the 100 mm square cannot be corrected, or one of the two is missing.</summary>
     public const string Reading = "CC129";
+
+    /// <summary>A measures file has too few bows, or too many.</summary>
+    public const string BowCount = "CC130";
+
+    /// <summary>A measure that begins at the bow before stands at the first bow.</summary>
+    public const string FirstBow = "CC131";
 }
