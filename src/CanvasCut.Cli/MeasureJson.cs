@@ -32,7 +32,7 @@ internal static class MeasureJson
         ["tape_mm"] = Mm(adjustment.Top.Tape),
         ["freedom"] = adjustment.Freedom,
         ["misfit"] = Round(adjustment.Misfit),
-        ["misfit_limit"] = adjustment.Freedom > 0 ? Round(adjustment.MisfitLimit) : null,
+        ["misfit_limit"] = Round(adjustment.MisfitLimit),
         ["normalised_limit"] = Round(adjustment.ResidualLimit),
         ["suspects"] = adjustment.Suspects.Select(reading => MeasureWords.Of(adjustment.Top, reading)),
         ["readings"] = adjustment.Readings.Select(reading => new
@@ -42,7 +42,7 @@ internal static class MeasureJson
             adjusted_mm = Mm(reading.Adjusted),
             residual_mm = Mm(reading.Residual),
             normalised = Round(reading.Normalised),
-            seen_from_mm = reading.Seen is { } seen ? Mm(seen) : (double?)null,
+            seen_from_mm = reading.Seen is { } seen ? Mm(seen) : null,
         }),
         ["bows"] = adjustment.Ends.Select((ends, i) => new
         {
@@ -52,8 +52,8 @@ internal static class MeasureJson
         }),
     };
 
-    private static double Mm(Length length) => Round(length.Millimeters);
+    private static double? Mm(Length length) => Round(length.Millimeters);
 
-    /// <summary>Without a zero below zero, and without the digits that could differ from machine to machine.</summary>
-    private static double Round(double value) => Math.Round(value, Digits) + 0.0;
+    /// <summary>Without a zero below zero, and without the digits that could differ from machine to machine; null for what is endless.</summary>
+    private static double? Round(double value) => double.IsFinite(value) ? Math.Round(value, Digits) + 0.0 : null;
 }

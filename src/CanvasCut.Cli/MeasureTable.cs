@@ -1,5 +1,4 @@
 using System.Globalization;
-using CanvasCut.Design;
 using CanvasCut.Measuring;
 using Spectre.Console;
 
@@ -12,24 +11,22 @@ internal static class MeasureTable
     public static void Write(MeasureAdjustment adjustment, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns(new TableColumn("Measure"), Right("Read"), Right("Adjusted, mm"), Right("Residual, mm"), Right("Normalised"), Right("Slip seen from, mm"));
+        table.AddColumns(new TableColumn("Measure, mm").NoWrap(), Right("Read"), Right("Adjusted"), Right("Residual"), Right("Normalised"), Right("Seen from"));
         foreach (var reading in adjustment.Readings)
         {
             var isSuspect = adjustment.Suspects.Contains(reading);
             table.AddRow(
                 new Text((isSuspect ? "? " : "  ") + MeasureWords.Of(adjustment.Top, reading), isSuspect ? new Style(Color.Red, decoration: Decoration.Bold) : Style.Plain),
-                new Text(LengthText.Of(reading.Read, PrintUnits.Both)),
+                new Text(Number(reading.Read.Millimeters)),
                 new Text(Number(reading.Adjusted.Millimeters)),
                 new Text(Number(reading.Residual.Millimeters)),
                 new Text(reading.IsChecked ? Number(reading.Normalised) : "-"),
-                new Text(reading.Seen is { } seen ? Number(seen.Millimeters) : "nothing checks it"));
+                new Text(reading.Seen is { } seen ? Number(seen.Millimeters) : "never"));
         }
 
         faces.Console().Write(table);
         WriteBows(adjustment, faces);
-        faces.Output.WriteLine(string.Create(
-            CultureInfo.InvariantCulture,
-            $"{adjustment.Readings.Length} readings, {adjustment.Freedom} more than the shape needs. Misfit {adjustment.Misfit:0.0} of at most {adjustment.MisfitLimit:0.0}; largest normalised residual {adjustment.LargestNormalised:0.0} of at most {adjustment.ResidualLimit:0.0}."));
+        faces.Output.WriteLine(Numbers(adjustment));
         foreach (var line in MeasureVerdict.Of(adjustment))
         {
             faces.Output.WriteLine(line);
@@ -52,6 +49,11 @@ internal static class MeasureTable
 
         faces.Console().Write(table);
     }
+
+    private static string Numbers(MeasureAdjustment adjustment) => FormattableString.Invariant($"{adjustment.Readings.Length} readings, {adjustment.Freedom} more than the shape needs.")
+        + (adjustment.Freedom > 0
+            ? FormattableString.Invariant($" Misfit {adjustment.Misfit:0.0} of at most {adjustment.MisfitLimit:0.0}; largest normalised residual {adjustment.LargestNormalised:0.0} of at most {adjustment.ResidualLimit:0.0}.")
+            : string.Empty);
 
     private static TableColumn Right(string head) => new TableColumn(head).RightAligned();
 

@@ -89,6 +89,11 @@ public sealed class MeasureAdjustment
         for (var i = 0; i < MostSteps && !isSettled; i++)
         {
             var step = Factors(top, model.Slopes(unknowns)).Solve(weights.PointwiseMultiply(means - model.Values(unknowns)));
+            if (!step.ForAll(double.IsFinite))
+            {
+                break;
+            }
+
             unknowns += step;
             isSettled = step.AbsoluteMaximum() < StillMm;
         }

@@ -14,7 +14,7 @@ internal static class MeasureRules
         List<string> bows = [.. values.Tables(MeasureFields.Bow)];
         if (bows.Count is < 2 or > MostBows)
         {
-            log.Report(ProblemCode.BowCount, values.PlaceOf(MeasureFields.Bow), $"stands {bows.Count} times; a top has 2 to {MostBows} bows, an edge without a tube counted like one.");
+            log.Report(ProblemCode.BowCount, values.PlaceOf(MeasureFields.Bow), $"a top has 2 to {MostBows} bows, an edge without a tube counted like one; this one has {bows.Count}.");
         }
 
         foreach (var (index, bow) in bows.Index())

@@ -5,7 +5,7 @@ namespace CanvasCut.Tests.Measuring;
 /// <summary>Thousands of sheets with known errors, the same in every run: how many slips are found, and how many named right.</summary>
 public sealed class SlipSimulationTests
 {
-    private const int Sheets = 1500;
+    private const int Sheets = 800;
 
     public static TheoryData<int> BowCounts { get; } = [2, 3, 4];
 
