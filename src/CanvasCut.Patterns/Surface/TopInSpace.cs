@@ -9,7 +9,10 @@ namespace CanvasCut.Patterns;
 public sealed class TopInSpace
 {
     private const double StepMm = 20;
-    private const double BaySliceMm = 50;
+    private const double BaySliceMm = 25;
+
+    /// <summary>How far before the cloth a contour is drawn, so that triangles beside it, which are not quite the cloth, do not hide it.</summary>
+    private const double ContourClearMm = 0.5;
     private const double BendStepMm = 8;
 
     private readonly TopCloth _top;
@@ -62,7 +65,7 @@ public sealed class TopInSpace
         {
             if (turn is { } place)
             {
-                line.Add(Surface.PointAt(place));
+                line.Add(Surface.PointAt(place) + (Surface.NormalAt(place) * ContourClearMm));
                 continue;
             }
 

@@ -105,14 +105,15 @@ public static class ReportSheets
 
     private static void Shape(Flow flow, ReportContent content, SheetContext context)
     {
-        flow.Heading("The top in space");
-        if (ShapeSheet.Of(content.Patterns, context) is { } shape)
+        var shape = ShapeSheet.Of(content.Patterns, context);
+        flow.Heading("The top in space", shape);
+        if (shape is null)
         {
-            flow.Picture(shape);
+            flow.Text($"{ShapeSheet.WhyNot(content.Patterns)} With these measures a picture of it stands here.");
         }
         else
         {
-            flow.Text($"{ShapeSheet.WhyNot(content.Patterns)} With these measures a picture of it stands here.");
+            flow.Picture(shape);
         }
     }
 
