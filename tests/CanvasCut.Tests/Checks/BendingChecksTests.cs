@@ -3,7 +3,6 @@ using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
-using CanvasCut.Tests.Patterns;
 using UnitsNet;
 using static CanvasCut.Tests.Patterns.SampleJobs;
 

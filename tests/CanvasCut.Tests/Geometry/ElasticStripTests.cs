@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
-using CsCheck;
 
 namespace CanvasCut.Tests.Geometry;
 
