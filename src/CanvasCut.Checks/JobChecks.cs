@@ -10,12 +10,10 @@ public static class JobChecks
     public static ImmutableArray<string> NotInThisVersion { get; } =
     [
         "bending over the ridge of a bow, fore and aft, and bending in two directions at once",
-        "unsupported spans, sag, slope and water that stands",
-        "wind: the load on zippers, seams and pockets, and when to take the panel off",
-        "bonding weather: surface temperature, dew point, curing time",
+        "unsupported spans and sag",
+        "flutter of cloth in the wind, and the strength of frame and top",
         "whether the zippers still close after the cloth has shrunk",
-        "heat, cables and everything electric",
-        "whether the top is sound enough to be sewn to",
+        "cables and everything electric",
     ];
 
     /// <summary>The results, in the order of <see cref="CheckCodes.All"/>.</summary>
@@ -26,6 +24,11 @@ public static class JobChecks
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SupplyChecks.Of(patterns))
             .Concat(PlotChecks.Of(patterns))
+            .Concat(WindChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(BondingChecks.Of(patterns.Job))
+            .Concat(HeatChecks.Of(patterns.Job))
+            .Concat(SlopeChecks.Of(patterns.Job, patterns.Mounted))
+            .Append(TopStateCheck.Of(patterns.Job.Conditions.TopState))
             .OrderBy(result => CheckCodes.All.IndexOf(result.Code)),
     ];
 }

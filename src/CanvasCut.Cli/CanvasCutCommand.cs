@@ -19,6 +19,7 @@ public static class CanvasCutCommand
             CompareCommand.Create(faces),
             NewCommand.Create(faces),
             ScaleCommand.Create(faces),
+            BondingCommand.Create(faces),
         };
         var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);
         if (parsed.Errors.Count == 0)

@@ -6,9 +6,6 @@ namespace CanvasCut.Cli;
 /// <summary>Gets a job from the command line's argument and works it out, or tells what is wrong with it.</summary>
 internal static class JobSource
 {
-    /// <summary>A job file larger than this is something else.</summary>
-    private const long MostBytes = 1 << 20;
-
     /// <summary>Works out a job.</summary>
     /// <param name="path">The job file; null for the built-in example.</param>
     /// <param name="faces">Where to complain.</param>
@@ -19,7 +16,7 @@ internal static class JobSource
     public static JobOutcome? Read(string? path, PrintReadings? readings, Faces faces, out int code)
     {
         code = ExitCode.Done;
-        var text = path is null ? BuiltInExample.Text : TextOf(path, faces);
+        var text = path is null ? BuiltInExample.Text : InputText.Of(path, "job", faces);
         if (text is null)
         {
             code = ExitCode.NotWritten;
@@ -45,30 +42,4 @@ internal static class JobSource
     private static string Summary(Checked<JobOutcome> outcome) => outcome.Problems.Length == 1
         ? "1 problem; nothing was written. docs/job-file.md tells of every field."
         : $"{outcome.Problems.Length} problems; nothing was written. docs/job-file.md tells of every field.";
-
-    private static string? TextOf(string path, Faces faces)
-    {
-        if (Directory.Exists(path))
-        {
-            faces.Errors.WriteLine($"{path} is a folder; name the job file in it.");
-            return null;
-        }
-
-        try
-        {
-            if (new FileInfo(path) is { Exists: true, Length: > MostBytes })
-            {
-                faces.Errors.WriteLine($"{path} is larger than a job file can be; is it the right file?");
-                return null;
-            }
-
-            return File.ReadAllText(path);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            var isMissing = exception is FileNotFoundException or DirectoryNotFoundException;
-            faces.Errors.WriteLine(isMissing ? $"There is no file {path}; canvascut new {path} begins one." : $"{path} cannot be read: {exception.Message}");
-            return null;
-        }
-    }
 }

@@ -92,4 +92,7 @@ public static class ProblemCode
 
     /// <summary>A reading of the 100 mm square cannot be corrected, or one of the two is missing.</summary>
     public const string Reading = "CC129";
+
+    /// <summary>The temperatures between which bonding is allowed contradict each other.</summary>
+    public const string BondingLimits = "CC150";
 }

@@ -36,7 +36,7 @@ public sealed class LayerTests
         ],
         ["Readback"] = ["PDFsharp"],
         ["Design"] = ["UnitsNet"],
-        ["JobFiles"] = ["Tomlyn", "UnitsNet"],
+        ["JobFiles"] = ["CsvHelper", "Tomlyn", "UnitsNet"],
         ["Patterns"] = ["UnitsNet"],
         ["Checks"] = ["UnitsNet"],
         ["Takeoff"] = ["UnitsNet"],

@@ -26,6 +26,7 @@ public static class ResultFiles
         [
             Pdf("report.pdf", ReportSheets.Of(content, context), $"Report, {context.JobName}", "does it fit, what to buy, in which order to work"),
             Pdf("templates.pdf", Templates(drawings, content.Patterns.Job.Workshop.Paper, context), $"Templates, {context.JobName}", "the pieces true size, to print at 100 %"),
+            Pdf("removal-card.pdf", [RemovalCard.Of(content.Patterns, context)], $"Removal card, {context.JobName}", "at which wind the panel comes off, and how; to hang up"),
             .. PlotFiles.Of(drawings, outcome).Select(file => file.Name.EndsWith(".svg", StringComparison.Ordinal)
                 ? Svg(file.Sheets[0], file.Name, file.Tells)
                 : Pdf(file.Name, file.Sheets, $"{context.JobName}, true size", file.Tells)),

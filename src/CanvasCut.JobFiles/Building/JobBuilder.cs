@@ -18,6 +18,7 @@ internal static class JobBuilder
             FasteningsBuilder.Build(given),
             WorkshopBuilder.Build(given),
             Limits(given),
+            ConditionsBuilder.Build(given),
             defaults);
     }
 

@@ -16,6 +16,11 @@ internal enum FieldKind
     Percent,
     Mass,
     Speed,
+    Force,
+    Temperature,
+    TemperatureStep,
+    Humidity,
+    Angle,
     Paper,
 }
 

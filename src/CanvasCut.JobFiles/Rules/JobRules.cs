@@ -18,5 +18,6 @@ internal static class JobRules
         CarrierRules.Check(values, rules);
         FasteningRules.Check(values, rules);
         WorkshopRules.Check(values, rules);
+        ConditionRules.Check(values, rules);
     }
 }

@@ -22,6 +22,7 @@ public static class ReportSheets
         Placement(flow, content, context);
         flow.Picture(PlacementSheet.Picture(content.Patterns, context));
         Marks(flow, content, context);
+        WindSection.Write(flow, content);
         Pieces(flow, content, context);
         Zippers(flow, content, context);
         flow.Heading("Cut plan");
@@ -30,7 +31,7 @@ public static class ReportSheets
         Order(flow, content);
         Work(flow, content);
         flow.Heading("Cautions");
-        flow.List(Cautions.For(content.Patterns.Job.Panel));
+        flow.List(Cautions.For(content.Patterns));
         Defaults(flow, content);
         return flow.Pages("report", $"Report, {context.JobName}", context.Footer);
     }
