@@ -35,6 +35,39 @@ public static class CheckCodes
     /// <summary>The arc across and the panel's smallest radius.</summary>
     public const string BendAthwart = "bend.athwart";
 
+    /// <summary>The bend over and between the tubes and the panel's smallest radius.</summary>
+    public const string BendAlong = "bend.along";
+
+    /// <summary>A flat panel on a top curved both ways.</summary>
+    public const string BendDouble = "bend.double";
+
+    /// <summary>A felled seam and the cells.</summary>
+    public const string SupportSeam = "support.seam";
+
+    /// <summary>A zipper's teeth and the cells.</summary>
+    public const string SupportZipper = "support.zipper";
+
+    /// <summary>Rows of stitches and the cells.</summary>
+    public const string Stitch = "support.stitch";
+
+    /// <summary>The ends of a zipper and the cells.</summary>
+    public const string Fastener = "support.fastener";
+
+    /// <summary>Cloth between two bows with nothing under it.</summary>
+    public const string Span = "support.span";
+
+    /// <summary>The carrier's way from zipper to zipper.</summary>
+    public const string ClosingPath = "closing.path";
+
+    /// <summary>The same after shrinking.</summary>
+    public const string ClosingShrunk = "closing.shrunk";
+
+    /// <summary>The same after stretching.</summary>
+    public const string ClosingStretched = "closing.stretched";
+
+    /// <summary>The two halves of a zipper.</summary>
+    public const string ClosingMatch = "closing.match";
+
     /// <summary>A pocket and the cells.</summary>
     public const string PocketShade = "pocket.shade";
 
@@ -114,6 +147,8 @@ public static class CheckCodes
     public static ImmutableArray<string> All { get; } =
     [
         Margin, KeepOut, BentSide, TubeZipper, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
+        BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
+        ClosingMatch,
         PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, ZipperStock, ClothWidth,
         PlotRoll,
         WindZipper, WindZipperEnd, WindPocket, WindSeam, WindBond, WindOff,

@@ -9,10 +9,7 @@ public static class JobChecks
     /// <summary>What this version does not look at, for the report to say so.</summary>
     public static ImmutableArray<string> NotInThisVersion { get; } =
     [
-        "bending over the ridge of a bow, fore and aft, and bending in two directions at once",
-        "unsupported spans and sag",
         "flutter of cloth in the wind, and the strength of frame and top",
-        "whether the zippers still close after the cloth has shrunk",
         "cables and everything electric",
     ];
 
@@ -20,7 +17,8 @@ public static class JobChecks
     public static ImmutableArray<CheckResult> Of(PatternSet patterns) =>
     [
         .. FitChecks.Of(patterns.Job, patterns.Mounted)
-            .Concat(AthwartBend.Check(patterns.Job, patterns.Mounted))
+            .Concat(ShapeChecks.Of(patterns))
+            .Concat(SupportChecks.Of(patterns))
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SupplyChecks.Of(patterns))
             .Concat(PlotChecks.Of(patterns))

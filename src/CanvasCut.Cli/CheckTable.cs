@@ -11,6 +11,11 @@ internal static class CheckTable
     /// <summary>One row a check, or, unless all are asked for, one for each kind that passed; then what to do.</summary>
     public static void Write(JobOutcome outcome, bool isEveryOne, Faces faces)
     {
+        foreach (var notice in outcome.Notices)
+        {
+            faces.Output.WriteLine(notice);
+        }
+
         var units = outcome.Context.Units;
         var table = new Table { Border = TableBorder.Simple, ShowRowSeparators = false };
         table.AddColumns("Verdict", "Check", "What", "Found", "Limit");

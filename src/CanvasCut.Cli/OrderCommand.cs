@@ -1,5 +1,6 @@
 using System.CommandLine;
 using CanvasCut.Job;
+using CanvasCut.Sheets;
 using Spectre.Console;
 
 namespace CanvasCut.Cli;
@@ -45,6 +46,7 @@ internal static class OrderCommand
         }
 
         faces.Console().Write(table);
+        faces.Output.WriteLine($"Cloth: {ProofText.Of(outcome.Content.Plan, outcome.Context.Units)}");
         if (outcome.HasFailed)
         {
             faces.Output.WriteLine($"{outcome.Context.Warning}: run check before you buy.");

@@ -12,6 +12,8 @@ namespace CanvasCut.Design;
 /// <param name="Workshop">Cloth, sewing, paper and plotter.</param>
 /// <param name="Limits">What the checks hold it against.</param>
 /// <param name="Conditions">Wind, bonding, heat, and the state of the top.</param>
+/// <param name="Work">How the work is planned.</param>
+/// <param name="Care">What its care depends on.</param>
 /// <param name="Defaults">The fields that were left out, in the order of docs/job-file.md.</param>
 public sealed record CarrierJob(
     string Name,
@@ -23,6 +25,8 @@ public sealed record CarrierJob(
     Workshop Workshop,
     LimitSpec Limits,
     Conditions Conditions,
+    WorkSpec Work,
+    CareSpec Care,
     ImmutableArray<DefaultUsed> Defaults);
 
 /// <summary>What holds the carrier on the top.</summary>

@@ -31,14 +31,24 @@ public enum BendAxis
 /// <param name="Thickness">Without the junction box.</param>
 /// <param name="CornerRadius">Of its rounded corners; zero for square ones.</param>
 /// <param name="Mass">Null when not known.</param>
-public sealed record PanelBody(Length Length, Length Width, Length Thickness, Length CornerRadius, Mass? Mass);
+/// <param name="Droop">How far it hangs over a table's edge; null when not tried.</param>
+public sealed record PanelBody(Length Length, Length Width, Length Thickness, Length CornerRadius, Mass? Mass, PanelDroop? Droop = null);
 
 /// <summary>What the maker allows.</summary>
 /// <param name="MinBendRadius">The smallest radius; null when the data sheet is silent.</param>
 /// <param name="Bends">Which side may be curved.</param>
 /// <param name="AllowsHardPoints">Whether a tube may lie under cells.</param>
 /// <param name="MaxWind">The wind above which it must come off; null when not stated.</param>
-public sealed record PanelLimits(Length? MinBendRadius, BendAxis Bends, bool AllowsHardPoints, Speed? MaxWind);
+/// <param name="MaxBend">The limit as an angle over a length; null when the data sheet gives none.</param>
+public sealed record PanelLimits(Length? MinBendRadius, BendAxis Bends, bool AllowsHardPoints, Speed? MaxWind, BendArc? MaxBend = null)
+{
+    /// <summary>The smallest radius allowed, of a radius and an angle the gentler one; null when neither is given.</summary>
+    public Length? SmallestRadius => (MinBendRadius, MaxBend?.Radius) switch
+    {
+        ({ } radius, { } arc) => UnitMath.Max(radius, arc),
+        var (radius, arc) => radius ?? arc,
+    };
+}
 
 /// <summary>The junction box, as it lies on the mounted panel.</summary>
 /// <param name="FromPort">From the panel's port edge to the box's port edge.</param>

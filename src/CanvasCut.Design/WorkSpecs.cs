@@ -44,7 +44,16 @@ public sealed record PlotSpec(Length? RollWidth, bool SingleStroke);
 /// <param name="TubeClearance">Between a tube and what must not lie on one.</param>
 /// <param name="CellMargin">Between a tube and the nearest cell.</param>
 /// <param name="ShadeGap">Between cloth over the panel and the nearest cell.</param>
-public sealed record LimitSpec(double BendFactor, Length TubeClearance, Length CellMargin, Length ShadeGap);
+/// <param name="Shape">What is allowed of the shape of cloth and carrier.</param>
+public sealed record LimitSpec(double BendFactor, Length TubeClearance, Length CellMargin, Length ShadeGap, ShapeLimits Shape);
+
+/// <summary>How far cloth and carrier may be from the shape they are drawn in.</summary>
+/// <param name="ClothSag">How far the cloth is taken to sag between two bows where it was not measured, as a part of the span.</param>
+/// <param name="EdgeGap">How far a panel may stand off a top that is curved both ways.</param>
+/// <param name="ZipperPull">How far apart two halves of a zipper may lie and still be closed.</param>
+/// <param name="Shrink">How much the carrier is taken to shrink in use, 0.01 for one per cent.</param>
+/// <param name="Creep">How much it is taken to stretch in use, 0.01 for one per cent.</param>
+public sealed record ShapeLimits(double ClothSag, Length EdgeGap, Length ZipperPull, double Shrink, double Creep);
 
 /// <summary>Which units are printed first.</summary>
 public enum PrintUnits

@@ -49,6 +49,28 @@ public readonly record struct Box(double Left, double Bottom, double Right, doub
     public Box Shared(Box other) =>
         new(Math.Max(Left, other.Left), Math.Max(Bottom, other.Bottom), Math.Min(Right, other.Right), Math.Min(Top, other.Top));
 
+    /// <summary>Whether a straight line between two points has a point in the box or on its edge.</summary>
+    /// <remarks>The line is cut down to what lies between the box's sides, as Liang and Barsky clip lines (ACM Transactions on Graphics 3, 1984).</remarks>
+    public bool Meets(Point from, Point to)
+    {
+        var (first, last) = (0.0, 1.0);
+        return Keeps(from.X - Left, to.X - Left) && Keeps(Right - from.X, Right - to.X)
+            && Keeps(from.Y - Bottom, to.Y - Bottom) && Keeps(Top - from.Y, Top - to.Y);
+
+        bool Keeps(double startMm, double endMm)
+        {
+            if (startMm < 0 && endMm < 0)
+            {
+                return false;
+            }
+
+            var crossing = startMm / (startMm - endMm);
+            first = startMm < 0 ? Math.Max(first, crossing) : first;
+            last = endMm < 0 ? Math.Min(last, crossing) : last;
+            return first <= last;
+        }
+    }
+
     /// <summary>Whether the other box lies inside this one or on its edge.</summary>
     public bool Holds(Box other) => other.Left >= Left && other.Bottom >= Bottom && other.Right <= Right && other.Top <= Top;
 }

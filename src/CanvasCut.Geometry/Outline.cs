@@ -72,6 +72,23 @@ public sealed class Outline
         return Inside([middle - reach, middle + reach]) is [var part] ? (part[0], part[^1]) : null;
     }
 
+    /// <summary>Whether a point lies inside; on the very edge it may be either.</summary>
+    /// <remarks>A line from the point to the right crosses the edges an odd number of times.</remarks>
+    public bool Surrounds(Point point)
+    {
+        var isInside = false;
+        for (var i = 0; i < Count; i++)
+        {
+            var (from, to) = (this[i], this[i + 1]);
+            if ((from.Y > point.Y) != (to.Y > point.Y) && point.X < from.X + ((to.X - from.X) * (point.Y - from.Y) / (to.Y - from.Y)))
+            {
+                isInside = !isInside;
+            }
+        }
+
+        return isInside;
+    }
+
     /// <summary>The same outline elsewhere.</summary>
     public Outline MovedBy(Step step) => Mapped(p => p + step);
 

@@ -25,6 +25,12 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     /// <summary>Whether a check failed.</summary>
     public bool HasFailed => Content.Checks.Any(check => check.Verdict == Verdict.Fail);
 
+    /// <summary>What must be read before the verdicts; usually nothing.</summary>
+    public ImmutableArray<string> Notices => JobNotices.Of(Content.Patterns.Job);
+
+    /// <summary>The order of work.</summary>
+    public WorkSchedule Work => WorkOrder.Of(Content.Patterns);
+
     /// <summary>Reads a job file and works everything out.</summary>
     /// <param name="text">The file's text.</param>
     /// <param name="fileName">What messages call it.</param>

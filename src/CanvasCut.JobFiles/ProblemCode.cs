@@ -95,4 +95,10 @@ public static class ProblemCode
 
     /// <summary>The temperatures between which bonding is allowed contradict each other.</summary>
     public const string BondingLimits = "CC150";
+
+    /// <summary>A bend limit in degrees cannot be, or is spread over more than the panel.</summary>
+    public const string BendAngle = "CC160";
+
+    /// <summary>A panel cannot hang over a table's edge so, or hangs too far to tell its stiffness.</summary>
+    public const string Droop = "CC161";
 }

@@ -11,4 +11,7 @@ public enum AllowedTurns
 
     /// <summary>Turned by any number of quarters.</summary>
     Quarter,
+
+    /// <summary>Turned by any multiple of <see cref="NestingItem.FreeStepDegrees"/> degrees.</summary>
+    Free,
 }

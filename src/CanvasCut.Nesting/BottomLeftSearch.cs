@@ -39,15 +39,15 @@ public sealed class BottomLeftSearch : INestingSearch
     }
 
     /// <inheritdoc/>
-    public NestingLayout? Find(NestingTask task)
+    public NestingLayout? Find(NestingTask task, NestingControl control)
     {
-        if (!NestingFit.ItemsTooWide(task).IsEmpty)
+        if (!NestingProblems.Of(task).IsEmpty)
         {
             return null;
         }
 
         var run = new Run(new PieceCatalog(task));
-        run.Go(_mostVaried);
+        run.Go(_mostVaried, control.Cancellation);
         return LayoutCheck.Faultless(run.Best.ToLayout());
     }
 
@@ -71,7 +71,7 @@ public sealed class BottomLeftSearch : INestingSearch
 
         private bool IsDone => Best.LengthMm <= _enoughMm;
 
-        public void Go(int mostVaried)
+        public void Go(int mostVaried, CancellationToken cancellation)
         {
             TryAll(Orders.LargestFirst(_catalog).Skip(1));
             if (Orders.CountOfEvery(_catalog) <= FewOrders)
@@ -81,7 +81,7 @@ public sealed class BottomLeftSearch : INestingSearch
             }
 
             var dice = new Dice(seed: 1);
-            for (var left = Math.Min(mostVaried, OrdersForWork()); left > 0 && !IsDone; left--)
+            for (var left = Math.Min(mostVaried, OrdersForWork()); left > 0 && !IsDone && !cancellation.IsCancellationRequested; left--)
             {
                 Try(left % ShuffleEvery == 0 ? Orders.Shuffled(_order, dice) : Orders.Varied(_order, _catalog, dice));
             }

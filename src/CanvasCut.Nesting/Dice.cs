@@ -12,6 +12,12 @@ internal sealed class Dice(ulong seed)
     /// <summary>A whole number from 0 up to, not including, a limit far below 2^32.</summary>
     public int Below(int limit) => (int)(Next() % (ulong)limit);
 
+    /// <summary>A number from 0 up to, not including, 1.</summary>
+    public double Part() => (Next() >> 11) * (1.0 / (1UL << 53));
+
+    /// <summary>A number from a smallest up to a largest.</summary>
+    public double Between(double least, double most) => least + (Part() * (most - least));
+
     private ulong Next()
     {
         _state += 0x9E3779B97F4A7C15;

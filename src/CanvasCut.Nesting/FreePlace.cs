@@ -12,13 +12,12 @@ internal static class FreePlace
     /// <summary>How much further left a place must lie to be better; above round-off, below what can be measured.</summary>
     public const double SameMm = 1e-9;
 
-    /// <summary>The place, inside the box or on its edge.</summary>
-    /// <param name="box">The places inside the strip; long enough to reach past the zones.</param>
+    /// <summary>The place, inside the box or on its edge; null when all of it is taken.</summary>
+    /// <param name="box">The places inside the strip.</param>
     /// <param name="zones">What may not be taken.</param>
-    public static Point Find(Box box, IReadOnlyList<ForbiddenZone> zones)
+    public static Point? Find(Box box, IReadOnlyList<ForbiddenZone> zones)
     {
-        // To the right of all zones there is always room.
-        var best = box.LowerLeft with { X = box.Right };
+        Point? best = null;
         foreach (var stretch in Stretches(box, zones))
         {
             if (IsBetter(stretch.From, best) && FirstFree(stretch, zones) is { } place && IsBetter(place, best))
@@ -30,14 +29,15 @@ internal static class FreePlace
         return best;
     }
 
-    private static bool IsBetter(Point place, Point than) =>
-        place.X < than.X - SameMm || (place.X <= than.X + SameMm && place.Y < than.Y - SameMm);
+    private static bool IsBetter(Point place, Point? best) =>
+        best is not { } than || place.X < than.X - SameMm || (place.X <= than.X + SameMm && place.Y < than.Y - SameMm);
 
     private static IEnumerable<Stretch> Stretches(Box box, IReadOnlyList<ForbiddenZone> zones)
     {
         yield return new(box.LowerLeft, box.LowerLeft with { Y = box.Top });
         yield return new(box.LowerLeft, box.LowerLeft with { X = box.Right });
         yield return new(box.LowerLeft with { Y = box.Top }, new(box.Right, box.Top));
+        yield return new(box.LowerLeft with { X = box.Right }, new(box.Right, box.Top));
         foreach (var zone in zones)
         {
             for (var i = 0; i < zone.Count; i++)

@@ -15,7 +15,7 @@ public static class LayoutCheck
 
     /// <summary>Every fault in plain words; none when the layout can be cut.</summary>
     public static ImmutableArray<string> Faults(NestingLayout layout) =>
-        [.. CopyFaults(layout), .. TurnFaults(layout), .. StripFaults(layout), .. PairFaults(layout)];
+        [.. CopyFaults(layout), .. TurnFaults(layout), .. StripFaults(layout), .. ZoneFaults(layout), .. RepeatFaults(layout), .. PairFaults(layout)];
 
     /// <summary>The layout itself when it has no fault.</summary>
     /// <exception cref="InvalidOperationException">It has one.</exception>
@@ -36,8 +36,8 @@ public static class LayoutCheck
     }
 
     private static IEnumerable<string> TurnFaults(NestingLayout layout) =>
-        layout.Placements.Where(p => !layout.Task.Items[p.Item].Quarters.Contains(p.Quarters))
-            .Select(p => $"{NameOf(layout, p)} is turned by {Text(p.Quarters * 90)} degrees, which is not allowed.");
+        layout.Placements.Where(p => !layout.Task.Items[p.Item].Poses.Contains(p.Pose))
+            .Select(p => $"{NameOf(layout, p)} is {(p.Pose.IsMirrored ? "mirrored and " : "")}turned by {Text(p.Pose.Degrees)} degrees, which is not allowed.");
 
     private static IEnumerable<string> StripFaults(NestingLayout layout)
     {
@@ -46,6 +46,22 @@ public static class LayoutCheck
             .Where(i => !strip.Holds(layout.PlacedOutline(i).Bounds))
             .Select(i => $"{NameOf(layout, layout.Placements[i])} lies outside the strip.");
     }
+
+    private static IEnumerable<string> ZoneFaults(NestingLayout layout) =>
+        from i in Enumerable.Range(0, layout.Placements.Length)
+        from zone in layout.Task.Barred
+        let near = layout.PlacedOutline(i).Bounds.Shared(zone)
+        where !near.IsEmpty && near is { WidthMm: > 0, HeightMm: > 0 }
+        where Witness.OverlapMm2(layout.PlacedOutline(i), Outline.Of(Around(near, zone))) > OverlapMm2
+        select $"{NameOf(layout, layout.Placements[i])} lies in a barred zone.";
+
+    /// <summary>As much of a zone as matters, so that one without end has a size.</summary>
+    private static Box Around(Box near, Box zone) => near.Grown(1).Shared(zone);
+
+    private static IEnumerable<string> RepeatFaults(NestingLayout layout) =>
+        Enumerable.Range(0, layout.Task.RepeatMm > 0 ? layout.Placements.Length : 0)
+            .Where(i => Math.Abs(Math.IEEERemainder(layout.PlacedOutline(i).Bounds.Left, layout.Task.RepeatMm)) > DistanceMm)
+            .Select(i => $"{NameOf(layout, layout.Placements[i])} starts off the repeat.");
 
     private static IEnumerable<string> PairFaults(NestingLayout layout)
     {

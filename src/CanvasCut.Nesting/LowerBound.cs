@@ -24,5 +24,5 @@ public static class LowerBound
     }
 
     private static double ShortestMm(NestingTask task, int item) =>
-        NestingFit.FittingQuarters(task, item).Min(quarters => NestingFit.AlongMm(task.Items[item], quarters));
+        NestingFit.FittingPoses(task, item).Min(pose => pose.Of(task.Items[item].Shape).Bounds.WidthMm);
 }

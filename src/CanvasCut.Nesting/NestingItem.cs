@@ -6,22 +6,35 @@ namespace CanvasCut.Nesting;
 /// <summary>A shape to be placed a number of times.</summary>
 public sealed class NestingItem
 {
+    /// <summary>
+    /// The step of free turns. A finer one gains little on a strip whose edges ask for quarters, while the pairs of
+    /// poses to prepare grow with its square.
+    /// </summary>
+    public const int FreeStepDegrees = 15;
+
     /// <summary>Describes an item.</summary>
     /// <param name="name">What messages call it; not blank.</param>
     /// <param name="shape">Its outline, anywhere in the plane.</param>
     /// <param name="demand">How many copies; one or more.</param>
     /// <param name="turns">By which turns it may be placed.</param>
+    /// <param name="mayMirror">Whether it may be placed with its other side up as well.</param>
     /// <exception cref="ArgumentException">An argument is outside its range.</exception>
-    public NestingItem(string name, Outline shape, int demand, AllowedTurns turns)
+    public NestingItem(string name, Outline shape, int demand, AllowedTurns turns, bool mayMirror = false)
+        : this(name, shape, demand, PosesOf(turns, mayMirror))
+    {
+    }
+
+    /// <summary>Describes an item with the poses it may be placed in, one by one.</summary>
+    /// <param name="name">What messages call it; not blank.</param>
+    /// <param name="shape">Its outline, anywhere in the plane.</param>
+    /// <param name="demand">How many copies; one or more.</param>
+    /// <param name="poses">The poses; with none the item cannot be placed, which <see cref="NestingProblems"/> tells.</param>
+    /// <exception cref="ArgumentException">An argument is outside its range.</exception>
+    public NestingItem(string name, Outline shape, int demand, ImmutableArray<Pose> poses)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentOutOfRangeException.ThrowIfLessThan(demand, 1);
-        if (!Enum.IsDefined(turns))
-        {
-            throw new ArgumentOutOfRangeException(nameof(turns));
-        }
-
-        (Name, Shape, Demand, Turns) = (name, shape, demand, turns);
+        (Name, Shape, Demand, Poses) = (name, shape, demand, poses.IsDefault ? [] : [.. poses.Distinct()]);
     }
 
     /// <summary>What messages call it.</summary>
@@ -33,14 +46,20 @@ public sealed class NestingItem
     /// <summary>How many copies.</summary>
     public int Demand { get; }
 
-    /// <summary>By which turns it may be placed.</summary>
-    public AllowedTurns Turns { get; }
+    /// <summary>The poses it may be placed in, each once.</summary>
+    public ImmutableArray<Pose> Poses { get; }
 
-    /// <summary>The allowed turns as numbers of quarters to the left.</summary>
-    public ImmutableArray<int> Quarters => Turns switch
+    private static ImmutableArray<Pose> PosesOf(AllowedTurns turns, bool mayMirror)
     {
-        AllowedTurns.Quarter => [0, 1, 2, 3],
-        AllowedTurns.Half => [0, 2],
-        _ => [0],
-    };
+        int[] degrees = turns switch
+        {
+            AllowedTurns.None => [0],
+            AllowedTurns.Half => [0, 180],
+            AllowedTurns.Quarter => [0, 90, 180, 270],
+            AllowedTurns.Free => [.. Enumerable.Range(0, 360 / FreeStepDegrees).Select(i => i * FreeStepDegrees)],
+            _ => throw new ArgumentOutOfRangeException(nameof(turns)),
+        };
+        bool[] sides = mayMirror ? [false, true] : [false];
+        return [.. sides.SelectMany(side => degrees.Select(degree => new Pose(degree, side)))];
+    }
 }

@@ -20,7 +20,7 @@ public sealed class NestingLayout
         }
 
         (Task, Placements) = (task, placements);
-        _outlines = [.. placements.Select(p => task.Items[p.Item].Shape.Turned(p.Quarters).MovedBy(p.Offset))];
+        _outlines = [.. placements.Select(p => p.Pose.Of(task.Items[p.Item].Shape).MovedBy(p.Offset))];
         LengthMm = _outlines.Max(outline => outline.Bounds.Right);
     }
 

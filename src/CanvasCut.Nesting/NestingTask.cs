@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Geometry;
 
 namespace CanvasCut.Nesting;
 
@@ -9,9 +10,14 @@ public sealed class NestingTask
     /// <summary>Describes a task.</summary>
     /// <param name="items">The items; at least one.</param>
     /// <param name="stripWidthMm">The strip's width; finite, above zero.</param>
-    /// <param name="gapMm">The smallest distance between pieces, not to the strip's edges; finite, zero or more.</param>
+    /// <param name="gapMm">The smallest distance between pieces, not to the strip's edges or a zone; finite, zero or more.</param>
+    /// <param name="barred">
+    /// Zones of the strip that no piece may lie in, though it may touch them; a zone may reach endlessly along the strip.
+    /// </param>
+    /// <param name="repeatMm">A piece may start (its left end lie) only at multiples of this; 0 for anywhere; finite, zero or more.</param>
     /// <exception cref="ArgumentException">An argument is outside its range.</exception>
-    public NestingTask(ImmutableArray<NestingItem> items, double stripWidthMm, double gapMm)
+    public NestingTask(
+        ImmutableArray<NestingItem> items, double stripWidthMm, double gapMm, ImmutableArray<Box> barred = default, double repeatMm = 0)
     {
         if (items.IsDefaultOrEmpty)
         {
@@ -20,12 +26,19 @@ public sealed class NestingTask
 
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stripWidthMm);
         ArgumentOutOfRangeException.ThrowIfNegative(gapMm);
-        if (!double.IsFinite(stripWidthMm) || !double.IsFinite(gapMm))
+        ArgumentOutOfRangeException.ThrowIfNegative(repeatMm);
+        if (!double.IsFinite(stripWidthMm) || !double.IsFinite(gapMm) || !double.IsFinite(repeatMm))
         {
-            throw new ArgumentException("The strip's width and the gap must be finite.");
+            throw new ArgumentException("The strip's width, the gap and the repeat must be finite.");
         }
 
-        (Items, StripWidthMm, GapMm) = (items, stripWidthMm, gapMm);
+        Barred = barred.IsDefault ? [] : barred;
+        if (Barred.Any(zone => !(zone.Left < zone.Right && zone.Bottom < zone.Top)))
+        {
+            throw new ArgumentException("A barred zone must have a size.", nameof(barred));
+        }
+
+        (Items, StripWidthMm, GapMm, RepeatMm) = (items, stripWidthMm, gapMm, repeatMm);
     }
 
     /// <summary>The items.</summary>
@@ -36,6 +49,12 @@ public sealed class NestingTask
 
     /// <summary>The smallest distance between pieces.</summary>
     public double GapMm { get; }
+
+    /// <summary>The zones that no piece may lie in.</summary>
+    public ImmutableArray<Box> Barred { get; }
+
+    /// <summary>A piece's left end lies only at multiples of this; 0 for anywhere.</summary>
+    public double RepeatMm { get; }
 
     /// <summary>The area of all copies together.</summary>
     public double AreaMm2 => Items.Sum(item => item.Demand * item.Shape.AreaMm2);

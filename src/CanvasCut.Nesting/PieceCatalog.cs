@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Geometry;
 
 namespace CanvasCut.Nesting;
 
@@ -31,6 +32,26 @@ internal sealed class PieceCatalog
         return zone;
     }
 
+    /// <summary>The zones that the task bars, as places for a piece.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="reachMm">How far along the strip other zones reach.</param>
+    /// <param name="pastMm">Where only zones without an end are left.</param>
+    public IEnumerable<ForbiddenZone> BarredFor(TurnedPiece piece, double reachMm, out double pastMm)
+    {
+        var bounds = piece.Hull.Bounds;
+        var ends = Task.Barred.Select(zone => zone.Right).Where(double.IsFinite);
+        var past = pastMm = ends.Append(0).Max() + Math.Max(reachMm, 0) + bounds.WidthMm + Math.Abs(bounds.Left);
+        if (Task.Barred.IsEmpty)
+        {
+            pastMm = reachMm;
+        }
+
+        return Task.Barred
+            .Select(zone => zone.Shared(new(-bounds.WidthMm, -bounds.HeightMm, past + (2 * bounds.WidthMm), Task.StripWidthMm + bounds.HeightMm)))
+            .Where(zone => zone is { WidthMm: > 0, HeightMm: > 0 })
+            .Select(zone => ForbiddenZone.Between(Outline.Of(zone), piece.Hull, 0));
+    }
+
     /// <summary>Each piece is made once, so there is no need to compare what is in it.</summary>
     private sealed class ReferencePair : IEqualityComparer<(TurnedPiece Lying, TurnedPiece Coming)>
     {
@@ -40,6 +61,6 @@ internal sealed class PieceCatalog
             ReferenceEquals(x.Lying, y.Lying) && ReferenceEquals(x.Coming, y.Coming);
 
         public int GetHashCode((TurnedPiece Lying, TurnedPiece Coming) obj) =>
-            HashCode.Combine(obj.Lying.Item, obj.Lying.Quarters, obj.Coming.Item, obj.Coming.Quarters);
+            HashCode.Combine(obj.Lying.Item, obj.Lying.Pose, obj.Coming.Item, obj.Coming.Pose);
     }
 }

@@ -31,7 +31,7 @@ internal sealed class PlacedRow(PieceCatalog catalog)
     public NestingLayout ToLayout()
     {
         var copies = new int[catalog.Task.Items.Length];
-        return new(catalog.Task, [.. _placed.Select(p => new NestingPlacement(p.Piece.Item, copies[p.Piece.Item]++, p.Piece.Quarters, p.Offset))]);
+        return new(catalog.Task, [.. _placed.Select(p => new NestingPlacement(p.Piece.Item, copies[p.Piece.Item]++, p.Piece.Pose, p.Offset))]);
     }
 
     private void Place(PieceChoice choice)
@@ -78,6 +78,26 @@ internal sealed class PlacedRow(PieceCatalog catalog)
         }
 
         var reachMm = zones.Count == 0 ? 0 : zones.Max(zone => zone.Bounds.Right);
-        return FreePlace.Find(piece.PlacesOn(catalog.Task.StripWidthMm, reachMm), zones) - new Point(0, 0);
+        zones.AddRange(catalog.BarredFor(piece, reachMm, out var pastMm));
+        return PlaceOf(piece, piece.PlacesOn(catalog.Task.StripWidthMm, pastMm), zones) - new Point(0, 0);
+    }
+
+    /// <summary>Past all zones there is always room; with a repeat, at the first multiple past them.</summary>
+    private Point PlaceOf(TurnedPiece piece, Box box, List<ForbiddenZone> zones)
+    {
+        var repeatMm = catalog.Task.RepeatMm;
+        if (repeatMm <= 0)
+        {
+            return FreePlace.Find(box, zones) ?? throw new InvalidOperationException("There is always room past all zones.");
+        }
+
+        for (var start = 0.0; ; start++)
+        {
+            var x = (start * repeatMm) - piece.Hull.Bounds.Left;
+            if (FreePlace.Find(box with { Left = x, Right = x }, zones) is { } place)
+            {
+                return place;
+            }
+        }
     }
 }

@@ -5,17 +5,17 @@ namespace CanvasCut.Nesting;
 
 /// <summary>An item in one of its turns, as the search sees it: by its convex hull.</summary>
 /// <param name="Item">The item's place in the task.</param>
-/// <param name="Quarters">How it is turned.</param>
+/// <param name="Pose">How it is held.</param>
 /// <param name="Hull">The hull after the turn.</param>
-internal sealed record TurnedPiece(int Item, int Quarters, Outline Hull)
+internal sealed record TurnedPiece(int Item, Pose Pose, Outline Hull)
 {
     /// <summary>An item in every turn that fits across the strip, leaving out turns that look like an earlier one.</summary>
     public static ImmutableArray<TurnedPiece> Of(NestingTask task, int item)
     {
         var pieces = ImmutableArray.CreateBuilder<TurnedPiece>();
-        foreach (var quarters in NestingFit.FittingQuarters(task, item))
+        foreach (var pose in NestingFit.FittingPoses(task, item))
         {
-            var piece = new TurnedPiece(item, quarters, ConvexHull.Of(task.Items[item].Shape.Turned(quarters).Corners));
+            var piece = new TurnedPiece(item, pose, ConvexHull.Of(pose.Of(task.Items[item].Shape).Corners));
             if (!pieces.Any(piece.LooksLike))
             {
                 pieces.Add(piece);

@@ -20,9 +20,12 @@ public sealed record PlacedPiece(PatternPiece Piece, int Number, int Copy, Outli
 /// <param name="Placed">Every piece, in the order of the pattern set.</param>
 /// <param name="Used">From the cut end to the last piece.</param>
 /// <param name="Ordered">The used length rounded up to the shop's step.</param>
-/// <param name="LowerBound">No layout on this roll can be shorter: by area, and by the longest piece.</param>
-public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed, Length Used, Length Ordered, Length LowerBound)
+/// <param name="Proof">How short a layout can be at most, and what follows for this one.</param>
+public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed, Length Used, Length Ordered, PlanProof Proof)
 {
+    /// <summary>No layout on this roll can be shorter.</summary>
+    public Length LowerBound => Proof.Bound;
+
     /// <summary>The part of the cloth ordered that becomes pieces, 0 to 1.</summary>
     public double Use => Placed.Sum(placed => placed.Outline.AreaMm2) / (Roll.Width.Millimeters * Ordered.Millimeters);
 
@@ -45,7 +48,7 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
             PlacedOf(patterns.Pieces, layout, quarters, cloth.Roll.Selvage.Millimeters),
             used,
             RoundedUp(used, cloth.Roll.OrderStep),
-            Length.FromMillimeters(Nesting.LowerBound.LengthMm(task)));
+            PlanProof.Of(layout, cloth.Roll.OrderStep));
     }
 
     /// <summary>A length rounded up to a whole number of steps.</summary>

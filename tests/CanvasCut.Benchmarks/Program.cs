@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Running;
 using CanvasCut.Benchmarks;
 
-// "whole" times the program from outside, "pages" many template pages; anything else goes to the benchmarks of its parts.
+// "whole" times the program from outside, "pages" many template pages, "nest" lays published tasks; anything else goes to the benchmarks of its parts.
 if (args is ["whole", ..])
 {
     WholeProcess.Run(Console.Out);
@@ -12,6 +12,11 @@ if (args is ["pages", ..])
 {
     PagesTiming.Run(Console.Out);
     return 0;
+}
+
+if (args is ["nest", ..])
+{
+    return NestingTiming.Run(args, Console.Out);
 }
 
 BenchmarkSwitcher.FromAssembly(typeof(JobBenchmarks).Assembly).Run(args);

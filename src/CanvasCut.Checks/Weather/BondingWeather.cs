@@ -50,7 +50,7 @@ public static class BondingWeather
     private static CheckResult Clear(BondingDay day, BondingLimits limits)
     {
         const string Subject = "dry and mild hours after bonding";
-        const string Source = "bonding.cure_hours";
+        const string Source = "work.cure";
         return day.Clear is not { } clear
             ? Missing(CheckCodes.BondingClear, Subject, Source, "bonding.clear_hours")
             : CheckResult.Judged(

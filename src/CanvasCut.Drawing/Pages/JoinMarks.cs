@@ -25,20 +25,17 @@ internal static class JoinMarks
     /// <summary>Where the marks are, and the direction across their join.</summary>
     private static IEnumerable<(Point At, Step Across)> Places(TileGrid grid)
     {
-        for (var row = 0; row < grid.Plan.Rows; row++)
+        foreach (var (row, column) in grid.Pages)
         {
-            for (var column = 0; column < grid.Plan.Columns; column++)
+            var window = grid.WindowOf(row, column);
+            foreach (var part in grid.LabelOf(row, column + 1) is null ? [] : Parts(window.HeightMm))
             {
-                var window = grid.WindowOf(row, column);
-                foreach (var part in column + 1 < grid.Plan.Columns ? Parts(window.HeightMm) : [])
-                {
-                    yield return (new(grid.JoinRightOf(column), window.Top - (part * window.HeightMm)), new(1, 0));
-                }
+                yield return (new(grid.JoinRightOf(column), window.Top - (part * window.HeightMm)), new(1, 0));
+            }
 
-                foreach (var part in row + 1 < grid.Plan.Rows ? Parts(window.WidthMm) : [])
-                {
-                    yield return (new(window.Left + (part * window.WidthMm), grid.JoinBelow(row)), new(0, 1));
-                }
+            foreach (var part in grid.LabelOf(row + 1, column) is null ? [] : Parts(window.WidthMm))
+            {
+                yield return (new(window.Left + (part * window.WidthMm), grid.JoinBelow(row)), new(0, 1));
             }
         }
     }

@@ -13,7 +13,7 @@ internal static class LongScale
     /// <summary>Between the places that are tried.</summary>
     private const double StepMm = 4;
 
-    /// <summary>A scale cut lengthwise by a join is worse than one over any line or word.</summary>
+    /// <summary>A scale cut lengthwise by a join, or broken by a page that is not printed, is worse than one over any line or word.</summary>
     private const double JoinCost = 1e6;
 
     /// <summary>Of equally good places the one nearer the middle is taken.</summary>
@@ -72,6 +72,7 @@ internal static class LongScale
         var (along, across) = spans;
         var occupancy = new Occupancy(grid.PieceBounds, [.. grid.PieceFigures, .. drawn, .. JoinMarks.Of(grid), .. EdgesOf(grid)]);
         var starts = along.Places(0, ruler.LengthMm).GroupBy(from => along.Crossed(from + BeyondJoinMm, from + ruler.LengthMm - BeyondJoinMm)).MaxBy(group => group.Key)!;
+        ImmutableArray<Box> leftOut = [.. grid.LeftOut];
         var halfStripMm = (grid.Plan.Layout.OverlapMm / 2) + Ruler.SideMm;
         var places =
             from at in across.Places(Ruler.SideMm, Ruler.SideMm)
@@ -80,15 +81,17 @@ internal static class LongScale
             select (Point: point(start, at), Cost: joinCost + Taken(start, at) + (DistanceWeightPerMm * (across.FromMiddleMm(at) + along.FromMiddleMm(start + (ruler.LengthMm / 2)))));
         return places.MinBy(place => place.Cost).Point;
 
-        double Taken(double start, double at) =>
-            occupancy.Fullness(Box.Holding([point(start, at - Ruler.SideMm), point(start + ruler.LengthMm, at + Ruler.SideMm)]));
+        double Taken(double start, double at)
+        {
+            var room = Box.Holding([point(start, at - Ruler.SideMm), point(start + ruler.LengthMm, at + Ruler.SideMm)]);
+            return occupancy.Fullness(room) + (JoinCost * leftOut.Count(page => !page.Shared(room).IsEmpty));
+        }
     }
 
     /// <summary>What the pages say along their edges, in the plane of the piece.</summary>
     private static IEnumerable<Figure> EdgesOf(TileGrid grid) =>
-        from row in Enumerable.Range(0, grid.Plan.Rows)
-        from column in Enumerable.Range(0, grid.Plan.Columns)
-        from figure in new TileEdges(grid, row, column, grid.WindowOf(row, column)).Figures
+        from page in grid.Pages
+        from figure in new TileEdges(grid, page.Row, page.Column, grid.WindowOf(page.Row, page.Column)).Figures
         select figure;
 
     /// <summary>A piece's extent in one direction with the joins across it.</summary>

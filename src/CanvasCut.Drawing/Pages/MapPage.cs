@@ -29,7 +29,7 @@ internal static class MapPage
     public static Sheet Of(ImmutableArray<TileGrid> grids, TileJob job, PageLayout layout)
     {
         var body = BodyOf(layout);
-        var pageCount = 1 + grids.Sum(grid => grid.Plan.PageCount);
+        var pageCount = 1 + grids.Sum(grid => grid.PageCount);
         var squares = new Point(body.Right - TestSquares.InchSideMm - 0.5, body.Bottom + 2);
         var top = body.Top - TitleHeightMm - (2 * LineMm);
         var table = body with { Bottom = squares.Y + TestSquares.InchSideMm + GapMm, Top = squares.Y + TestSquares.InchSideMm + GapMm + ReadingTable.HeightOf(grids, body.WidthMm) };
@@ -95,7 +95,7 @@ internal static class MapPage
                 yield return figure;
             }
 
-            firstPage += grids[i].Plan.PageCount;
+            firstPage += grids[i].PageCount;
         }
     }
 

@@ -40,7 +40,7 @@ internal static class PagePacking
     private static List<Placed> Filled(List<(int Index, TilePiece Item)> pieces, PageExtent page)
     {
         var placed = new List<Placed>();
-        var (widthMm, heightMm) = (page.WidthMm - (2 * TileGrid.EdgeMm), page.HeightMm - (2 * TileGrid.EdgeMm));
+        var (widthMm, heightMm) = (page.WidthMm - (2 * TilePlacing.EdgeMm), page.HeightMm - (2 * TilePlacing.EdgeMm));
         var (rowBottom, rowTop, right) = (0.0, -GapMm, double.PositiveInfinity);
         foreach (var (index, piece) in pieces)
         {

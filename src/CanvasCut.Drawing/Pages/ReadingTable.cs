@@ -24,7 +24,7 @@ internal static class ReadingTable
 
     /// <summary>The height it takes.</summary>
     public static double HeightOf(ImmutableArray<TileGrid> grids, double widthMm) =>
-        LineMm * (Heading.Length + RowsOf(1 + grids.Sum(grid => grid.Plan.PageCount), widthMm) + grids.Count(grid => grid.Plan.PageCount > 1));
+        LineMm * (Heading.Length + RowsOf(1 + grids.Sum(grid => grid.PageCount), widthMm) + grids.Count(grid => grid.PageCount > 1));
 
     /// <summary>The table, from the area's top.</summary>
     public static IEnumerable<Figure> Of(ImmutableArray<TileGrid> grids, Box area)
@@ -47,7 +47,7 @@ internal static class ReadingTable
             yield return figure;
         }
 
-        foreach (var figure in grids.Where(grid => grid.Plan.PageCount > 1).Index().SelectMany(grid => Scales(grid.Item, new(area.Left, top - ((rows + grid.Index + 1) * LineMm)))))
+        foreach (var figure in grids.Where(grid => grid.PageCount > 1).Index().SelectMany(grid => Scales(grid.Item, new(area.Left, top - ((rows + grid.Index + 1) * LineMm)))))
         {
             yield return figure;
         }
@@ -59,7 +59,7 @@ internal static class ReadingTable
 
     /// <summary>The page's number in the set and its label in the piece.</summary>
     private static IEnumerable<string> LabelsOf(ImmutableArray<TileGrid> grids) => grids
-        .SelectMany(grid => Enumerable.Range(0, grid.Plan.PageCount).Select(i => grid.LabelOf(i / grid.Plan.Columns, i % grid.Plan.Columns)))
+        .SelectMany(grid => grid.Pages.Select(page => grid.LabelOf(page.Row, page.Column)))
         .Prepend("map")
         .Select((label, i) => FormattableString.Invariant($"{i + 1} {label}"));
 

@@ -53,8 +53,8 @@ internal static class Thumbnail
 
     private static IEnumerable<Lettering> Heading(TileGrid grid, int firstPage, Box cell)
     {
-        var lastPage = firstPage + grid.Plan.PageCount - 1;
-        var pages = FormattableString.Invariant(grid.Plan.PageCount == 1 ? (FormattableString)$"page {firstPage}" : $"pages {firstPage}–{lastPage}");
+        var lastPage = firstPage + grid.PageCount - 1;
+        var pages = FormattableString.Invariant(grid.PageCount == 1 ? (FormattableString)$"page {firstPage}" : $"pages {firstPage}–{lastPage}");
         var title = grid.Piece.Title;
         if (TextWidth.Of(title, TitleHeightMm, isBold: true) <= cell.WidthMm)
         {
@@ -91,9 +91,7 @@ internal static class Thumbnail
     }
 
     private static IEnumerable<(string Label, Box Body)> Bodies(TileGrid grid) =>
-        from row in Enumerable.Range(0, grid.Plan.Rows)
-        from column in Enumerable.Range(0, grid.Plan.Columns)
-        select (grid.LabelOf(row, column)!, grid.BodyOf(row, column));
+        grid.Pages.Select(page => (grid.LabelOf(page.Row, page.Column)!, grid.BodyOf(page.Row, page.Column)));
 
     private static IEnumerable<Figure> Page(string label, Box body, Func<Point, Point> onMap)
     {

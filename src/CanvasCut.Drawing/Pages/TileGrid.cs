@@ -7,36 +7,31 @@ namespace CanvasCut.Drawing.Pages;
 /// <remarks>The plane is the piece's own, turned if the plan says so. Row A is the uppermost, column 1 the leftmost.</remarks>
 internal sealed class TileGrid
 {
-    /// <summary>Half the widest line, so that a line on the edge of the piece is printed whole.</summary>
-    public const double EdgeMm = 0.25;
-
-    /// <summary>How far from the page's edge the piece begins where there is room to spare.</summary>
-    private const double LargestInsetMm = 5;
-
     private const int LettersInAlphabet = 26;
 
-    private readonly Point _upperLeft;
+    private readonly TilePlacing _placing;
 
-    public TileGrid(TilePiece piece, PageLayout layout)
+    private TileGrid(TilePiece piece, TilePlacing placing)
     {
-        Piece = piece;
-        Plan = PlanOf(piece.Bounds, layout);
-        PieceFigures = Plan.IsTurned ? Drawing.Figures.Turned(piece.Figures, 1) : piece.Figures;
-        PieceBounds = Drawing.Figures.BoundsOf(PieceFigures);
-        Bounds = PieceBounds.Grown(EdgeMm);
-        var covered = Plan.Covered;
-        _upperLeft = new(
-            Bounds.Left - Spare(covered.WidthMm - Bounds.WidthMm, Plan.Columns),
-            Bounds.Top + Spare(covered.HeightMm - Bounds.HeightMm, Plan.Rows));
-        Figures = PieceFigures.AddRange(LongScale.FiguresOf(this));
+        (Piece, _placing) = (piece, placing);
+        PieceBounds = Drawing.Figures.BoundsOf(placing.Figures);
+        Scales = LongScale.FiguresOf(this);
+        Figures = placing.Figures.AddRange(Scales);
+    }
+
+    /// <summary>The piece on the fewest pages that its long scales allow.</summary>
+    public static TileGrid Of(TilePiece piece, PageLayout layout)
+    {
+        var grid = new TileGrid(piece, TilePlacing.For(piece, layout));
+        return grid.ScalesAreWhole ? grid : new(piece, TilePlacing.Full(piece, PlanOf(piece.Bounds, layout)));
     }
 
     public TilePiece Piece { get; }
 
-    public TilePlan Plan { get; }
+    public TilePlan Plan => _placing.Windows.Plan;
 
     /// <summary>The piece's figures as they lie on the pages.</summary>
-    public ImmutableArray<Figure> PieceFigures { get; }
+    public ImmutableArray<Figure> PieceFigures => _placing.Figures;
 
     /// <summary>The box round the piece alone.</summary>
     public Box PieceBounds { get; }
@@ -44,50 +39,47 @@ internal sealed class TileGrid
     /// <summary>The piece's figures and the long scales across its joins.</summary>
     public ImmutableArray<Figure> Figures { get; }
 
-    /// <summary>The box round them, line widths included.</summary>
-    public Box Bounds { get; }
+    /// <summary>How many pages are printed.</summary>
+    public int PageCount => _placing.PageCount;
+
+    /// <summary>The pages that are printed, row by row.</summary>
+    public IEnumerable<(int Row, int Column)> Pages => PagesWhere(isPrinted: true);
+
+    /// <summary>What the pages that are not printed would show.</summary>
+    public IEnumerable<Box> LeftOut => PagesWhere(isPrinted: false).Select(page => BodyOf(page.Row, page.Column));
+
+    private ImmutableArray<Figure> Scales { get; }
+
+    private bool ScalesAreWhole => !LeftOut.Any(page => Scales.Any(figure => !page.Shared(Drawing.Figures.BoundsOf(figure)).IsEmpty));
 
     /// <summary>How a piece of such a size is divided.</summary>
-    public static TilePlan PlanOf(Box piece, PageLayout layout) =>
-        TilePlan.For(piece.WidthMm + (2 * EdgeMm), piece.HeightMm + (2 * EdgeMm), layout);
-
-    private double StepXMm => Plan.Window.WidthMm - Plan.Layout.OverlapMm;
-
-    private double StepYMm => Plan.Window.HeightMm - Plan.Layout.OverlapMm;
-
-    /// <summary>The part of the plane that a page shows.</summary>
-    public Box WindowOf(int row, int column)
+    public static TilePlan PlanOf(Box piece, PageLayout layout)
     {
-        var (left, top) = (_upperLeft.X + (column * StepXMm), _upperLeft.Y - (row * StepYMm));
-        return new(left, top - Plan.Window.HeightMm, left + Plan.Window.WidthMm, top);
+        var extent = TilePlacing.Extent(piece);
+        return TilePlan.For(extent.WidthMm, extent.HeightMm, layout);
     }
 
-    /// <summary>The part of a page's window up to its joins: what is left of it in the joined sheet.</summary>
-    public Box BodyOf(int row, int column)
-    {
-        var (window, halfMm) = (WindowOf(row, column), Plan.Layout.OverlapMm / 2);
-        return new(
-            window.Left + (column > 0 ? halfMm : 0),
-            window.Bottom + (row + 1 < Plan.Rows ? halfMm : 0),
-            window.Right - (column + 1 < Plan.Columns ? halfMm : 0),
-            window.Top - (row > 0 ? halfMm : 0));
-    }
+    /// <inheritdoc cref="TileWindows.WindowOf"/>
+    public Box WindowOf(int row, int column) => _placing.Windows.WindowOf(row, column);
 
-    /// <summary>The middle of the strip that a column shares with the next: where the two are joined.</summary>
-    public double JoinRightOf(int column) => WindowOf(0, column).Right - (Plan.Layout.OverlapMm / 2);
+    /// <inheritdoc cref="TileWindows.BodyOf"/>
+    public Box BodyOf(int row, int column) => _placing.Windows.BodyOf(row, column);
 
-    /// <summary>The middle of the strip that a row shares with the next one below.</summary>
-    public double JoinBelow(int row) => WindowOf(row, 0).Bottom + (Plan.Layout.OverlapMm / 2);
+    /// <inheritdoc cref="TileWindows.JoinRightOf"/>
+    public double JoinRightOf(int column) => _placing.Windows.JoinRightOf(column);
 
-    /// <summary>The page's name: the row's letter and the column's number, as in B3; null when there is no such page.</summary>
+    /// <inheritdoc cref="TileWindows.JoinBelow"/>
+    public double JoinBelow(int row) => _placing.Windows.JoinBelow(row);
+
+    /// <summary>The page's name: the row's letter and the column's number, as in B3; null when no such page is printed.</summary>
     public string? LabelOf(int row, int column) =>
-        row >= 0 && row < Plan.Rows && column >= 0 && column < Plan.Columns
+        row >= 0 && row < Plan.Rows && column >= 0 && column < Plan.Columns && _placing.Printed[(row * Plan.Columns) + column]
             ? FormattableString.Invariant($"{RowName(row)}{column + 1}")
             : null;
 
+    private IEnumerable<(int Row, int Column)> PagesWhere(bool isPrinted) =>
+        _placing.Printed.Index().Where(page => page.Item == isPrinted).Select(page => (page.Index / Plan.Columns, page.Index % Plan.Columns));
+
     private static string RowName(int row) =>
         (row < LettersInAlphabet ? string.Empty : RowName((row / LettersInAlphabet) - 1)) + (char)('A' + (row % LettersInAlphabet));
-
-    /// <summary>A piece on one page stands in its middle; a larger one begins near the edge, so that the spare room is in one place.</summary>
-    private static double Spare(double spareMm, int pages) => pages == 1 ? spareMm / 2 : Math.Min(spareMm / 2, LargestInsetMm);
 }

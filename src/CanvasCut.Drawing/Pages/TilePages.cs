@@ -29,18 +29,18 @@ public static class TilePages
     /// <param name="layout">How the pages are divided, from <see cref="LayoutOf"/>.</param>
     public static ImmutableArray<Sheet> Of(ImmutableArray<TilePiece> pieces, TileJob job, PageLayout layout)
     {
-        ImmutableArray<TileGrid> grids = [.. PagePacking.Of(pieces, layout).Select(piece => new TileGrid(piece, layout))];
+        ImmutableArray<TileGrid> grids = [.. PagePacking.Of(pieces, layout).Select(piece => TileGrid.Of(piece, layout))];
         var noted = job with { Note = layout.Correction.Words };
-        var pageCount = 1 + grids.Sum(grid => grid.Plan.PageCount);
+        var pageCount = 1 + grids.Sum(grid => grid.PageCount);
         var sheets = ImmutableArray.CreateBuilder<Sheet>(pageCount);
         sheets.Add(MapPage.Of(grids, noted, layout));
         foreach (var grid in grids)
         {
             ImmutableArray<Figure> figures = [.. grid.Figures, .. JoinMarks.Of(grid)];
-            for (var i = 0; i < grid.Plan.PageCount; i++)
+            foreach (var page in grid.Pages)
             {
                 var number = FormattableString.Invariant($"page {sheets.Count + 1} of {pageCount}");
-                sheets.Add(Page(grid, figures, (i / grid.Plan.Columns, i % grid.Plan.Columns), noted, number));
+                sheets.Add(Page(grid, figures, page, noted, number));
             }
         }
 

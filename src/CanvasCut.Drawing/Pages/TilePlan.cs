@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace CanvasCut.Drawing.Pages;
 
 /// <summary>On how many pages, and which way round, a piece is printed true to size.</summary>
@@ -45,17 +47,18 @@ public sealed record TilePlan
 
     /// <summary>The plan with the fewest pages; of equals the one with upright paper, then the one with the piece upright.</summary>
     /// <exception cref="ArgumentException">The paper is smaller than its margins and overlap.</exception>
-    public static TilePlan For(double widthMm, double heightMm, PageLayout layout)
-    {
-        TilePlan[] ways =
-        [
-            Of(new(widthMm, heightMm), layout, isLandscape: false, isTurned: false),
-            Of(new(widthMm, heightMm), layout, isLandscape: false, isTurned: true),
-            Of(new(widthMm, heightMm), layout, isLandscape: true, isTurned: false),
-            Of(new(widthMm, heightMm), layout, isLandscape: true, isTurned: true),
-        ];
-        return ways.MinBy(way => way.PageCount)!;
-    }
+    public static TilePlan For(double widthMm, double heightMm, PageLayout layout) =>
+        Ways(new(widthMm, heightMm), layout).MinBy(way => way.PageCount)!;
+
+    /// <summary>The plans for all four ways round.</summary>
+    /// <exception cref="ArgumentException">The paper is smaller than its margins and overlap.</exception>
+    internal static ImmutableArray<TilePlan> Ways(PageExtent content, PageLayout layout) =>
+    [
+        Of(content, layout, isLandscape: false, isTurned: false),
+        Of(content, layout, isLandscape: false, isTurned: true),
+        Of(content, layout, isLandscape: true, isTurned: false),
+        Of(content, layout, isLandscape: true, isTurned: true),
+    ];
 
     /// <summary>The plan for one way round.</summary>
     /// <exception cref="ArgumentException">The paper is smaller than its margins and overlap.</exception>

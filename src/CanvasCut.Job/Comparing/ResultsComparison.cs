@@ -7,19 +7,27 @@ namespace CanvasCut.Job;
 
 /// <summary>Reads the drawings of a results folder again and holds every cut line against results.json.</summary>
 /// <remarks>
-/// Compared are the DXF files, pieces.hpgl, pieces/*.svg, plot.pdf, roll.pdf and roll.svg; not templates.pdf, whose pages
-/// show each piece in parts. A piece may lie anywhere on its sheet and be turned by quarters, but not mirrored.
+/// Compared are the DXF files, pieces.hpgl, pieces/*.svg, plot.pdf, roll.pdf, roll.svg, and templates.pdf unless its pages
+/// are stretched for a printer. A piece may lie anywhere on its sheet and be turned by quarters, but not mirrored.
 /// </remarks>
 public static class ResultsComparison
 {
-    /// <summary>Sheets that hold other things than pieces, or pieces in parts or to scale.</summary>
+    /// <summary>Two pieces that differ by less are of one shape.</summary>
+    private static readonly Length SameShape = Length.FromMillimeters(0.01);
+
+    private const string Templates = "templates.pdf";
+
+    /// <summary>Sheets that hold other things than pieces, or pieces to scale.</summary>
     private static readonly ImmutableHashSet<string> NotCompared =
-        ImmutableHashSet.Create(StringComparer.Ordinal, "templates.pdf", "report.pdf", "placement.svg", "cut-plan.svg");
+        ImmutableHashSet.Create(StringComparer.Ordinal, "report.pdf", "placement.svg", "cut-plan.svg");
 
     /// <summary>One line for each piece in each drawing, in the order of the files; null when there are no results of ours.</summary>
     public static IReadOnlyList<ComparedLine>? Of(string folder) => WrittenModel.In(folder) is { Pieces.IsEmpty: false } model
-        ? [.. model.Files.Where(file => CutLines.CanRead(file) && !NotCompared.Contains(file)).SelectMany(file => InFile(folder, file, model))]
+        ? [.. model.Files.Where(file => IsCompared(file, model)).SelectMany(file => InFile(folder, file, model))]
         : null;
+
+    private static bool IsCompared(string file, WrittenModel model) =>
+        CutLines.CanRead(file) && !NotCompared.Contains(file) && !(file == Templates && model.IsForOnePrinter);
 
     private static IEnumerable<ComparedLine> InFile(string folder, string file, WrittenModel model)
     {
@@ -30,6 +38,11 @@ public static class ResultsComparison
         try
         {
             var lines = CutLines.In(file, File.ReadAllBytes(Path.Combine(folder, file)));
+            if (file == Templates)
+            {
+                return OnPages(lines, pieces);
+            }
+
             return lines.Length == pieces.Length
                 ? pieces.Zip(lines, (piece, line) => new ComparedLine(file, piece.Name, DistanceOf(piece.CutMm, line), string.Empty))
                 : [Troubled(file, $"has {lines.Length} cut lines for {pieces.Length} pieces.")];
@@ -42,6 +55,19 @@ public static class ResultsComparison
         {
             return [Troubled(file, $"cannot be read: {exception.Message}")];
         }
+    }
+
+    /// <summary>Every page that shows some of a piece holds its whole cut line, of which the page's window shows a part; the worst counts.</summary>
+    /// <remarks>Pieces of one shape, as the four pockets may be, cannot be told apart: a line counts for each of them.</remarks>
+    private static IEnumerable<ComparedLine> OnPages(ImmutableArray<ImmutableArray<Point>> lines, ImmutableArray<WrittenPiece> pieces)
+    {
+        var nearest = lines
+            .Select(line => pieces.Select(piece => (piece.Id, Distance: DistanceOf(piece.CutMm, line))).ToList())
+            .SelectMany(pairs => pairs.Where(pair => pair.Distance <= pairs.Min(other => other.Distance) + SameShape))
+            .ToLookup(pair => pair.Id, pair => pair.Distance, StringComparer.Ordinal);
+        return pieces.Select(piece => nearest[piece.Id].Any()
+            ? new ComparedLine(Templates, piece.Name, nearest[piece.Id].Max(), string.Empty)
+            : Troubled(Templates, $"has no cut line of {piece.Name}."));
     }
 
     private static ComparedLine Troubled(string file, string trouble) => new(file, string.Empty, null, trouble);

@@ -13,7 +13,8 @@ internal sealed record WrittenPiece(string Id, string Name, ImmutableArray<Point
 /// <summary>What results.json says of the pieces and the files written with it.</summary>
 /// <param name="Pieces">The pieces, in the order in which every file draws them.</param>
 /// <param name="Files">The names of all files.</param>
-internal sealed record WrittenModel(ImmutableArray<WrittenPiece> Pieces, ImmutableArray<string> Files)
+/// <param name="IsForOnePrinter">Whether the pages of templates.pdf are stretched for a printer that is not true.</param>
+internal sealed record WrittenModel(ImmutableArray<WrittenPiece> Pieces, ImmutableArray<string> Files, bool IsForOnePrinter)
 {
     private const string FileName = "results.json";
 
@@ -25,7 +26,7 @@ internal sealed record WrittenModel(ImmutableArray<WrittenPiece> Pieces, Immutab
             using var json = JsonDocument.Parse(File.ReadAllBytes(Path.Combine(folder, FileName)));
             var root = json.RootElement;
             return root.GetProperty("format").GetString() == ResultsJson.Format
-                ? new([.. root.GetProperty("pieces").EnumerateArray().Select(PieceOf)], [.. root.GetProperty("files").EnumerateArray().Select(TextOf)])
+                ? new([.. root.GetProperty("pieces").EnumerateArray().Select(PieceOf)], [.. root.GetProperty("files").EnumerateArray().Select(TextOf)], root.GetProperty("paper").GetProperty("read_x_mm").ValueKind == JsonValueKind.Number)
                 : null;
         }
         catch (Exception exception) when (exception is JsonException or InvalidOperationException or KeyNotFoundException

@@ -21,12 +21,13 @@ public static class ResultFiles
     {
         var (content, context) = (outcome.Content, outcome.Context);
         var drawings = PieceDrawing.All(content.Patterns, context);
+        var (paper, templates) = (content.Patterns.Job.Workshop.Paper, Templates(drawings, content.Patterns.Job.Workshop.Paper, context));
         var (placement, cutPlan) = (PlacementSheet.Of(content.Patterns, context), CutPlanSheet.Of(content.Plan, context));
         ImmutableArray<ResultFile> files =
         [
             Pdf("report.pdf", ReportSheets.Of(content, context), $"Report, {context.JobName}", "does it fit, what to buy, in which order to work"),
-            Pdf("templates.pdf", Templates(drawings, content.Patterns.Job.Workshop.Paper, context), $"Templates, {context.JobName}", "the pieces true size, to print at 100 %"),
             Pdf("removal-card.pdf", [RemovalCard.Of(content.Patterns, context)], $"Removal card, {context.JobName}", "at which wind the panel comes off, and how; to hang up"),
+            Pdf("templates.pdf", templates, $"Templates, {context.JobName}", FormattableString.Invariant($"the pieces true size, {templates.Length} pages {paper.Name}, to print at 100 %")),
             .. PlotFiles.Of(drawings, outcome).Select(file => file.Name.EndsWith(".svg", StringComparison.Ordinal)
                 ? Svg(file.Sheets[0], file.Name, file.Tells)
                 : Pdf(file.Name, file.Sheets, $"{context.JobName}, true size", file.Tells)),

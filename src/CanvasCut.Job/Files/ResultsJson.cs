@@ -41,6 +41,7 @@ public static class ResultsJson
             ["job"] = outcome.Context.JobName,
             ["files"] = files,
             ["failed"] = outcome.HasFailed,
+            ["notices"] = outcome.Notices,
             ["checks"] = content.Checks.Select(Check),
             ["position"] = Place(Plan.PlaceOf(mounted.CarrierBox.Center)),
             ["position_chosen_by_program"] = content.Fit.IsPlaceChosen,
@@ -61,8 +62,10 @@ public static class ResultsJson
             }),
             ["cut_plan"] = CutPlan(outcome),
             ["order"] = content.Order.Select(line => new { item = line.Item, quantity = line.Quantity, unit = line.Unit, also = line.Also, @for = line.For }),
+            ["work"] = WorkJson.Root(outcome),
             ["marks"] = TopMarks.Of(mounted).Select(mark => new { name = mark.Name, station_mm = Mm(mark.Place.Station), offset_mm = Mm(mark.Place.Offset) }),
             ["diagonals"] = TopMarks.Diagonals(mounted).Select(diagonal => new { name = diagonal.Name, distance_mm = Mm(diagonal.Distance) }),
+            ["paper"] = Paper(content.Patterns.Job.Workshop.Paper),
             ["defaults"] = content.Patterns.Job.Defaults.Select(used => new { field = used.Field, value = used.Value, source = used.Source }),
         };
     }
@@ -125,10 +128,14 @@ public static class ResultsJson
             used_mm = Mm(plan.Used),
             order_mm = Mm(plan.Ordered),
             lower_bound_mm = Mm(plan.LowerBound),
+            lower_bound_by = PlanWords.Of(plan.Proof.Shown),
+            verdict = PlanWords.Of(plan.Proof.Verdict),
             use = Math.Round(plan.Use, Digits),
             placed = plan.Placed.Select(placed => new { piece = placed.Piece.Title.Id, copy = placed.Copy, cut_mm = Points(placed.Outline) }),
         };
     }
+
+    private static object Paper(PaperSpec paper) => new { name = paper.Name, read_x_mm = Mm(paper.Readings?.X), read_y_mm = Mm(paper.Readings?.Y) };
 
     private static object Place(TopPlace place) => new { station_mm = Mm(place.Station), offset_mm = Mm(place.Offset) };
 

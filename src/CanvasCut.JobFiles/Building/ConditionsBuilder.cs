@@ -35,7 +35,7 @@ internal static class ConditionsBuilder
         given.Quantity<Temperature>("bonding.most_surface"),
         given.Quantity<Temperature>("bonding.hard_stop"),
         given.Quantity<TemperatureDelta>("bonding.dew_margin"),
-        Duration.FromHours(given.Quantity<int>("bonding.cure_hours")));
+        given.Quantity<Duration>("work.cure"));
 
     private static Ratio Factor(GivenValues given, string name) => Ratio.FromDecimalFractions(given.Quantity<double>($"wind.{name}"));
 

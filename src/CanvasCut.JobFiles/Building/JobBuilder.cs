@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using UnitsNet;
 
 namespace CanvasCut.JobFiles;
 
@@ -19,6 +20,8 @@ internal static class JobBuilder
             WorkshopBuilder.Build(given),
             Limits(given),
             ConditionsBuilder.Build(given),
+            Work(given),
+            Care(given),
             defaults);
     }
 
@@ -33,5 +36,21 @@ internal static class JobBuilder
         given.Quantity<double>("limits.bend_factor"),
         given.Length("limits.tube_clearance"),
         given.Length("limits.cell_margin"),
-        given.Length("limits.shade_gap"));
+        given.Length("limits.shade_gap"),
+        new(
+            given.Quantity<double>("limits.cloth_sag"),
+            given.Length("limits.edge_gap"),
+            given.Length("limits.zipper_pull"),
+            given.Quantity<double>("limits.shrink"),
+            given.Quantity<double>("limits.creep")));
+
+    private static WorkSpec Work(GivenValues given) => new(
+        given.Quantity<Duration>("work.hours_per_day"),
+        given.Quantity<Duration>("work.cure"),
+        given.Word<BondOrder>("work.order"));
+
+    private static CareSpec Care(GivenValues given) => new(
+        given.Values.Quantity<DateOnly>("care.fitted"),
+        given.Values.Quantity<int>("care.thread_life_months"),
+        given.Quantity<bool>("care.hook_and_loop"));
 }

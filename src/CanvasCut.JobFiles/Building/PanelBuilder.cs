@@ -20,13 +20,15 @@ internal static class PanelBuilder
         given.Length("panel.width"),
         given.Length("panel.thickness"),
         given.Length("panel.corner_radius"),
-        given.Values.Quantity<Mass>("panel.mass"));
+        given.Values.Quantity<Mass>("panel.mass"),
+        given.Values.IsWritten("panel.droop") ? new(given.Length("panel.droop.overhang"), given.Length("panel.droop.drop")) : null);
 
     private static PanelLimits Limits(GivenValues given) => new(
         given.Values.Length("panel.min_bend_radius"),
         given.Word<BendAxis>("panel.bends"),
         given.Text("panel.hard_points") == "allowed",
-        given.Values.Quantity<Speed>("panel.max_wind"));
+        given.Values.Quantity<Speed>("panel.max_wind"),
+        given.Values.IsWritten("panel.max_bend") ? new(given.Quantity<Angle>("panel.max_bend.angle"), given.Length("panel.max_bend.over")) : null);
 
     private static JunctionBox? JunctionBox(GivenValues given) => given.Values.IsWritten(Box)
         ? new(

@@ -50,6 +50,5 @@ internal static class ConditionFields
         new Field("bonding.most_surface", Temperature, Signed("25 C", "60 C"), Presence.Optional).Or("38 C", "a tape seller's page: best between 21 and 38 C"),
         new Field("bonding.hard_stop", Temperature, Signed("0 C", "20 C"), Presence.Optional).Or("10 C", "from memory, several makers of foam tape"),
         new Field("bonding.dew_margin", TemperatureStep, Size("1 C", "10 C"), Presence.Optional).Or("3 C", "painting manuals after ISO 8502-4"),
-        new Field("bonding.cure_hours", Count, Size("12", "168"), Presence.Optional).Or("72", "a tape maker's guide: the bond is full after 72 h"),
     ];
 }

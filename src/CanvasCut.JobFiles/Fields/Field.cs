@@ -21,6 +21,8 @@ internal enum FieldKind
     TemperatureStep,
     Humidity,
     Angle,
+    Duration,
+    Date,
     Paper,
 }
 

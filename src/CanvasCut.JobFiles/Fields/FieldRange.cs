@@ -20,6 +20,9 @@ internal sealed record FieldRange(Bound Bound, string From, string To)
 
     public bool IsLimited => From.Length > 0;
 
+    /// <summary>Above zero, and no size of it is questioned.</summary>
+    public static FieldRange Positive { get; } = new(Bound.Positive, string.Empty, string.Empty);
+
     public static FieldRange Size(string from, string to) => new(Bound.Positive, from, to);
 
     public static FieldRange Reach(string from, string to) => new(Bound.NotNegative, from, to);

@@ -44,5 +44,10 @@ internal static class WorkshopFields
         new Field("limits.tube_clearance", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("10 mm", Source.RuleOfThumb),
         new Field("limits.cell_margin", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("10 mm", Source.RuleOfThumb),
         new Field("limits.shade_gap", Length, Reach("0 mm", "50 mm"), Presence.Optional).Or("3 mm", Source.RuleOfThumb),
+        new Field("limits.cloth_sag", Factor, Reach("0", "0.05"), Presence.Optional).Or("0.025", Source.RuleOfThumb),
+        new Field("limits.edge_gap", Length, Reach("0 mm", "50 mm"), Presence.Optional).Or("5 mm", Source.RuleOfThumb),
+        new Field("limits.zipper_pull", Length, Reach("0 mm", "30 mm"), Presence.Optional).Or("6 mm", Source.RuleOfThumb),
+        new Field("limits.shrink", Percent, Reach("0 %", "5 %"), Presence.Optional).Or("1 %", Source.RuleOfThumb),
+        new Field("limits.creep", Percent, Reach("0 %", "5 %"), Presence.Optional).Or("0.5 %", Source.RuleOfThumb),
     ];
 }

@@ -4,20 +4,20 @@ namespace CanvasCut.JobFiles;
 public static class ForecastCode
 {
     /// <summary>A column is missing or there twice.</summary>
-    public const string Columns = "CC160";
+    public const string Columns = "CC170";
 
     /// <summary>A row has too few or too many fields, or a quotation mark stands astray.</summary>
-    public const string Row = "CC161";
+    public const string Row = "CC171";
 
     /// <summary>A field is no number or no time.</summary>
-    public const string Unreadable = "CC162";
+    public const string Unreadable = "CC172";
 
     /// <summary>A value cannot be.</summary>
-    public const string Impossible = "CC163";
+    public const string Impossible = "CC173";
 
     /// <summary>A row is not one hour after the row before.</summary>
-    public const string Hours = "CC164";
+    public const string Hours = "CC174";
 
     /// <summary>There is no row.</summary>
-    public const string Empty = "CC165";
+    public const string Empty = "CC175";
 }

@@ -19,5 +19,6 @@ internal static class JobRules
         FasteningRules.Check(values, rules);
         WorkshopRules.Check(values, rules);
         ConditionRules.Check(values, rules);
+        WorkRules.Check(values, rules);
     }
 }

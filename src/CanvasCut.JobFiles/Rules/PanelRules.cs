@@ -11,6 +11,7 @@ internal static class PanelRules
         var (length, width) = (values.Length("panel.length"), values.Length("panel.width"));
         rules.When(length < width, ProblemCode.PanelSides, "panel.length", $"is shorter than the width, {In(width)}; swap them, the length is the longer side.");
         rules.When(values.Length("panel.corner_radius") * 2 > width, ProblemCode.PanelCorner, "panel.corner_radius", $"is more than half the width, {In(width)}.");
+        CheckFlex(values, rules, length);
         var (athwart, foreAft) = MountedSize.Of(values);
         CheckCells(values, rules, "port", "starboard", athwart);
         CheckCells(values, rules, "forward", "aft", foreAft);
@@ -18,6 +19,19 @@ internal static class PanelRules
         CheckBox(values, rules, "from_forward", "fore_aft", foreAft);
         CheckExit(values, rules, ("port", "starboard"), athwart);
         CheckExit(values, rules, ("forward", "aft"), foreAft);
+    }
+
+    /// <summary>The formula for the droop takes slopes as small: a drop of a third of the overhang is a slope of 24 degrees at the free edge.</summary>
+    private const double MostDroop = 1.0 / 3;
+
+    private static void CheckFlex(JobValues values, RuleLog rules, Length? length)
+    {
+        const double FullTurn = 360;
+        rules.When(values.Quantity<Angle>("panel.max_bend.angle")?.Degrees > FullTurn, ProblemCode.BendAngle, "panel.max_bend.angle", "is more than a full turn; a data sheet means the arc from one end of the panel to the other.");
+        rules.When(values.Length("panel.max_bend.over") > length, ProblemCode.BendAngle, "panel.max_bend.over", $"is longer than the panel, {In(length)}; degrees are spread over the side that bends.");
+        var (overhang, drop) = (values.Length("panel.droop.overhang"), values.Length("panel.droop.drop"));
+        rules.When(overhang > length, ProblemCode.Droop, "panel.droop.overhang", $"is longer than the panel, {In(length)}.");
+        rules.When(drop > overhang * MostDroop, ProblemCode.Droop, "panel.droop.drop", $"is more than a third of the overhang, {In(overhang)}; let less of the panel hang over the table's edge and measure again.");
     }
 
     private static void CheckCells(JobValues values, RuleLog rules, string near, string far, Length? size)

@@ -64,9 +64,13 @@ internal sealed partial class TomlRepair
     }
 
     private static string Message(DiagnosticMessage error, string line) =>
-        BareValue().IsMatch(line) ? "This is not TOML: the value needs quotes round it, as in \"1040 mm\"."
+        BareDate().IsMatch(line) ? "This is not TOML: there is no such day; a date is year, month and day, such as 2027-04-01."
+        : BareValue().IsMatch(line) ? "This is not TOML: the value needs quotes round it, as in \"1040 mm\"."
         : error.Message.Contains("newline in a string", StringComparison.Ordinal) ? "This is not TOML: the quote that closes the text is missing."
         : $"This is not TOML: {error.Message.ReplaceLineEndings(" ").Replace("␤", "the end of the line", StringComparison.Ordinal).TrimEnd('.', ' ')}.";
+
+    [GeneratedRegex(@"^[^#=]*=\s*[0-9]{4}-[0-9]{2}-[0-9]{2}\s*(#.*)?$", RegexOptions.CultureInvariant)]
+    private static partial Regex BareDate();
 
     [GeneratedRegex(@"^[^#=]*=\s*[-+]?[0-9][^""#]*[^""0-9\s#\],}]", RegexOptions.CultureInvariant)]
     private static partial Regex BareValue();

@@ -83,6 +83,7 @@ internal static class TomlTree
         StringValueSyntax text => new TomlScalar(PlaceOf(value), text.Value ?? string.Empty),
         IntegerValueSyntax number => new TomlScalar(PlaceOf(value), number.Value),
         FloatValueSyntax number => new TomlScalar(PlaceOf(value), number.Value),
+        DateTimeValueSyntax { Kind: SyntaxKind.LocalDate } date => new TomlScalar(PlaceOf(value), DateOnly.FromDateTime(date.Value.DateTime.DateTime)),
         BooleanValueSyntax flag => new TomlScalar(PlaceOf(value), flag.Value),
         _ => new TomlScalar(PlaceOf(value), null),
     };

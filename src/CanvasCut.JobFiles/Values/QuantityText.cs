@@ -17,6 +17,7 @@ internal static partial class QuantityText
         FieldKind.Temperature => TemperatureText.Of(text),
         FieldKind.TemperatureStep => TemperatureText.Step(text),
         FieldKind.Angle => Angle(text),
+        FieldKind.Duration => Duration(text),
         FieldKind.Humidity => Percent(text) is { } part ? RelativeHumidity.FromPercent(part * 100) : null,
         _ => Percent(text),
     };
@@ -53,10 +54,19 @@ internal static partial class QuantityText
         _ => null,
     };
 
+    /// <summary>A time in h, min or days; null when the text is none.</summary>
+    public static Duration? Duration(string text) => Split(text) switch
+    {
+        (var number, "h" or "hours" or "hour") => UnitsNet.Duration.FromHours(number),
+        (var number, "min" or "minutes") => UnitsNet.Duration.FromMinutes(number),
+        (var number, "days" or "day" or "d") => UnitsNet.Duration.FromDays(number),
+        _ => null,
+    };
+
     /// <summary>A percentage as a part of one; null when the text is none.</summary>
     public static double? Percent(string text) => Split(text) is (var number, "%") ? number / 100 : null;
 
-    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, newtons, degrees, per cent of humidity, parts of one, or the number itself.</summary>
+    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, newtons, degrees, hours, per cent of humidity, parts of one, or the number itself.</summary>
     public static double SizeOf(object value) => value switch
     {
         Length length => length.Millimeters,
@@ -67,6 +77,7 @@ internal static partial class QuantityText
         TemperatureDelta step => step.DegreesCelsius,
         RelativeHumidity humidity => humidity.Percent,
         Angle angle => angle.Degrees,
+        Duration duration => duration.Hours,
         int count => count,
         _ => (double)value,
     };
@@ -75,7 +86,7 @@ internal static partial class QuantityText
     public static double SizeOf(FieldKind kind, string text) => kind switch
     {
         FieldKind.Mass or FieldKind.Speed or FieldKind.Percent or FieldKind.Force or FieldKind.Temperature
-            or FieldKind.TemperatureStep or FieldKind.Humidity or FieldKind.Angle => SizeOf(Parse(kind, text)!),
+            or FieldKind.TemperatureStep or FieldKind.Duration or FieldKind.Humidity or FieldKind.Angle => SizeOf(Parse(kind, text)!),
         FieldKind.Count or FieldKind.Factor => double.Parse(text, CultureInfo.InvariantCulture),
         _ => SizeOf(LengthText.Parse(text).Value!.Value),
     };

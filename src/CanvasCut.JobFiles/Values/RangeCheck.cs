@@ -15,6 +15,9 @@ internal static class RangeCheck
     /// <summary>Black cloth in the sun stays well below the boiling of water.</summary>
     private const double Hottest = 100;
 
+    private const int FirstYear = 2000;
+    private const int LastYear = 2100;
+
     /// <summary>Beyond so many times the usual, a value is no unusual job but another kind of job.</summary>
     private const double MostTimesUsual = 4;
 
@@ -26,9 +29,14 @@ internal static class RangeCheck
     {
         (Length from, Length to) => One(located, from, isAccepted) is null || One(located, to, isAccepted) is null ? null : value,
         ImmutableArray<Length> list => All(located, list, isAccepted) ? value : null,
-        Length or Mass or Speed or Force or Temperature or TemperatureDelta or RelativeHumidity or Angle or int or double => One(located, value, isAccepted),
+        DateOnly date => Day(located, date),
+        Length or Mass or Speed or Force or Temperature or TemperatureDelta or RelativeHumidity or Angle or Duration or int or double => One(located, value, isAccepted),
         _ => value,
     };
+
+    /// <summary>A day within a lifetime of this program; a slip of a digit is seldom inside.</summary>
+    private static object? Day(Located located, DateOnly date) =>
+        date.Year is >= FirstYear and <= LastYear ? date : located.Report(ProblemCode.Impossible, $"must lie between {FirstYear} and {LastYear}; check the year.");
 
     private static bool All(Located located, ImmutableArray<Length> list, bool isAccepted)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using CanvasCut.Design;
 using UnitsNet;
 
@@ -22,6 +23,7 @@ internal static class ValueParser
         FieldKind.Word => WordOf(value),
         FieldKind.Paper => PaperOf(value),
         FieldKind.Text => TextOf(value, "a text in quotes"),
+        FieldKind.Date => DateOf(value),
         FieldKind.Length => LengthOf(value),
         _ => QuantityOf(value),
     };
@@ -47,6 +49,7 @@ internal static class ValueParser
         var (example, what) = value.Field.Kind switch
         {
             FieldKind.Mass => ("2.3 kg", "a mass in kg, g, lb or oz"),
+            FieldKind.Duration => ("4 h", "a time in h, min or days"),
             FieldKind.Speed => ("35 kn", "a wind speed in kn, m/s, mph or km/h"),
             FieldKind.Force => ("9 lbf", "a force in N, lbf or kgf"),
             FieldKind.Temperature => ("20 C", "a temperature in C or F"),
@@ -61,6 +64,16 @@ internal static class ValueParser
         }
 
         return QuantityText.Parse(value.Field.Kind, text) ?? value.Report(ProblemCode.NotQuantity, $"\"{text}\" is not {what}; write it as in \"{example}\".");
+    }
+
+    /// <summary>A date of TOML, or the same in quotes.</summary>
+    private static object? DateOf(Located value)
+    {
+        const string Example = "a date as year, month and day, such as 2027-04-01";
+        return value.Node is TomlScalar { Value: DateOnly date } ? date
+            : TextOf(value, Example) is not string text ? null
+            : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var read) ? read
+            : value.Report(ProblemCode.NotQuantity, $"\"{text}\" is not a day that there is; write {Example}.");
     }
 
     private static object? TextOf(Located value, string what) => (value.Node as TomlScalar)?.Value switch

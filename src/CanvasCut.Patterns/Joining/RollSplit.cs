@@ -15,6 +15,9 @@ public static class RollSplit
     /// <summary>Between a seam and what it must keep clear of; 1 in, common practice, no source.</summary>
     public static readonly Length SeamClearance = Length.FromInches(1);
 
+    /// <summary>The words at the seam's line on both widths.</summary>
+    public const string SeamText = "felled seam: sew here first";
+
     private const double StepMm = 5;
     private const int MostWidths = 100;
 

@@ -61,7 +61,7 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
         var where = part.Number == 1 ? $", {first}" : part.Number == part.Of ? $", {last}" : string.Empty;
         return piece.Title with
         {
-            Id = $"{piece.Title.Id}-width-{part.Number}",
+            Id = piece.Title.IdOfWidth(part.Number),
             Name = $"{piece.Title.Name}, width {part.Number} of {part.Of}{where}",
         };
     }
@@ -69,7 +69,7 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
     private PieceLine SeamLine(Seam seam, Outline cut)
     {
         var (from, to) = cut.Chord(_axis.Before(seam.At)) ?? throw new InvalidOperationException("A seam lies on its width.");
-        return PieceLine.Straight(PieceLineKind.Stitch, from, to, "felled seam: sew here first");
+        return PieceLine.Straight(PieceLineKind.Stitch, from, to, RollSplit.SeamText);
     }
 
     private string SeamNote(Seam? before, Seam? after)

@@ -28,6 +28,14 @@ public sealed record PieceTitle(string Id, string Name, int Quantity, Hand Hand,
 {
     /// <summary>The face that is up on every piece: pairs are drawn separately, so none is ever turned over.</summary>
     public const string OuterFaceUp = "outer face up";
+
+    private const string WidthMark = "-width-";
+
+    /// <summary>The id of the piece that this one is a width of; its own id when it is whole.</summary>
+    public string WholeId => Id.LastIndexOf(WidthMark, StringComparison.Ordinal) is >= 0 and var at ? Id[..at] : Id;
+
+    /// <summary>The id of one width of a piece that is too wide for the roll.</summary>
+    internal string IdOfWidth(int number) => FormattableString.Invariant($"{Id}{WidthMark}{number}");
 }
 
 /// <summary>The two outlines of a piece, in its own plane: Y points forward, X to starboard, millimetres.</summary>

@@ -69,7 +69,7 @@ public static class CutPlanSheet
         yield return new Lettering($"Cut plan: {context.JobName}", new(MarginMm, -MarginMm - TitleMm), TitleMm, IsBold: true);
         string[] lines =
         [
-            FormattableString.Invariant($"Order {Text(plan.Ordered, context)} of a roll {Text(plan.Roll.Width, context)} wide; {Text(plan.Used, context)} used; no layout can be shorter than {Text(plan.LowerBound, context)}."),
+            FormattableString.Invariant($"Order {Text(plan.Ordered, context)} of a roll {Text(plan.Roll.Width, context)} wide. {ProofText.Of(plan, context.Units)}"),
             FormattableString.Invariant($"{plan.Use * 100:0} % of the cloth becomes pieces. Scale {view.ScaleText}. Outer face up; arrows point forward; measure from the cut end and the selvage."),
             context.Warning,
         ];

@@ -104,6 +104,12 @@ internal sealed class Flow
         Put([new Inset(sheet.Figures, new(0, 0, sheet.WidthMm, sheet.HeightMm), new(0, -height), scale)], height + 2);
     }
 
+    /// <summary>Figures that stay together, their upper left corner at the origin.</summary>
+    public void Block(ImmutableArray<Figure> figures, double heightMm) => Put(figures, heightMm);
+
+    /// <summary>Goes on at the top of a page.</summary>
+    public void NewPage() => BreakUnless(double.PositiveInfinity);
+
     /// <summary>The pages, each with a footer.</summary>
     public ImmutableArray<Sheet> Pages(string name, string title, string footer) =>
     [

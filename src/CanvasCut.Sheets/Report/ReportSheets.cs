@@ -21,6 +21,7 @@ public static class ReportSheets
         Verdicts(flow, content, context);
         Placement(flow, content, context);
         flow.Picture(PlacementSheet.Picture(content.Patterns, context));
+        Side(flow, content, context);
         Marks(flow, content, context);
         WindSection.Write(flow, content);
         Pieces(flow, content, context);
@@ -29,7 +30,7 @@ public static class ReportSheets
         flow.Picture(CutPlanSheet.Picture(content.Plan, context));
         flow.Rows(CutPlanSheet.ListFor(content.Plan, context, flow.WidthMm), CutPlanSheet.Rows(content.Plan, context));
         Order(flow, content);
-        Work(flow, content);
+        WorkPages.Add(flow, content.Patterns);
         flow.Heading("Cautions");
         flow.List(Cautions.For(content.Patterns));
         Defaults(flow, content);
@@ -39,6 +40,11 @@ public static class ReportSheets
     private static void Verdicts(Flow flow, ReportContent content, SheetContext context)
     {
         flow.Heading("Does it fit?");
+        foreach (var notice in JobNotices.Of(content.Patterns.Job))
+        {
+            flow.Text(notice, isBold: true);
+        }
+
         flow.Text(CheckText.Count(content.Checks) + ".", isBold: true);
         if (context.Warning.Length > 0)
         {
@@ -75,6 +81,18 @@ public static class ReportSheets
         flow.Text(content.Fit.IsPlaceChosen
             ? "The place was chosen by the program: the one with the largest smallest spare distance on a 5 mm grid."
             : "The place is the job file's (carrier.position).");
+    }
+
+    private static void Side(Flow flow, ReportContent content, SheetContext context)
+    {
+        if (SidePicture.Of(content.Patterns, context.Units) is not { } side)
+        {
+            return;
+        }
+
+        flow.Heading("The panel over the bows");
+        flow.Text("From the side, along the panel's middle: the panel thick, the cloth thin, R the panel's radius where it lies on a tube.");
+        flow.Picture(side);
     }
 
     private static string PanelText(SolarPanel panel, PrintUnits units)
@@ -127,14 +145,6 @@ public static class ReportSheets
         flow.Heading("What to buy");
         var table = new Table([new("Item", 62), new("Quantity", 20), new("Unit", 14), new("That is", 50), new("For", flow.WidthMm - 146)]);
         flow.Rows(table, content.Order.Select(line => ImmutableArray.Create(line.Item, line.Quantity, line.Unit, line.Also, line.For)));
-    }
-
-    private static void Work(Flow flow, ReportContent content)
-    {
-        flow.Heading("Order of work");
-        var half = (flow.WidthMm - 10) / 2;
-        var table = new Table([new("No", 10), new("Do", half), new("Before going on", half)]);
-        flow.Rows(table, WorkOrder.Of(content.Patterns).Select((step, i) => ImmutableArray.Create($"{i + 1}", step.Do, step.Check)));
     }
 
     private static void Defaults(Flow flow, ReportContent content)

@@ -66,7 +66,7 @@ public sealed class BondingCommandTests
     {
         using var folder = new TemporaryFolder();
         var job = folder.PathOf("job.toml");
-        File.WriteAllText(job, JobFiles.Sample.Least + "[bonding]\nsurface = \"14 C\"\nair = \"14 C\"\nhumidity = \"50 %\"\nclear_hours = 30\nleast_surface = \"12 C\"\ncure_hours = 24\n");
+        File.WriteAllText(job, JobFiles.Sample.Least + "[bonding]\nsurface = \"14 C\"\nair = \"14 C\"\nhumidity = \"50 %\"\nclear_hours = 30\nleast_surface = \"12 C\"\n[work]\ncure = \"24 h\"\n");
 
         Assert.Equal(0, Run("bonding", job).Code);
         Assert.Equal(1, Run("bonding", job, "--hours", "20").Code);
@@ -78,7 +78,7 @@ public sealed class BondingCommandTests
         var (code, output, errors) = Run("bonding", "--forecast", Repository.PathOf("patterns/forecasts/invalid/rows.csv"));
 
         Assert.Equal((2, string.Empty), (code, output));
-        Assert.Contains("rows.csv(2,1): CC161: ", errors, StringComparison.Ordinal);
+        Assert.Contains("rows.csv(2,1): CC171: ", errors, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -26,7 +26,7 @@ public sealed partial class AnyJobTests
     private static readonly ImmutableArray<string> Bases =
         [.. ExampleTests.Examples.Select(example => Repository.Read($"patterns/{example.Data}/job.toml"))];
 
-    private static readonly Gen<string> AnyText = Gen.Select(
+    internal static readonly Gen<string> AnyText = Gen.Select(
         Gen.Int[0, Bases.Length - 1], AnyOf(Factors).Array[80], AnyOf(Wishes), AnyOf(Wishes)).Select(TextOf);
 
     /// <summary>Every piece is sound and the cut plan faultless, both by NetTopologySuite.</summary>

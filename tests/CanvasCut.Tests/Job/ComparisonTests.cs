@@ -24,8 +24,8 @@ public sealed partial class ComparisonTests
 
         var lines = ResultsComparison.Of(folder.PathOf("out"))!;
 
-        // A drawing of its own, and a place in both DXF files, pieces.hpgl, plot.pdf, roll.pdf and roll.svg.
-        Assert.Equal(7 * outcome.Content.Patterns.Pieces.Length, lines.Count);
+        // A drawing of its own, and a place in both DXF files, pieces.hpgl, plot.pdf, roll.pdf, roll.svg and templates.pdf.
+        Assert.Equal(8 * outcome.Content.Patterns.Pieces.Length, lines.Count);
         Assert.All(lines, line => Assert.True(line.IsTrue, line.ToString()));
         Assert.All(lines, line => Assert.True(line.Distance!.Value.Millimeters < LargestErrorMm(line.File), line.ToString()));
     }
@@ -107,6 +107,25 @@ public sealed partial class ComparisonTests
 
         Assert.Equal(1, code);
         Assert.Contains(words, output, StringComparison.Ordinal);
+    }
+
+    /// <summary>Templates of another job, whose carrier has no hems, stand for pages that are not true.</summary>
+    [Fact]
+    public void Templates_of_another_size_are_found_and_those_for_one_printer_are_left_out()
+    {
+        using var folder = new TemporaryFolder();
+        Made(folder, "two-bow-small-top");
+        var text = Repository.Read("patterns/two-bow-small-top/job.toml");
+        var wider = ResultFiles.Of(JobOutcome.Of(text + "\n[carrier]\nedges = \"binding\"\n", "job.toml").Value!);
+        File.WriteAllBytes(folder.PathOf("out/templates.pdf"), wider.Single(file => file.Name == "templates.pdf").Bytes.ToArray());
+
+        var (code, output, _) = Run("compare", folder.PathOf("out"));
+
+        Assert.Equal(1, code);
+        Assert.Contains("templates.pdf: the cut line of Carrier lies up to", output, StringComparison.Ordinal);
+
+        ResultFolder.Write(folder.PathOf("out"), ResultFiles.Of(JobOutcome.Of(text + "\n[paper]\nread_x = \"99.2 mm\"\nread_y = \"99.8 mm\"\n", "job.toml").Value!));
+        Assert.DoesNotContain(ResultsComparison.Of(folder.PathOf("out"))!, line => line.File == "templates.pdf");
     }
 
     [Fact]

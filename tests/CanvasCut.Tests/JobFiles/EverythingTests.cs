@@ -57,8 +57,8 @@ public sealed class EverythingTests
 
         Assert.Equal(
             new SolarPanel(
-                new(Mm(1110), Mm(540), Mm(3), Mm(8), Mass.FromPounds(5)),
-                new(Mm(500), BendAxis.Length, true, Speed.FromMetersPerSecond(20)),
+                new(Mm(1110), Mm(540), Mm(3), Mm(8), Mass.FromPounds(5), new(Mm(400), Mm(30))),
+                new(Mm(500), BendAxis.Length, true, Speed.FromMetersPerSecond(20), new(Angle.FromDegrees(30), Mm(1050))),
                 LongSide.ForeAft,
                 fittings),
             Job.Panel);
@@ -99,7 +99,14 @@ public sealed class EverythingTests
         Assert.Equal(new PaperSpec("roll 914 mm", Mm(914), Mm(5000), Mm(5), Mm(15), new(Mm(99.2), Mm(100.0125))), Job.Workshop.Paper);
         Assert.Equal(new DxfSpec(DxfUnit.Inch, HasArcs: true, IsOneFilePerPiece: true), Job.Workshop.Dxf);
         Assert.Equal(new PlotSpec(Mm(914), SingleStroke: true), Job.Workshop.Plot);
-        Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4)), Job.Limits);
+        Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4), new(0.03, Mm(7), Mm(8), 0.02, 0.01)), Job.Limits);
+    }
+
+    [Fact]
+    public void The_plan_of_the_work_and_its_care_are_read()
+    {
+        Assert.Equal(new WorkSpec(Duration.FromMinutes(150), Duration.FromDays(4), BondOrder.SewFirst), Job.Work);
+        Assert.Equal(new CareSpec(new DateOnly(2027, 4, 1), 30, HasHookAndLoop: true), Job.Care);
     }
 
     [Fact]
@@ -124,7 +131,7 @@ public sealed class EverythingTests
         Assert.Equal((BondSurface.RawCloth, Mm(19), Mm(7000)), (bonding.Onto, bonding.TapeWidth, bonding.TapeLength));
         Assert.Equal(new(Temperature.FromDegreesFahrenheit(70), RelativeHumidity.FromPercent(65), Celsius(20), Duration.FromHours(80)), bonding.Day);
         Assert.Equal(
-            new BondingLimits(Celsius(12), Temperature.FromDegreesFahrenheit(100), Celsius(8), TemperatureDelta.FromDegreesFahrenheit(5), Duration.FromHours(48)),
+            new BondingLimits(Celsius(12), Temperature.FromDegreesFahrenheit(100), Celsius(8), TemperatureDelta.FromDegreesFahrenheit(5), Duration.FromDays(4)),
             bonding.Limits);
     }
 

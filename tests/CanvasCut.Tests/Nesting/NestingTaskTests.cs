@@ -10,7 +10,7 @@ public sealed class NestingTaskTests
     [Theory]
     [InlineData(" ", 1, AllowedTurns.None)]
     [InlineData("piece", 0, AllowedTurns.None)]
-    [InlineData("piece", 1, (AllowedTurns)3)]
+    [InlineData("piece", 1, (AllowedTurns)4)]
     public void An_item_needs_a_name_a_copy_and_a_known_rule_of_turns(string name, int demand, AllowedTurns turns) =>
         Assert.ThrowsAny<ArgumentException>(() => new NestingItem(name, Shape, demand, turns));
 

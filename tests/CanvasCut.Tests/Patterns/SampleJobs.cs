@@ -53,8 +53,10 @@ internal static class SampleJobs
         Carrier,
         new(Zipper, Pocket, Strip, new(Mm(38.1), Mm(12.7))),
         new(Cloth, new(Mm(4.5), "thread", 2, 4), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false)),
-        new(1.5, Mm(10), Mm(10), Mm(3)),
+        new(1.5, Mm(10), Mm(10), Mm(3), new(0.025, Mm(5), Mm(6), 0.01, 0.005)),
         Conditions,
+        new(Duration.FromHours(4), Duration.FromHours(72), BondOrder.BondFirst),
+        new(null, null, HasHookAndLoop: false),
         []);
 
     public static TopCloth Top(double length, double width, ImmutableArray<Bow> bows, params ImmutableArray<KeepOut> keepOuts) =>

@@ -3,6 +3,7 @@ using CanvasCut.Geometry;
 using CanvasCut.Nesting;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
+using CanvasCut.Tests.Job;
 using CanvasCut.Tests.Patterns;
 
 namespace CanvasCut.Tests.Takeoff;
@@ -57,6 +58,42 @@ public sealed class CutPlanTests
 
         Assert.Equal(4, plan.Placed.Count(placed => placed.Piece.Title.Id == "zipper-end-cap"));
         Assert.Equal(Enumerable.Range(1, plan.Placed.Length), plan.Placed.Select(placed => placed.Number));
+    }
+
+    /// <summary>
+    /// Worked by hand from the pieces in each README, usable width 1498.6, gap 5: 646.6 + 5 + 98.55; 781.6 + 5 + 117.7 + 5 + 126.6
+    /// less round-off in these; the carrier's own length; 2 (781.05 + 98.55) + 3 · 5. The wide ones cannot lie side by side.
+    /// </summary>
+    [Theory]
+    [InlineData("two-bow-small-top", 750.15)]
+    [InlineData("does-not-fit", 1035.875)]
+    [InlineData("three-bow-middle-tube", 1404.887)]
+    [InlineData("inch-wide-panel", 1774.2)]
+    public void No_layout_of_an_example_is_shorter(string example, double bestMm)
+    {
+        var plan = ExampleTests.OutcomeOf(example).Content.Plan;
+
+        Assert.Equal(PlanVerdict.Shortest, plan.Proof.Verdict);
+        Assert.Equal(bestMm, plan.Proof.Bound.Millimeters, 0.005);
+    }
+
+    /// <summary>
+    /// By hand: two of 60 by 70 and one of 50 by 50 in 100. No two lie side by side, so 170 is the shortest. A layout of 200
+    /// sold by 50 could only be saved by one of 150, which is too short; sold by 10, by one of 190, which may be had.
+    /// </summary>
+    [Theory]
+    [InlineData(30, 50, PlanVerdict.OrderProven)]
+    [InlineData(30, 10, PlanVerdict.Open)]
+    [InlineData(0, 10, PlanVerdict.Shortest)]
+    public void A_layout_is_judged_by_what_the_shop_would_cut(double tooLongMm, double stepMm, PlanVerdict verdict)
+    {
+        var wide = new NestingItem("wide", Outline.Of(new(0, 0, 60, 70)), 2, AllowedTurns.None);
+        var small = new NestingItem("small", Outline.Of(new(0, 0, 50, 50)), 1, AllowedTurns.None);
+        var layout = new NestingLayout(
+            new([wide, small], 100, 0), [new(0, 0, 0, new(0, 0)), new(0, 1, 0, new(60, 0)), new(1, 0, 0, new(120 + tooLongMm, 0))]);
+
+        Assert.Empty(LayoutCheck.Faults(layout));
+        Assert.Equal(verdict, PlanProof.Of(layout, SampleJobs.Mm(stepMm)).Verdict);
     }
 
     private static CutPlan PlanOf(WarpDirection warp, RollTurns turns, bool oneWay)

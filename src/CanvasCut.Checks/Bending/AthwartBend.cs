@@ -1,5 +1,4 @@
 using CanvasCut.Design;
-using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -8,13 +7,11 @@ namespace CanvasCut.Checks;
 /// <summary>Holds the arc of the top across against the smallest radius the panel may be bent to.</summary>
 internal static class AthwartBend
 {
-    /// <summary>
-    /// The radius assumed when the data sheet is silent: "30 degrees" over 1.05 m is about 2 m, the most cautious of the
-    /// figures that makers publish.
-    /// </summary>
-    public static readonly Length AssumedRadius = Length.FromMeters(2);
+    /// <summary>At so many stations and offsets each the radius is taken under the panel, its edges included.</summary>
+    public const int Stations = 13;
 
-    private const string Source = "maker's smallest radius times limits.bend_factor (rule of thumb, editable)";
+    private const int Offsets = 9;
+    private const string TooSharp = "Too sharp for this panel: turn it, move it to a flatter bow, or choose a panel that bends further.";
 
     /// <summary>Whether the panel may be curved across the boat when it lies this way.</summary>
     public static bool IsAllowed(CarrierJob job, LongSide way)
@@ -23,8 +20,8 @@ internal static class AthwartBend
         return job.Panel.Limits.Bends == BendAxis.Either || job.Panel.Limits.Bends == curved || job.Top.Bows.All(IsFlat);
     }
 
-    /// <summary>One result a bow that shapes the panel.</summary>
-    public static IEnumerable<CheckResult> Check(CarrierJob job, MountedShape mounted)
+    /// <summary>One result a bow that shapes the panel, and one for the panel from its forward to its aft edge.</summary>
+    public static IEnumerable<CheckResult> Check(CarrierJob job, MountedShape mounted, TopSurface? surface)
     {
         if (!IsAllowed(job, mounted.Panel.LongSide))
         {
@@ -46,31 +43,32 @@ internal static class AthwartBend
 
         foreach (var (index, bow) in shaping)
         {
-            yield return bow.Across is { } arc
-                ? OnBow(job, $"arc across at bow {index + 1}", arc)
+            yield return bow.Across is not null
+                ? BendLimit.Of(job).Judge((CheckCodes.BendAthwart, $"arc across at bow {index + 1}"), SharperHalfMm(bow), TooSharp)
                 : Missing($"arc across at bow {index + 1}", $"Give chord and crown (or girth) of bow {index + 1}.");
+        }
+
+        if (surface is not null)
+        {
+            yield return UnderPanel(job, mounted, surface);
         }
     }
 
-    private static CheckResult OnBow(CarrierJob job, string subject, CircularArc arc)
+    /// <summary>The smallest radius on a net of places under the panel; unequal halves and tilted bows show in it.</summary>
+    private static CheckResult UnderPanel(CarrierJob job, MountedShape mounted, TopSurface surface)
     {
-        var known = job.Panel.Limits.MinBendRadius;
-        var needed = (known ?? AssumedRadius) * job.Limits.BendFactor;
-        if (double.IsPositiveInfinity(arc.RadiusMm))
-        {
-            return new(CheckCodes.BendAthwart, subject, Verdict.Pass, Measured.Nothing, Source, "The bow is flat.");
-        }
-
-        var measured = Measured.AtLeast(Length.FromMillimeters(arc.RadiusMm), needed);
-        var verdict = !measured.Holds ? Verdict.Fail : known is null ? Verdict.Caution : Verdict.Pass;
-        var advice = known is null
-            ? "panel.min_bend_radius is not given; 2 m was assumed. Ask the panel's maker before cutting."
-            : measured.Holds ? string.Empty : "Too sharp for this panel: turn it, move it to a flatter bow, or choose a panel that bends further.";
-        return new(CheckCodes.BendAthwart, subject, verdict, measured, Source, advice);
+        var sharpest = PanelNet.Places(mounted, Stations, Offsets)
+            .Select(place => (Place: place, RadiusMm: surface.ArcRadiusAt(place)?.Millimeters ?? double.PositiveInfinity))
+            .MinBy(each => each.RadiusMm);
+        return BendLimit.Of(job).Judge(
+            (CheckCodes.BendAthwart, $"arc across under the panel, {Stations} stations"),
+            sharpest.RadiusMm,
+            TooSharp,
+            double.IsInfinity(sharpest.RadiusMm) ? string.Empty : $"Sharpest at station {LengthText.Of(sharpest.Place.Station, job.Units)}.");
     }
 
     private static CheckResult Missing(string subject, string advice) =>
-        new(CheckCodes.BendAthwart, subject, Verdict.NotChecked, Measured.Nothing, Source, advice);
+        new(CheckCodes.BendAthwart, subject, Verdict.NotChecked, Measured.Nothing, BendLimit.Source, advice);
 
     /// <summary>The bows under the panel, and the nearest forward and aft of it.</summary>
     private static IEnumerable<(int Index, Bow Bow)> Shaping(TopCloth top, MountedShape mounted)
@@ -82,5 +80,7 @@ internal static class AthwartBend
         return all.Where(each => each == before || each == after || (each.Item.Station.Millimeters >= from && each.Item.Station.Millimeters <= to));
     }
 
-    private static bool IsFlat(Bow bow) => bow.Across is { } arc && double.IsPositiveInfinity(arc.RadiusMm);
+    private static double SharperHalfMm(Bow bow) => Math.Min(bow.Halves!.Port.RadiusMm, bow.Halves.Starboard.RadiusMm);
+
+    private static bool IsFlat(Bow bow) => bow.Halves is { } halves && double.IsInfinity(halves.Port.RadiusMm) && double.IsInfinity(halves.Starboard.RadiusMm);
 }

@@ -1,0 +1,58 @@
+using CanvasCut.Design;
+using UnitsNet;
+
+namespace CanvasCut.Checks;
+
+/// <summary>The smallest radius a panel is held to, and whether it is known.</summary>
+/// <param name="Needed">The radius that must be kept.</param>
+/// <param name="IsKnown">Whether the maker's limit was given; else one is assumed.</param>
+internal sealed record BendLimit(Length Needed, bool IsKnown)
+{
+    /// <summary>
+    /// The radius assumed when the data sheet is silent: "30 degrees" over 1.05 m is about 2 m, the most cautious of the
+    /// figures that makers publish.
+    /// </summary>
+    public static readonly Length AssumedRadius = Length.FromMeters(2);
+
+    /// <summary>A side that must not be curved is taken as straight from this radius on: 2 mm of rise in 400 mm; rule of thumb.</summary>
+    public static readonly Length StraightRadius = Length.FromMeters(10);
+
+    /// <summary>Where the limit comes from.</summary>
+    public const string Source = "maker's smallest radius times limits.bend_factor (rule of thumb, editable)";
+
+    /// <summary>The limit of a side that may be curved.</summary>
+    public static BendLimit Of(CarrierJob job)
+    {
+        var known = job.Panel.Limits.SmallestRadius;
+        return new((known ?? AssumedRadius) * job.Limits.BendFactor, known is not null);
+    }
+
+    /// <summary>Whether the panel may be curved along the boat when it lies this way.</summary>
+    public static bool IsAllowedAlong(CarrierJob job, LongSide way) =>
+        job.Panel.Limits.Bends == BendAxis.Either || job.Panel.Limits.Bends == (way == LongSide.ForeAft ? BendAxis.Length : BendAxis.Width);
+
+    /// <summary>Holds a radius against the limit.</summary>
+    /// <param name="what">Code and subject.</param>
+    /// <param name="radiusMm">The radius found; infinite when straight.</param>
+    /// <param name="tooSharp">What to do when it is too small.</param>
+    /// <param name="note">What else to tell; may be empty.</param>
+    public CheckResult Judge((string Code, string Subject) what, double radiusMm, string tooSharp, string note = "")
+    {
+        if (radiusMm > StraightMm)
+        {
+            return new(what.Code, what.Subject, Verdict.Pass, Measured.Nothing, Source, note.Length > 0 ? note : "It is straight there.");
+        }
+
+        var measured = Measured.AtLeast(Length.FromMillimeters(radiusMm), Needed);
+        return !measured.Holds ? new(what.Code, what.Subject, Verdict.Fail, measured, Source, Joined(tooSharp, note))
+            : IsKnown ? new(what.Code, what.Subject, Verdict.Pass, measured, Source, note)
+            : new(what.Code, what.Subject, Verdict.Caution, measured, Source, Joined(AskTheMaker, note));
+    }
+
+    /// <summary>A kilometre: no tape tells it from straight.</summary>
+    private const double StraightMm = 1e6;
+
+    private const string AskTheMaker = "Neither panel.min_bend_radius nor panel.max_bend is given; 2 m was assumed. Ask the panel's maker before cutting.";
+
+    private static string Joined(string first, string second) => second.Length > 0 ? $"{first} {second}" : first;
+}

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Tells whether the zippers close, when new and after years.</summary>
+internal static class ClosingChecks
+{
+    /// <summary>Between the lengths of two halves that must mate: 1/16 in; common practice, no source.</summary>
+    public static readonly Length Mating = Length.FromMillimeters(1.5);
+
+    /// <summary>From the middle of the top's cloth to the middle of the carrier's hem of three layers, in thicknesses of cloth.</summary>
+    private const double LayersBetweenHalves = 2;
+
+    private const string PullSource = "limits.zipper_pull (rule of thumb, editable)";
+
+    /// <summary>The way over the ridges, the same after shrinking and stretching, and the two halves along the zipper.</summary>
+    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted, SurfaceFinding finding, ImmutableArray<PanelProfile> profiles)
+    {
+        var paths = finding.Surface is { } known ? CarrierPath.Of(job, mounted, known, profiles) : [];
+        yield return finding.IsKnown ? Path(paths) : AlongBend.Unknown(CheckCodes.ClosingPath, "carrier from zipper to zipper", finding);
+        yield return Shrunk(job, mounted, paths);
+        yield return Stretched(job, mounted, paths);
+        foreach (var zipper in mounted.Fastened.Zippers)
+        {
+            var subject = $"halves of the {Words.Of(zipper.Side)} zipper";
+            yield return finding.IsKnown ? Match(subject, zipper, finding.Surface) : AlongBend.Unknown(CheckCodes.ClosingMatch, subject, finding);
+        }
+
+        CheckResult Path(ImmutableArray<CarrierPath> all)
+        {
+            var worst = all.MaxBy(path => Math.Abs(path.ShortMm))!;
+            var (way, remedy) = worst.ShortMm > 0
+                ? ("short", "widen carrier.border forward and aft by as much, or set the aft zipper by the carrier itself as it lies")
+                : ("long", "narrow carrier.border forward and aft by as much, or set the aft zipper by the carrier itself as it lies");
+            return CheckResult.Judged(
+                (CheckCodes.ClosingPath, $"carrier from zipper to zipper, too {way} by"),
+                Measured.AtMost(Length.FromMillimeters(Math.Abs(worst.ShortMm)), job.Limits.Shape.ZipperPull),
+                Verdict.Fail,
+                PullSource,
+                $"The carrier is too {way} for its way over the bows: {remedy}.");
+        }
+    }
+
+    /// <summary>The carrier's cloth along the boat, sewn larger for the shrinkage the job allows for, and shrunk in use.</summary>
+    private static CheckResult Shrunk(CarrierJob job, MountedShape mounted, ImmutableArray<CarrierPath> paths)
+    {
+        var (cloth, shrink) = (mounted.CarrierBox.HeightMm, job.Limits.Shape.Shrink);
+        var left = cloth / (1 - Allowed(job)) * (1 - shrink);
+        var gap = paths.Select(path => path.ShortMm).DefaultIfEmpty(0).Max() + cloth - left;
+        return CheckResult.Judged(
+            (CheckCodes.ClosingShrunk, FormattableString.Invariant($"carrier short of closing after shrinking {shrink * 100:0.##} %")),
+            Measured.AtMost(Length.FromMillimeters(Math.Max(gap, 0)), job.Limits.Shape.ZipperPull),
+            Verdict.Caution,
+            PullSource,
+            FormattableString.Invariant($"It may not close after some years: allow for it with cloth.shrink ({shrink * 100:0.##} % along the boat), wash and dry the cloth before cutting, and dry the carrier stretched."));
+    }
+
+    private static CheckResult Stretched(CarrierJob job, MountedShape mounted, ImmutableArray<CarrierPath> paths)
+    {
+        var (cloth, creep) = (mounted.CarrierBox.HeightMm, job.Limits.Shape.Creep);
+        var slack = (cloth / (1 - Allowed(job)) * (1 + creep)) - cloth - paths.Select(path => path.ShortMm).DefaultIfEmpty(0).Min();
+        return CheckResult.Judged(
+            (CheckCodes.ClosingStretched, FormattableString.Invariant($"carrier's slack after stretching {creep * 100:0.##} %")),
+            Measured.AtMost(Length.FromMillimeters(Math.Max(slack, 0)), mounted.Fastened.Pockets.Select(pocket => pocket.Covers).Min() / 2),
+            Verdict.Caution,
+            "half of what the smallest pocket covers (rule of thumb)",
+            "So much slack lets the corners slip out of their pockets and the cloth flutter: lower cloth.shrink, widen carrier.border so that the pockets cover more, or take the slack up in a tuck.");
+    }
+
+    /// <summary>Sewn one over the other on an arc, the outer half is longer by run × distance between them / radius.</summary>
+    private static CheckResult Match(string subject, ZipperPlace zipper, TopSurface surface)
+    {
+        const int Places = 9;
+        var curvature = Enumerable.Range(0, Places)
+            .Select(i => surface.ArcRadiusAt(PanelNet.At(-zipper.ChainY, zipper.Band.Left + (zipper.Band.WidthMm * i / (Places - 1)))))
+            .Average(radius => radius is { } known ? 1 / known.Millimeters : 0);
+        return CheckResult.Judged(
+            (CheckCodes.ClosingMatch, subject),
+            Measured.AtMost(zipper.Choice.Run * (curvature * LayersBetweenHalves * CarrierPath.ClothThickness.Millimeters), Mating),
+            Verdict.Caution,
+            "1/16 in between mating halves (common practice, no source)",
+            "On so round a top the outer half comes out longer: sew it tick on tick, and ease it between the ticks.");
+    }
+
+    /// <summary>What the carrier is sewn larger by, along the boat.</summary>
+    private static double Allowed(CarrierJob job) =>
+        job.Workshop.Cloth.Lay.Warp == WarpDirection.ForeAft ? job.Workshop.Cloth.Shrink.Warp : job.Workshop.Cloth.Shrink.Fill;
+}

@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Checks;
+
+/// <summary>All that follows from the shape of the top: bending, spans, closing.</summary>
+internal static class ShapeChecks
+{
+    /// <summary>The results; where the shape is not known they name the fields that are missing.</summary>
+    public static IEnumerable<CheckResult> Of(PatternSet patterns)
+    {
+        var (job, mounted) = (patterns.Job, patterns.Mounted);
+        var finding = TopSurface.Of(job.Top);
+        ImmutableArray<PanelProfile> profiles = finding.IsKnown ? PanelProfile.Of(job, mounted, finding.Surface) : [];
+        IEnumerable<CheckResult> bent = finding.IsKnown
+            ? AlongBend.Check(job, mounted, profiles).Append(DoubleCurve.Check(job, mounted, finding.Surface, profiles))
+            : [AlongBend.Unknown(CheckCodes.BendAlong, "bend along the boat", finding), AlongBend.Unknown(CheckCodes.BendDouble, "panel on a top curved both ways", finding)];
+        return AthwartBend.Check(job, mounted, finding.Surface)
+            .Concat(bent)
+            .Concat(SpanChecks.Of(job, mounted))
+            .Concat(ClosingChecks.Of(job, mounted, finding, profiles));
+    }
+}

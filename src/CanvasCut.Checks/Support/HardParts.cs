@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using CanvasCut.Geometry;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Every seam, zipper, row of stitches and fastener of a job, where it lies on the top.</summary>
+internal static class HardParts
+{
+    /// <summary>Round the end of a zipper lie its stop, its slider when open, and the cap over the tape: 1 in, common practice, no source.</summary>
+    private const double EndMm = 25.4;
+
+    /// <summary>The widest part of a felled seam lies within half an inch of its line.</summary>
+    private const double SeamHalfMm = 12.7;
+
+    /// <summary>All of them; tubes are looked at by <see cref="FitChecks"/>.</summary>
+    public static IEnumerable<HardPart> Of(PatternSet patterns) =>
+    [
+        .. Seams(patterns),
+        .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.SupportZipper, $"{Words.Of(zipper.Side)} zipper's teeth", HardPart.LinesOf(Teeth(zipper, patterns)))),
+        .. CarrierRows(patterns),
+        .. TopRows(patterns),
+        .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.Fastener, $"ends of the {Words.Of(zipper.Side)} zipper", Ends(zipper))),
+    ];
+
+    private static Box Teeth(ZipperPlace zipper, PatternSet patterns)
+    {
+        var half = patterns.Job.Fastenings.Zipper.Gauge.Chain.Millimeters / 2;
+        return zipper.Band with { Bottom = zipper.ChainY - half, Top = zipper.ChainY + half };
+    }
+
+    private static ImmutableArray<(Point From, Point To)> Ends(ZipperPlace zipper) =>
+    [
+        .. new[] { zipper.Band.Left, zipper.Band.Right }
+            .SelectMany(x => HardPart.LinesOf(zipper.Band with { Left = x - EndMm, Right = x + EndMm })),
+    ];
+
+    private static IEnumerable<HardPart> Seams(PatternSet patterns)
+    {
+        // Each seam is drawn on both of its widths.
+        var seams = RowsOf(patterns.CarrierPieces, patterns)
+            .Where(row => row.Text == RollSplit.SeamText)
+            .Select(row => Box.Holding([row.From, row.To]))
+            .GroupBy(box => (Math.Round(box.Center.X), Math.Round(box.Center.Y)))
+            .Select(alike => alike.First());
+        return seams.Select((box, i) => new HardPart(
+            CheckCodes.SupportSeam,
+            $"carrier's felled seam {i + 1}",
+            HardPart.LinesOf(box.WidthMm > box.HeightMm
+                ? box with { Bottom = box.Bottom - SeamHalfMm, Top = box.Top + SeamHalfMm }
+                : box with { Left = box.Left - SeamHalfMm, Right = box.Right + SeamHalfMm })));
+    }
+
+    /// <summary>The carrier's hems and the rows that hold the zippers, by the edge they lie at.</summary>
+    private static IEnumerable<HardPart> CarrierRows(PatternSet patterns)
+    {
+        var box = patterns.Mounted.CarrierBox;
+        return RowsOf([patterns.WholeCarrier], patterns)
+            .GroupBy(row => EdgeOf(row, box))
+            .Select(rows => new HardPart(CheckCodes.Stitch, $"rows along the carrier's {rows.Key} edge", [.. rows.Select(row => (row.From, row.To))]));
+    }
+
+    private static string EdgeOf((Point From, Point To, string Text) row, Box carrier)
+    {
+        var (isLevel, middle) = (row.From.Y == row.To.Y, row.From.Toward(row.To, 0.5));
+        return isLevel ? middle.Y > carrier.Center.Y ? "forward" : "aft" : middle.X > carrier.Center.X ? "starboard" : "port";
+    }
+
+    /// <summary>The rows of what is sewn to the top or the carrier besides.</summary>
+    private static IEnumerable<HardPart> TopRows(PatternSet patterns)
+    {
+        var mounted = patterns.Mounted;
+        foreach (var (piece, at) in SewnOn(patterns))
+        {
+            var step = at - new Point(0, 0);
+            ImmutableArray<(Point, Point)> rows = [.. piece.Lines.Where(line => line.Kind == PieceLineKind.Stitch).SelectMany(Stretches).Select(row => (row.From + step, row.To + step))];
+            if (rows.Length > 0)
+            {
+                yield return new(CheckCodes.Stitch, $"rows of the {Decapitalised(piece.Title.Name)}", rows);
+            }
+        }
+    }
+
+    private static IEnumerable<(PatternPiece Piece, Point At)> SewnOn(PatternSet patterns)
+    {
+        var (mounted, pieces) = (patterns.Mounted, patterns.TopPieces.Concat(patterns.NotionPieces).ToDictionary(piece => piece.Title.Id, StringComparer.Ordinal));
+        IEnumerable<(string Id, Point At)> places =
+        [
+            .. mounted.Fastened.Pockets.Select(pocket => ($"pocket-{Words.Of(pocket.Corner.End)}-{Words.Of(pocket.Corner.Hand)}", pocket.At)),
+            .. mounted.Fastened.Strips.Select(strip => ($"weather-strip-{Words.Of(strip.Side)}", strip.Finished.Center)),
+            .. patterns.Job.Top.Bows.Select((bow, i) => ($"chafe-patch-bow-{i + 1}", new Point(mounted.CarrierBox.Center.X, -bow.Station.Millimeters))),
+            .. mounted.CableExit is { } exit ? [("cable-exit-patch", exit)] : Array.Empty<(string, Point)>(),
+        ];
+        return places.Where(place => pieces.ContainsKey(place.Id)).Select(place => (pieces[place.Id], place.At));
+    }
+
+    /// <summary>The rows of the carrier on the top, shrunk to their nominal size.</summary>
+    private static IEnumerable<(Point From, Point To, string Text)> RowsOf(IEnumerable<PatternPiece> pieces, PatternSet patterns)
+    {
+        var (nominal, sewn) = (patterns.Mounted.CarrierBox, patterns.WholeCarrier.Shape.Finished.Bounds);
+        Point OnTop(Point point) => nominal.Center + new Step(point.X * nominal.WidthMm / sewn.WidthMm, point.Y * nominal.HeightMm / sewn.HeightMm);
+        return pieces
+            .SelectMany(piece => piece.Lines)
+            .Where(line => line.Kind == PieceLineKind.Stitch)
+            .SelectMany(line => Stretches(line).Select(row => (OnTop(row.From), OnTop(row.To), line.Text)));
+    }
+
+    private static IEnumerable<(Point From, Point To)> Stretches(PieceLine line) => line.Points.Zip(line.Points.Skip(1));
+
+    private static string Decapitalised(string name) => char.ToLowerInvariant(name[0]) + name[1..];
+}

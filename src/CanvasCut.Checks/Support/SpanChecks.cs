@@ -1,0 +1,39 @@
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Every stretch of cloth under the panel with nothing below it, and the radius to which it sags.</summary>
+internal static class SpanChecks
+{
+    /// <summary>One result a span that the panel lies on.</summary>
+    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
+    {
+        if (job.Top.Bows.Length < 2)
+        {
+            return
+            [
+                new(CheckCodes.Span, "unsupported spans", Verdict.NotChecked, Measured.Nothing, BendLimit.Source, "A span lies between two bows: add every [[top.bow]]."),
+            ];
+        }
+
+        var (from, to) = (-mounted.PanelBox.Top, -mounted.PanelBox.Bottom);
+        return ClothSpan.Of(job)
+            .Where(span => span.From.Millimeters < to && (span.From + span.Span).Millimeters > from)
+            .Select(span => OnSpan(job, span));
+    }
+
+    private static CheckResult OnSpan(CarrierJob job, ClothSpan span)
+    {
+        var assumed = span.IsMeasured ? "measured" : "assumed";
+        var subject = $"span of {LengthText.Of(span.Span, job.Units)} aft of bow {span.Bow + 1}, sag {LengthText.Of(span.Sag, job.Units)} {assumed}";
+        var result = BendLimit.Of(job).Judge(
+            (CheckCodes.Span, subject),
+            span.RadiusMm,
+            "The panel sags with the cloth: tighten the top, add a bow under the panel, or lay it on a backing sheet.",
+            span.IsMeasured ? string.Empty : "Measure the sag and give it as sag_aft.");
+
+        // What was only assumed can fail no panel.
+        return result.Verdict == Verdict.Fail && !span.IsMeasured ? result with { Verdict = Verdict.Caution } : result;
+    }
+}

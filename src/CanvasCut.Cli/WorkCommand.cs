@@ -1,0 +1,62 @@
+using System.CommandLine;
+using System.Globalization;
+using CanvasCut.Job;
+using CanvasCut.Takeoff;
+using Spectre.Console;
+
+namespace CanvasCut.Cli;
+
+/// <summary><c>canvascut work JOB</c></summary>
+internal static class WorkCommand
+{
+    public static Command Create(Faces faces)
+    {
+        var job = new Argument<string>("JOB") { Description = "The job file." };
+        var json = new Option<bool>("--json") { Description = "Prints what results.json holds under \"work\"." };
+        var command = new Command("work", "Tells in which order to work, and on which day; writes nothing.") { job, json };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), parsed.GetValue(json), faces));
+        return command;
+    }
+
+    private static int Run(string path, bool asJson, Faces faces)
+    {
+        if (JobSource.Read(path, faces, out var code) is not { } outcome)
+        {
+            return code;
+        }
+
+        if (asJson)
+        {
+            faces.Output.Write(WorkJson.Of(outcome));
+        }
+        else
+        {
+            WriteTable(outcome, faces);
+        }
+
+        return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
+    }
+
+    private static void WriteTable(JobOutcome outcome, Faces faces)
+    {
+        var order = outcome.Work;
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns("No", "Day", "What", "Time", "Before going on");
+        foreach (var each in order.Steps)
+        {
+            table.AddRow(
+                new Text(each.Number.ToString(CultureInfo.InvariantCulture)),
+                new Text(each.Day.ToString(CultureInfo.InvariantCulture)),
+                new Text(each.Step.Task.Name),
+                new Text(WorkText.Time(each.Step.Time)),
+                new Text(each.Step.Advice.Check));
+        }
+
+        faces.Console().Write(table);
+        faces.Output.WriteLine($"{WorkText.Total(order)} Times are estimates. report.pdf tells how to do each step, with what, and what can hurt.");
+        if (outcome.HasFailed)
+        {
+            faces.Output.WriteLine($"{outcome.Context.Warning}: do not cut before this is settled.");
+        }
+    }
+}

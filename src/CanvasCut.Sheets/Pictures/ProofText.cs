@@ -1,0 +1,32 @@
+using CanvasCut.Design;
+using CanvasCut.Nesting;
+using CanvasCut.Takeoff;
+using UnitsNet;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>Says in a sentence how sure it is that no less cloth would do.</summary>
+public static class ProofText
+{
+    /// <summary>The sentence, beginning with the length used.</summary>
+    public static string Of(CutPlan plan, PrintUnits units)
+    {
+        string Text(Length length) => LengthText.Of(length, units);
+        var used = $"{Text(plan.Used)} used";
+        return plan.Proof.Verdict switch
+        {
+            PlanVerdict.Shortest => $"{used}, and no layout can do with less: {Why(plan.Proof.Shown)}.",
+            PlanVerdict.OrderProven => $"{used}; no layout fits the shop's next shorter length, {Text(plan.Ordered - plan.Roll.OrderStep)}.",
+            _ => $"{used}; no layout can be shorter than {Text(plan.Proof.Bound)}: {Why(plan.Proof.Shown)}.",
+        };
+    }
+
+    private static string Why(BoundKind kind) => kind switch
+    {
+        BoundKind.Area => "so much is the pieces' area",
+        BoundKind.LongestPiece => "so long is the longest piece",
+        BoundKind.ChordsAlong => "the wide pieces cannot lie side by side",
+        BoundKind.ChordsAcross => "the long pieces cannot lie one behind the other",
+        _ => "the wide pieces cannot pass each other",
+    };
+}

@@ -1,0 +1,75 @@
+using CanvasCut.Drawing;
+using CanvasCut.Geometry;
+using CanvasCut.Patterns;
+using CanvasCut.Takeoff;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>The small picture of a step: thin what is there, strong what the step is about.</summary>
+internal static class WorkPictures
+{
+    private const double CaptionMm = 1.8;
+
+    /// <summary>Draws a picture into a frame.</summary>
+    public static IEnumerable<Figure> Of(WorkPicture picture, PatternSet patterns, Box frame)
+    {
+        var inner = frame with { Bottom = frame.Bottom + CaptionMm + 1.5 };
+        return picture.Piece is { } piece ? OfPiece(picture, piece, inner, frame) : OfTop(picture, patterns, inner, frame);
+    }
+
+    private static IEnumerable<Figure> OfPiece(WorkPicture picture, PatternPiece piece, Box inner, Box frame)
+    {
+        var view = Scaled(piece.Shape.Cut.Bounds, inner);
+        yield return view.Line(LineRole.Note, piece.Shape.Cut);
+        foreach (var line in picture.Lines)
+        {
+            yield return new Stroke(RoleOf(line.Kind), [.. line.Points.Select(view.Of)], line.IsClosed);
+        }
+
+        yield return Caption(piece.Title.Name, frame);
+    }
+
+    private static IEnumerable<Figure> OfTop(WorkPicture picture, PatternSet patterns, Box inner, Box frame)
+    {
+        var (top, mounted) = (Plan.Of(patterns.Job.Top), patterns.Mounted);
+        var view = Scaled(top.Joined(mounted.Extent), inner);
+        foreach (var bow in patterns.Job.Top.Bows)
+        {
+            yield return new Tint(view.Of(Outline.Of(Plan.BandOf(patterns.Job.Top, bow))), 0.2);
+        }
+
+        yield return view.Line(LineRole.Note, top);
+        yield return view.Line(LineRole.Note, mounted.CarrierBox);
+        foreach (var line in picture.Lines)
+        {
+            if (line.IsClosed)
+            {
+                yield return new Tint(new Outline([.. line.Points.Select(view.Of)]), 0.12);
+            }
+        }
+
+        foreach (var line in picture.Lines)
+        {
+            yield return new Stroke(RoleOf(line.Kind), [.. line.Points.Select(view.Of)], line.IsClosed);
+        }
+
+        yield return Caption("the top from above, forward up", frame);
+    }
+
+    /// <summary>As large as the frame allows: no one measures on these.</summary>
+    private static View Scaled(Box content, Box frame)
+    {
+        var scale = Math.Min(frame.WidthMm / content.WidthMm, frame.HeightMm / content.HeightMm);
+        return new(scale, frame.Center - new Point(content.Center.X * scale, content.Center.Y * scale));
+    }
+
+    private static LineRole RoleOf(PieceLineKind kind) => kind switch
+    {
+        PieceLineKind.Stitch => LineRole.Stitch,
+        PieceLineKind.Fold => LineRole.Fold,
+        _ => LineRole.Cut,
+    };
+
+    private static Lettering Caption(string text, Box frame) =>
+        new(TextWidth.Shortened(text, frame.WidthMm, CaptionMm, isBold: false), new(frame.Center.X, frame.Bottom + 0.6), CaptionMm, TextAnchor.Middle);
+}

@@ -1,0 +1,27 @@
+using CanvasCut.Patterns;
+using UnitsNet;
+using static CanvasCut.Takeoff.StepWriting;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>Makes pockets, strips and patches ready to be sewn to the top; these may be done while the bond cures.</summary>
+internal static class TopPieceSteps
+{
+    public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
+    [
+        .. subject.TopPieces.SelectMany(piece => JoinSteps.Of(subject, piece, WorkStage.TopPieces)),
+        .. subject.Pockets.Select(piece => Ready(subject, piece, ("Hem the mouth", "Hem the mouth; it runs on the bias, so do not pull. Turn both legs under and press or tape them."), WorkKind.Machine)),
+        .. subject.Strips.Select(piece => Ready(subject, piece, ("Hem three sides", "Hem the ends and the free edge; turn the seam edge under and tape it."), WorkKind.Machine)),
+        .. subject.Chafe.Select(piece => Ready(subject, piece, ("Turn the edges under", "Turn all edges under and tape or press them."), WorkKind.Hand)),
+    ];
+
+    private static WorkStep Ready(WorkSubject subject, WholePiece piece, (string Name, string Do) what, WorkKind kind) =>
+        Step(new($"ready-{piece.Id}", WorkStage.TopPieces, kind, $"{what.Name}: {piece.Name}", what.Do))
+            .On(piece.Widths)
+            .Using(piece.Flat)
+            .Making(WorkParts.Ready(piece.Id))
+            .Taking(kind == WorkKind.Machine ? WorkTimes.Sewing(piece.Rows) : Duration.FromMinutes(15))
+            .With(kind == WorkKind.Machine ? "machine, basting tape" : "basting tape, bone folder")
+            .Until($"It lies flat on its template, the finished edges within {subject.Text(2)}.")
+            .Seen(WorkPicture.Of(piece.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>Which of two things that lie on each other is nearer the top's cloth.</summary>
+internal enum TopLayer
+{
+    /// <summary>Under the cloth, against the tube.</summary>
+    Chafe,
+
+    /// <summary>The top's zipper halves.</summary>
+    Zipper,
+
+    /// <summary>The corner pockets, which may go over a zipper's end.</summary>
+    Pocket,
+
+    /// <summary>The weather strip, over all of it.</summary>
+    Strip,
+}
+
+/// <summary>Something that is sewn to the top.</summary>
+/// <param name="Name">As in "forward zipper".</param>
+/// <param name="Layer">What it lies on and under.</param>
+/// <param name="Outline">Where it lies, in the plan of the top.</param>
+/// <param name="Piece">The piece it is made of; null for a zipper.</param>
+internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, WholePiece? Piece)
+{
+    /// <summary>The area two parts must share to be in each other's way; less is round-off.</summary>
+    private const double LeastOverlapMm2 = 1;
+
+    /// <summary>Whether the other part, once sewn, keeps the needle from this one.</summary>
+    public bool IsUnder(TopPart other) => other.Layer > Layer && Witness.OverlapMm2(Outline, other.Outline) > LeastOverlapMm2;
+
+    /// <summary>All parts of a job, the lowest layer first.</summary>
+    public static ImmutableArray<TopPart> All(WorkSubject subject)
+    {
+        var mounted = subject.Patterns.Mounted.Fastened;
+        return
+        [
+            .. subject.Chafe.Select(piece => new TopPart(InSentence(piece), TopLayer.Chafe, Outline.Of(ChafeBox(subject, piece)), piece)),
+            .. mounted.Zippers.Select(zipper => new TopPart($"{Words.Of(zipper.Side)} zipper", TopLayer.Zipper, Outline.Of(zipper.Band), null)),
+            .. mounted.Pockets.Zip(subject.Pockets, (pocket, piece) => new TopPart(InSentence(piece), TopLayer.Pocket, pocket.Outline, piece)),
+            .. mounted.Strips.Zip(subject.Strips, (strip, piece) => new TopPart(InSentence(piece), TopLayer.Strip, Outline.Of(strip.Finished), piece)),
+        ];
+    }
+
+    private static string InSentence(WholePiece piece) => char.ToLowerInvariant(piece.Name[0]) + piece.Name[1..];
+
+    /// <summary>The patch for a bow lies along its tube, as wide as the carrier.</summary>
+    private static Box ChafeBox(WorkSubject subject, WholePiece piece)
+    {
+        var bow = int.Parse(piece.Id[(piece.Id.LastIndexOf('-') + 1)..], CultureInfo.InvariantCulture);
+        var band = Plan.BandOf(subject.Job.Top, subject.Job.Top.Bows[bow - 1]).Grown(subject.Job.Fastenings.Chafe.WidthBeyondTube.Millimeters);
+        var carrier = subject.Patterns.Mounted.CarrierBox;
+        return band with { Left = carrier.Left, Right = carrier.Right };
+    }
+}

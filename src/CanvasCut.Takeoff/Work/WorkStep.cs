@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>One step of the work.</summary>
+/// <param name="Task">What is done.</param>
+/// <param name="Flow">What it takes up and what comes of it.</param>
+/// <param name="Time">How long it takes.</param>
+/// <param name="Advice">How to do it well and safely.</param>
+/// <param name="Picture">What its small picture shows.</param>
+public sealed record WorkStep(StepTask Task, StepFlow Flow, StepTime Time, StepAdvice Advice, WorkPicture Picture);
+
+/// <summary>What is done in a step.</summary>
+/// <param name="Id">Lower-case letters, digits and hyphens; unique in the job, the same whenever the job is.</param>
+/// <param name="Stage">The part of the work it belongs to.</param>
+/// <param name="Kind">What sort of work it is.</param>
+/// <param name="Name">A few words.</param>
+/// <param name="Do">How it is done.</param>
+public sealed record StepTask(string Id, WorkStage Stage, WorkKind Kind, string Name, string Do);
+
+/// <summary>What a step takes up, what comes of it, and what it must be able to reach.</summary>
+/// <param name="Pieces">The ids of the pieces of cloth it works on.</param>
+/// <param name="Uses">What must have been made before; see <see cref="WorkParts"/>.</param>
+/// <param name="Makes">What there is afterwards.</param>
+/// <param name="Access">What it must reach, and what it opens and closes to others.</param>
+public sealed record StepFlow(
+    ImmutableArray<string> Pieces, ImmutableArray<string> Uses, ImmutableArray<string> Makes, StepAccess Access);
+
+/// <summary>What a step must reach with needle or hand, and what can or cannot be reached after it; see <see cref="WorkAccess"/>.</summary>
+/// <param name="Needs">What must be open when it is done.</param>
+/// <param name="Opens">What is open afterwards.</param>
+/// <param name="Closes">What is not open any more afterwards.</param>
+public sealed record StepAccess(ImmutableArray<string> Needs, ImmutableArray<string> Opens, ImmutableArray<string> Closes);
+
+/// <summary>How long a step takes.</summary>
+/// <param name="Hands">At work; an estimate, see <see cref="WorkTimes"/>.</param>
+/// <param name="Wait">Left alone afterwards before anything that it makes may be used.</param>
+public sealed record StepTime(Duration Hands, Duration Wait);
+
+/// <summary>How to do a step well and safely.</summary>
+/// <param name="Tool">With what.</param>
+/// <param name="Condition">When, in which weather or state; empty for any.</param>
+/// <param name="Check">What must be true before going on.</param>
+/// <param name="Caution">What can hurt or spoil; empty for nothing special.</param>
+public sealed record StepAdvice(string Tool, string Condition, string Check, string Caution);

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>A piece as it is sewn: one piece cut, or several widths to be joined.</summary>
+/// <param name="Id">Of the whole piece.</param>
+/// <param name="Name">What the sewist calls it.</param>
+/// <param name="Widths">What is cut.</param>
+internal sealed record WholePiece(string Id, string Name, ImmutableArray<PatternPiece> Widths)
+{
+    /// <summary>Whether widths must be joined.</summary>
+    public bool IsJoined => Widths.Length > 1;
+
+    /// <summary>What there is before the piece's own edges are finished.</summary>
+    public ImmutableArray<string> Flat => IsJoined ? [WorkParts.Joined(Id)] : [WorkParts.Marked(Widths[0])];
+
+    /// <summary>All its rows of stitches.</summary>
+    public Length Rows => Widths.Aggregate(Length.Zero, (sum, piece) => sum + WorkTimes.Rows(piece));
+}
+
+/// <summary>The job as the steps see it.</summary>
+internal sealed class WorkSubject
+{
+    public WorkSubject(PatternSet patterns)
+    {
+        Patterns = patterns;
+        Pockets = Wholes("pocket-");
+        Strips = Wholes("weather-strip-");
+        Chafe = Wholes("chafe-patch-");
+        Carrier = Wholes("carrier")[0];
+        EndCap = Wholes("zipper-end-cap")[0];
+        ExitPatch = Wholes("cable-exit-patch").FirstOrDefault();
+        TopParts = TopPart.All(this);
+    }
+
+    public PatternSet Patterns { get; }
+
+    public CarrierJob Job => Patterns.Job;
+
+    public ImmutableArray<ZipperPlace> Zippers => Patterns.Mounted.Fastened.Zippers;
+
+    public WholePiece Carrier { get; }
+
+    public WholePiece EndCap { get; }
+
+    public WholePiece? ExitPatch { get; }
+
+    public ImmutableArray<WholePiece> Pockets { get; }
+
+    public ImmutableArray<WholePiece> Strips { get; }
+
+    public ImmutableArray<WholePiece> Chafe { get; }
+
+    /// <summary>The pieces that are finished by themselves and then sewn to the top.</summary>
+    public IEnumerable<WholePiece> TopPieces => [.. Pockets, .. Strips, .. Chafe];
+
+    /// <summary>All that is sewn to the top, what lies lowest first.</summary>
+    public ImmutableArray<TopPart> TopParts { get; }
+
+    /// <summary>Whether the panel is bonded before the top is marked.</summary>
+    public bool IsBondFirst => Job.Work.Order == BondOrder.BondFirst;
+
+    /// <summary>A length in the job's units.</summary>
+    public string Text(double millimetres) => LengthText.Of(Length.FromMillimeters(millimetres), Job.Units);
+
+    /// <summary>A length below a millimetre, inches to 1/64.</summary>
+    public string FineText(double millimetres)
+    {
+        var length = Length.FromMillimeters(millimetres);
+        var inches = LengthText.Inches(length, InchFraction.SixtyFourth);
+        return Job.Units switch
+        {
+            PrintUnits.Metric => LengthText.Millimetres(length),
+            PrintUnits.Imperial => inches,
+            _ => $"{LengthText.Millimetres(length)} ({inches})",
+        };
+    }
+
+    /// <summary>A temperature in the job's units.</summary>
+    public string Degrees(Temperature temperature) => Job.Units switch
+    {
+        PrintUnits.Metric => FormattableString.Invariant($"{temperature.DegreesCelsius:0} °C"),
+        PrintUnits.Imperial => FormattableString.Invariant($"{temperature.DegreesFahrenheit:0} °F"),
+        _ => FormattableString.Invariant($"{temperature.DegreesCelsius:0} °C ({temperature.DegreesFahrenheit:0} °F)"),
+    };
+
+    private ImmutableArray<WholePiece> Wholes(string beginning) =>
+    [
+        .. Patterns.Pieces
+            .Where(piece => piece.Title.WholeId.StartsWith(beginning, StringComparison.Ordinal))
+            .GroupBy(piece => piece.Title.WholeId)
+            .Select(group => new WholePiece(group.Key, NameOf(group.First()), [.. group])),
+    ];
+
+    private static string NameOf(PatternPiece piece) =>
+        piece.Title.Id == piece.Title.WholeId ? piece.Title.Name : piece.Title.Name[..piece.Title.Name.LastIndexOf(", width ", StringComparison.Ordinal)];
+}

@@ -1,0 +1,37 @@
+using UnitsNet;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>Writes times and parts of the work in words, the same on paper and on screen.</summary>
+public static class WorkText
+{
+    /// <summary>As in "25 min", "1 h 30 min" or "72 h".</summary>
+    public static string Span(Duration time)
+    {
+        var minutes = (long)Math.Round(time.Minutes);
+        var (hours, rest) = Math.DivRem(minutes, 60);
+        return hours == 0 ? FormattableString.Invariant($"{rest} min")
+            : rest == 0 ? FormattableString.Invariant($"{hours} h")
+            : FormattableString.Invariant($"{hours} h {rest} min");
+    }
+
+    /// <summary>How long a step takes, as in "10 min, then wait 72 h".</summary>
+    public static string Time(StepTime time) => time.Wait > Duration.Zero ? $"{Span(time.Hands)}, then wait {Span(time.Wait)}" : Span(time.Hands);
+
+    /// <summary>All of it in a sentence.</summary>
+    public static string Total(WorkSchedule order) =>
+        $"{Span(order.Bench)} of work; with {Span(order.HoursPerDay)} a day and the cure it takes {(order.Days == 1 ? "1 day" : FormattableString.Invariant($"{order.Days} days"))}.";
+
+    /// <summary>The heading of a part of the work.</summary>
+    public static string Of(WorkStage stage) => stage switch
+    {
+        WorkStage.Prepare => "Measure and print",
+        WorkStage.Cut => "Cut and mark",
+        WorkStage.Carrier => "Sew the carrier",
+        WorkStage.Bond => "Bond the panel",
+        WorkStage.TopPieces => "Make ready what goes on the top",
+        WorkStage.Mark => "Mark the top from the carrier",
+        WorkStage.Top => "Sew to the top",
+        _ => "Fit, wire, test",
+    };
+}

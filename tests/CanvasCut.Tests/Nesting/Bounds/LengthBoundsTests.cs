@@ -1,0 +1,108 @@
+using CanvasCut.Geometry;
+using CanvasCut.Nesting;
+
+namespace CanvasCut.Tests.Nesting.Bounds;
+
+public sealed class LengthBoundsTests
+{
+    /// <summary>Worked by hand: two of 60 cannot lie beside each other in 100, so 30 + 2 + 40 follow each other, whatever lies beside them.</summary>
+    [Fact]
+    public void Pieces_too_wide_to_lie_side_by_side_add_up_with_their_gap()
+    {
+        var bound = Best(Tasks.Of(100, 2, Tasks.Rectangle(30, 60), Tasks.Rectangle(40, 60), Tasks.Rectangle(10, 10)), 90);
+
+        Assert.Equal(72, bound.LengthMm, 0.01);
+    }
+
+    /// <summary>Worked by hand: within less than 1300 only 700 along fits, and twice 1300 is more than 1524.</summary>
+    [Fact]
+    public void A_turn_that_leaves_no_room_is_ruled_out() =>
+        Assert.Equal(1300, Best(Tasks.Of(1524, 0, Tasks.Rectangle(1300, 700, 2, AllowedTurns.Quarter)), 1500).LengthMm, 0.01);
+
+    /// <summary>
+    /// Worked by hand: three bars of 60 by 40 in a strip of 100. Shorter than 120 no two follow each other, and three beside
+    /// each other take 120; so 120, where two by area come to 72.
+    /// </summary>
+    [Fact]
+    public void Pieces_too_long_to_follow_each_other_add_up_across()
+    {
+        var bound = Best(Tasks.Of(100, 0, Tasks.Rectangle(60, 40, 3)), 180);
+
+        Assert.Equal(BoundKind.ChordsAcross, bound.Kind);
+        Assert.Equal(120, bound.LengthMm, 0.01);
+    }
+
+    /// <summary>
+    /// Worked by hand: a right triangle 100 along and as wide as the strip, and the same turned by half, make a rectangle
+    /// of 100; turned no way, the second starts where the slope lets it: 100 after the first at its foot.
+    /// </summary>
+    [Theory]
+    [InlineData(AllowedTurns.Half, 100)]
+    [InlineData(AllowedTurns.None, 200)]
+    public void Triangles_that_cannot_pass_each_other_lie_in_a_row(AllowedTurns turns, double bestMm)
+    {
+        var triangle = new Outline([new(0, 0), new(100, 0), new(0, 80)]);
+        var bound = Best(Tasks.Of(80, 0, new NestingItem("triangle", triangle, 2, turns)), 250);
+
+        Assert.Equal(bestMm, bound.LengthMm, 0.01);
+    }
+
+    [Fact]
+    public void A_task_without_room_has_no_bound() =>
+        Assert.Throws<ArgumentException>(() => new LengthBounds(Tasks.Of(10, 0, Tasks.Rectangle(20, 20))));
+
+    /// <summary>The area of chords against NetTopologySuite's union of the parts; half the gap round, less the corners cut off the circle.</summary>
+    [Fact]
+    public void The_chords_of_a_piece_with_a_dent_add_up_to_its_area()
+    {
+        var dented = new Outline([new(0, 0), new(50, 0), new(50, 40), new(30, 12), new(10, 35), new(0, 35)]);
+        foreach (var gapMm in new[] { 0.0, 6 })
+        {
+            var parts = ConvexParts.Of(dented, gapMm);
+            var union = parts.Select(Witness.ToPolygon).Aggregate<NetTopologySuite.Geometries.Geometry>((sum, part) => sum.Union(part));
+
+            Assert.Equal(union.Area, ChordProfile.Of(parts).AreaMm2, 1e-6);
+            Assert.True(union.Difference(Witness.ToPolygon(dented).Buffer(gapMm / 2, 64)).Area < 0.01);
+        }
+
+        Assert.Equal(dented.AreaMm2, ChordProfile.Of(ConvexParts.Of(dented, 0)).AreaMm2, 1e-9);
+    }
+
+    /// <summary>Brute force on a grid gives the shortest length; the bound must not pass it, and each smaller length that is ruled out must be out.</summary>
+    [Fact]
+    public void The_bound_never_passes_the_shortest_length() =>
+        Gen.Select(Gen.Select(Gen.Int[1, 6], Gen.Int[1, 6]).Array[2, 4], Gen.Bool).Sample(
+            (sizes, turned) =>
+            {
+                var turns = turned ? AllowedTurns.Quarter : AllowedTurns.None;
+                var task = Tasks.Of(7, 0, [.. sizes.Select(size => Tasks.Rectangle(size.Item1, size.Item2, 1, turns))]);
+                var shortest = BruteForce.ShortestLength([.. sizes], turned, 7);
+                var bounds = new LengthBounds(task);
+
+                Assert.True(bounds.Best(shortest + 5).LengthMm <= shortest + 1e-6);
+                Assert.Null(bounds.RulesOut(shortest + 1e-4));
+            },
+            iter: 150);
+
+    /// <summary>Slanted and dented pieces with a gap, in layouts that the check has passed.</summary>
+    [Fact]
+    public void The_bound_never_passes_a_layout_that_was_found()
+    {
+        var corner = Gen.Double[5, 60];
+        var shape = Gen.Select(corner, corner, corner, corner).Select((a, b, c, d) =>
+            new Outline([new(0, 0), new(60 + a, 0), new(60 + a, 70 + b), new(30 + (c / 3), 5 + (d / 2)), new(0, 65 + d)]));
+        Gen.Select(Gen.Select(shape, Gen.Int[1, 2], Gen.Int[0, 2]).Array[1, 4], Gen.Double[0, 12]).Sample(
+            (items, gapMm) =>
+            {
+                var task = Tasks.Of(150, gapMm, [.. items.Select(item => new NestingItem("piece", item.Item1, item.Item2, (AllowedTurns)item.Item3))]);
+                var foundMm = new BottomLeftSearch(5).Find(task)!.LengthMm;
+                var bounds = new LengthBounds(task);
+
+                Assert.True(bounds.Best(foundMm * 2).LengthMm <= foundMm + 1e-6);
+                Assert.Null(bounds.RulesOut(foundMm + 1e-4));
+            },
+            iter: 60);
+    }
+
+    private static LengthBound Best(NestingTask task, double foundMm) => new LengthBounds(task).Best(foundMm);
+}

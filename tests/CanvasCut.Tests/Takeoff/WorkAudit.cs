@@ -1,0 +1,198 @@
+using System.Collections.Immutable;
+using CanvasCut.Geometry;
+using CanvasCut.Patterns;
+using CanvasCut.Takeoff;
+using UnitsNet;
+
+namespace CanvasCut.Tests.Takeoff;
+
+/// <summary>Walks through an order of work as the sewist would and notes whatever cannot be done; it knows nothing of how the order was found.</summary>
+internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
+{
+    private static readonly Duration Slack = Duration.FromSeconds(1);
+
+    /// <summary>Everything that is wrong, a line each.</summary>
+    public IEnumerable<string> Faults() => [.. Pieces(), .. Flow(), .. Reach(), .. Hands(), .. Rules(), .. Layers(), .. Words()];
+
+    /// <summary>Every piece is cut in exactly one step, in which all its copies are, and then sewn at least once.</summary>
+    private IEnumerable<string> Pieces()
+    {
+        foreach (var title in patterns.Pieces.Select(piece => piece.Title))
+        {
+            var cut = Numbers(step => step.Task.Kind == WorkKind.Cut && step.Flow.Pieces.Contains(title.Id)).ToList();
+            var sewn = Numbers(step => step.Task.Kind == WorkKind.Machine && step.Flow.Pieces.Contains(title.Id)).ToList();
+            if (cut.Count != 1)
+            {
+                yield return $"{title.Id} is cut {cut.Count} times";
+            }
+
+            if (sewn.Count == 0 || sewn.Min() < cut.FirstOrDefault(int.MaxValue))
+            {
+                yield return $"{title.Id} is not sewn after it is cut";
+            }
+        }
+    }
+
+    /// <summary>Nothing is used that is not made and, where it must be left alone, ready.</summary>
+    private IEnumerable<string> Flow()
+    {
+        var ready = new Dictionary<string, Duration>(StringComparer.Ordinal);
+        foreach (var each in schedule.Steps)
+        {
+            foreach (var part in each.Step.Flow.Uses.Where(part => !ready.ContainsKey(part) || each.Start < ready[part] - Slack))
+            {
+                yield return $"{each.Step.Task.Id} uses \"{part}\", which is not {(ready.ContainsKey(part) ? "cured" : "made")}";
+            }
+
+            foreach (var part in each.Step.Flow.Makes)
+            {
+                ready[part] = each.End + each.Step.Time.Wait;
+            }
+        }
+    }
+
+    /// <summary>Nothing is done where the way is barred.</summary>
+    private IEnumerable<string> Reach()
+    {
+        var open = new HashSet<string>(WorkAccess.OpenAtFirst, StringComparer.Ordinal);
+        open.UnionWith(TopNames().Select(WorkAccess.Under));
+        foreach (var each in schedule.Steps)
+        {
+            var access = each.Step.Flow.Access;
+            foreach (var barred in access.Needs.Where(need => !open.Contains(need)))
+            {
+                yield return $"{each.Step.Task.Id} cannot reach {barred}";
+            }
+
+            open.ExceptWith(access.Closes);
+            open.UnionWith(access.Opens);
+        }
+    }
+
+    /// <summary>One pair of hands, and no more of a day than is worked.</summary>
+    private IEnumerable<string> Hands()
+    {
+        foreach (var (earlier, later) in schedule.Steps.Zip(schedule.Steps.Skip(1)))
+        {
+            if (later.Start < earlier.End - Slack)
+            {
+                yield return $"{later.Step.Task.Id} begins before {earlier.Step.Task.Id} ends";
+            }
+        }
+
+        foreach (var day in schedule.Steps.Where(each => each.Step.Time.Hands <= schedule.HoursPerDay).GroupBy(each => each.Day))
+        {
+            if (day.Max(each => each.End) > Duration.FromDays(day.Key - 1) + schedule.HoursPerDay + Slack)
+            {
+                yield return $"day {day.Key} is longer than a day";
+            }
+        }
+    }
+
+    /// <summary>The rules of the trade, told by what the steps are and not by what they say they need.</summary>
+    private IEnumerable<string> Rules()
+    {
+        var (bond, off, back, mark) = (Of("bond"), Of("take-top-off"), Of("put-top-back"), Of("mark-pockets"));
+        var carrier = patterns.CarrierPieces.Select(piece => piece.Title.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var each in schedule.Steps.Where(each => each.Step.Task.Kind == WorkKind.Machine))
+        {
+            var (id, stage) = (each.Step.Task.Id, each.Step.Task.Stage);
+            if (each.Number > bond.Number && (each.Step.Flow.Pieces.Any(carrier.Contains) || stage == WorkStage.Carrier))
+            {
+                yield return $"{id} sews on the carrier after the bond";
+            }
+
+            if (stage == WorkStage.Top && (each.Number < off.Number || each.Number > back.Number))
+            {
+                yield return $"{id} sews on the top while it is on its frame";
+            }
+
+            if (stage == WorkStage.Top && each.Number < mark.Number)
+            {
+                yield return $"{id} comes before the top is marked";
+            }
+        }
+
+        var lifted = Of("prove-bond").Start - Of("cure").End;
+        if (lifted < patterns.Job.Work.Cure - Slack || Of("fit").Start < Of("cure").End + patterns.Job.Work.Cure - Slack)
+        {
+            yield return $"the bond is pulled on after {lifted.Hours} h";
+        }
+    }
+
+    /// <summary>Of two things that lie on each other on the top the lower is sewn first; whether they do is found by trying points.</summary>
+    private IEnumerable<string> Layers()
+    {
+        var parts = TopShapes().ToList();
+        foreach (var (upper, lower) in parts.SelectMany(upper => parts.Where(lower => lower.Layer < upper.Layer).Select(lower => (upper, lower))))
+        {
+            if (Sewn(upper.Id).Number < Sewn(lower.Id).Number && SharePoints(upper.Outline, lower.Outline))
+            {
+                yield return $"{lower.Id} lies under {upper.Id}, which is sewn before it";
+            }
+        }
+    }
+
+    private IEnumerable<string> Words() => schedule.Steps
+        .Where(each => each.Step is { Advice.Tool: "" } or { Advice.Check: "" } or { Picture.Lines.IsEmpty: true } || each.Step.Time.Hands <= Duration.Zero)
+        .Select(each => $"{each.Step.Task.Id} lacks a tool, a check, a picture or a time");
+
+    private IEnumerable<int> Numbers(Func<WorkStep, bool> isMeant) => schedule.Steps.Where(each => isMeant(each.Step)).Select(each => each.Number);
+
+    private ScheduledStep Of(string id) => schedule.Steps.First(each => each.Step.Task.Id == id);
+
+    private ScheduledStep Sewn(string id) => Of($"sew-{id}-top");
+
+    private IEnumerable<string> TopNames() =>
+        schedule.Steps.Where(each => each.Step.Task.Stage == WorkStage.Top).SelectMany(each => each.Step.Flow.Access.Closes)
+            .Where(access => access.StartsWith("the top under the ", StringComparison.Ordinal) && access != WorkAccess.TopUnderNeedle)
+            .Select(access => access["the top under the ".Length..]);
+
+    private IEnumerable<(string Id, int Layer, Outline Outline)> TopShapes()
+    {
+        var (fastened, carrier) = (patterns.Mounted.Fastened, patterns.Mounted.CarrierBox);
+        var beyond = patterns.Job.Fastenings.Chafe.WidthBeyondTube.Millimeters;
+        foreach (var (bow, index) in patterns.Job.Top.Bows.Select((bow, index) => (bow, index)))
+        {
+            var id = $"chafe-patch-bow-{index + 1}";
+            if (patterns.TopPieces.Any(piece => piece.Title.WholeId == id))
+            {
+                yield return (id, 0, Outline.Of(Box.Around(new(carrier.Center.X, -bow.Station.Millimeters), carrier.WidthMm, bow.Diameter.Millimeters + (2 * beyond))));
+            }
+        }
+
+        foreach (var zipper in fastened.Zippers)
+        {
+            yield return ($"{CanvasCut.Patterns.Words.Of(zipper.Side)}-zipper", 1, Outline.Of(zipper.Band));
+        }
+
+        foreach (var pocket in fastened.Pockets)
+        {
+            yield return ($"pocket-{pocket.Corner.ToString().Replace(' ', '-')}", 2, pocket.Outline);
+        }
+
+        foreach (var strip in fastened.Strips)
+        {
+            yield return ($"weather-strip-{CanvasCut.Patterns.Words.Of(strip.Side)}", 3, Outline.Of(strip.Finished));
+        }
+    }
+
+    private static bool SharePoints(Outline first, Outline second)
+    {
+        const int Tries = 24;
+        var box = first.Bounds.Shared(second.Bounds);
+        return !box.IsEmpty && Enumerable.Range(0, Tries * Tries).Any(i =>
+        {
+            var point = new Point(box.Left + (box.WidthMm * ((i % Tries) + 0.5) / Tries), box.Bottom + (box.HeightMm * ((i / Tries) + 0.5) / Tries));
+            return IsInside(first, point) && IsInside(second, point);
+        });
+    }
+
+    /// <summary>Inside a convex outline that runs counter-clockwise, and not within 0.5 mm of its edge.</summary>
+    private static bool IsInside(Outline outline, Point point) => Enumerable.Range(0, outline.Corners.Length).All(i =>
+    {
+        var (from, to) = (outline[i], outline[i + 1]);
+        var cross = ((to.X - from.X) * (point.Y - from.Y)) - ((to.Y - from.Y) * (point.X - from.X));
+        return cross > 0.5 * from.DistanceMm(to);
+    });
+}
