@@ -55,7 +55,7 @@ internal static class BondingCommand
 
     private static int Search(string path, BondingLimits limits, Faces faces)
     {
-        if (InputText.Of(path, "forecast", faces) is not { } text)
+        if (TextSource.Read(path, "forecast file", "docs/weather.md tells what one holds", faces) is not { } text)
         {
             return ExitCode.NotWritten;
         }

@@ -21,6 +21,7 @@ public static class CanvasCutCommand
             NewCommand.Create(faces),
             ScaleCommand.Create(faces),
             BondingCommand.Create(faces),
+            MeasureCommand.Create(faces),
         };
         var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);
         if (parsed.Errors.Count == 0)

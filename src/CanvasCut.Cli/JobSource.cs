@@ -16,7 +16,7 @@ internal static class JobSource
     public static JobOutcome? Read(string? path, PrintReadings? readings, Faces faces, out int code)
     {
         code = ExitCode.Done;
-        var text = path is null ? BuiltInExample.Text : InputText.Of(path, "job", faces);
+        var text = path is null ? BuiltInExample.Text : TextSource.Read(path, "job file", $"canvascut new {path} begins one", faces);
         if (text is null)
         {
             code = ExitCode.NotWritten;

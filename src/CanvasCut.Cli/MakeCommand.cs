@@ -71,7 +71,7 @@ internal static class MakeCommand
         }
 
         output.WriteLine($"  {"pieces/",-18} {pieces.Count} pieces, one true-size drawing each");
-        foreach (var sentence in PlotFiles.LeftOut(outcome, files))
+        foreach (var sentence in ResultFiles.LeftOut(outcome, files))
         {
             output.WriteLine(sentence);
         }

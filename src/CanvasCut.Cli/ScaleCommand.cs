@@ -43,15 +43,8 @@ internal static class ScaleCommand
             return ExitCode.WrongInput;
         }
 
-        try
+        if (!NewFile.Write(path, bytes.Span, faces))
         {
-            // CreateNew refuses a file that exists in the same breath as it makes one that does not.
-            using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write);
-            stream.Write(bytes.Span);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            faces.Errors.WriteLine(File.Exists(path) ? $"{path} exists and is left as it is; name another file with --out." : $"{path} cannot be written: {exception.Message}");
             return ExitCode.NotWritten;
         }
 

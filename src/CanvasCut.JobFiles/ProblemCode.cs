@@ -101,4 +101,10 @@ public static class ProblemCode
 
     /// <summary>A panel cannot hang over a table's edge so, or hangs too far to tell its stiffness.</summary>
     public const string Droop = "CC161";
+
+    /// <summary>A measures file has too few bows, or too many.</summary>
+    public const string BowCount = "CC130";
+
+    /// <summary>A measure that begins at the bow before stands at the first bow.</summary>
+    public const string FirstBow = "CC131";
 }

@@ -9,7 +9,7 @@ namespace CanvasCut.Benchmarks;
 /// <summary>Lays out published tasks and writes a table, and each layout as JSON and SVG.</summary>
 internal static class NestingTiming
 {
-    private const string Usage = "nest --set DIR [--seconds S | --steps N] [--seed N] [--search best|separation|bottom-left] [--only a,b] [--out DIR]";
+    private const string Usage = "nest --set DIR [--seconds S | --steps N] [--seed N] [--search separation|bottom-left] [--only a,b] [--out DIR]";
 
     public static int Run(IReadOnlyList<string> args, TextWriter output)
     {

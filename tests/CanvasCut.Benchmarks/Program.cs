@@ -1,7 +1,8 @@
 using BenchmarkDotNet.Running;
 using CanvasCut.Benchmarks;
 
-// "whole" times the program from outside, "pages" many template pages, "nest" lays published tasks; anything else goes to the benchmarks of its parts.
+// "whole" times the program from outside, "pages" many template pages, "nest" lays published tasks, "checks" the checks of the examples;
+// anything else goes to the benchmarks of its parts.
 if (args is ["whole", ..])
 {
     WholeProcess.Run(Console.Out);
@@ -17,6 +18,12 @@ if (args is ["pages", ..])
 if (args is ["nest", ..])
 {
     return NestingTiming.Run(args, Console.Out);
+}
+
+if (args is ["checks", ..])
+{
+    ChecksTiming.Run(Console.Out);
+    return 0;
 }
 
 BenchmarkSwitcher.FromAssembly(typeof(JobBenchmarks).Assembly).Run(args);

@@ -14,13 +14,14 @@ public sealed class LayerTests
         ("Export", ["Drawing", "Geometry"]),
         ("Readback", ["Geometry"]),
         ("Design", ["Geometry"]),
+        ("Measuring", ["Design"]),
         ("JobFiles", ["Design", "Geometry"]),
         ("Patterns", ["Design", "Geometry"]),
         ("Checks", ["Design", "Geometry", "Patterns"]),
         ("Takeoff", ["Design", "Geometry", "Nesting", "Patterns"]),
         ("Sheets", ["Checks", "Design", "Drawing", "Geometry", "Nesting", "Patterns", "Takeoff"]),
         ("Job", ["Checks", "Design", "Drawing", "Export", "Geometry", "JobFiles", "Nesting", "Patterns", "Readback", "Sheets", "Takeoff"]),
-        ("Cli", ["Checks", "Design", "Job", "JobFiles", "Sheets", "Takeoff"]),
+        ("Cli", ["Checks", "Design", "Job", "JobFiles", "Measuring", "Sheets", "Takeoff"]),
     ];
 
     /// <summary>The packages each project may use, and no other.</summary>
@@ -36,6 +37,7 @@ public sealed class LayerTests
         ],
         ["Readback"] = ["PDFsharp"],
         ["Design"] = ["UnitsNet"],
+        ["Measuring"] = ["MathNet.Numerics", "UnitsNet"],
         ["JobFiles"] = ["CsvHelper", "Tomlyn", "UnitsNet"],
         ["Patterns"] = ["UnitsNet"],
         ["Checks"] = ["UnitsNet"],

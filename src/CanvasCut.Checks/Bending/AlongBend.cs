@@ -15,7 +15,7 @@ internal static class AlongBend
         var limit = LimitFor(job, mounted);
         foreach (var tubes in profiles.SelectMany(profile => profile.Tubes).GroupBy(tube => tube.Bow))
         {
-            var sharpest = tubes.MinBy(tube => tube.RadiusMm)!;
+            var sharpest = tubes.OrderBy(tube => tube.RadiusMm).ThenByDescending(tube => tube.StandsOff.Millimeters).First();
             yield return limit.Judge((CheckCodes.BendAlong, $"bend along over bow {sharpest.Bow + 1}"), sharpest.RadiusMm, TooSharp, Note(job, sharpest));
         }
 

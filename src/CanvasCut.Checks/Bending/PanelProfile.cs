@@ -66,6 +66,9 @@ public sealed class PanelProfile
     /// <summary>Where a place of the cloth lies: along the line between the held edges, and over it.</summary>
     public StripRest ClothAt(double stationMm) => RestAt(stationMm, 0);
 
+    /// <summary>The same for the cloth as low as it may hang between two bows.</summary>
+    public StripRest HangingAt(double stationMm) => RestAt(stationMm, ClothSpan.At(_job, stationMm)?.AssumedSagMmAt(stationMm) ?? 0);
+
     private static (SpacePoint Origin, SpaceStep Along, SpaceStep Up) FrameOf(TopSurface surface, (double FromMm, double ToMm) stations, double offsetMm)
     {
         var (from, to) = (surface.PointAt(PanelNet.At(stations.FromMm, offsetMm)), surface.PointAt(PanelNet.At(stations.ToMm, offsetMm)));
@@ -90,7 +93,7 @@ public sealed class PanelProfile
             var station = _stations.FromMm + ((_stations.ToMm - _stations.FromMm) * i / ClothPlaces);
             if (_job.Top.Bows.All(bow => Math.Abs(bow.Station.Millimeters - station) > BesideTubeMm))
             {
-                yield return RestAt(station, ClothSpan.At(_job, station)?.AssumedSagMmAt(station) ?? 0);
+                yield return HangingAt(station);
             }
         }
     }

@@ -17,7 +17,7 @@ public static class PlotFiles
     public const string RollPicture = "roll.svg";
 
     /// <summary>What was asked for and could not be made, a sentence each; none when all is there.</summary>
-    public static IEnumerable<string> LeftOut(JobOutcome outcome, IEnumerable<ResultFile> files)
+    internal static IEnumerable<string> LeftOut(JobOutcome outcome, IEnumerable<ResultFile> files)
     {
         var names = files.Select(file => file.Name).ToHashSet(StringComparer.Ordinal);
         if (!names.Contains(Pages))

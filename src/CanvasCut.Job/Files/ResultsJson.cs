@@ -63,6 +63,7 @@ public static class ResultsJson
             ["cut_plan"] = CutPlan(outcome),
             ["order"] = content.Order.Select(line => new { item = line.Item, quantity = line.Quantity, unit = line.Unit, also = line.Also, @for = line.For }),
             ["work"] = WorkJson.Root(outcome),
+            ["care"] = CareJson.Root(content.Patterns.Job),
             ["marks"] = TopMarks.Of(mounted).Select(mark => new { name = mark.Name, station_mm = Mm(mark.Place.Station), offset_mm = Mm(mark.Place.Offset) }),
             ["diagonals"] = TopMarks.Diagonals(mounted).Select(diagonal => new { name = diagonal.Name, distance_mm = Mm(diagonal.Distance) }),
             ["paper"] = Paper(content.Patterns.Job.Workshop.Paper),

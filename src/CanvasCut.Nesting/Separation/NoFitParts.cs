@@ -76,6 +76,20 @@ internal sealed class NoFitParts
         return stop;
     }
 
+    /// <summary>Gathers where a line through a place, along the strip or across it, enters and leaves the parts.</summary>
+    public void Ends(Point place, bool isDown, double origin, List<double> ends)
+    {
+        for (var part = 0; part + 1 < _starts.Length; part++)
+        {
+            var (from, to) = Inside(place, isDown, part);
+            if (to - from > ForbiddenZone.TouchMm)
+            {
+                ends.Add(origin + from);
+                ends.Add(origin + to);
+            }
+        }
+    }
+
     private static Outline Sum(Outline lying, Outline coming, double gapMm)
     {
         var touching = MinkowskiSum.OfConvex(lying, coming.Turned(2));

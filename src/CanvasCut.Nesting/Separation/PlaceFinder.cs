@@ -13,10 +13,17 @@ internal sealed class PlaceFinder(ShapeTable table, Arrangement at, PlaceScore s
     private const int SamplesTouching = 25;
     private const int Listed = 3;
 
+    /// <summary>How far touching places are looked for, as a part of the piece's size.</summary>
+    private const double Window = 0.25;
+
+    /// <summary>To what part a move to a touching place must lessen the score for another to follow.</summary>
+    private const double WorthWhile = 0.9;
+
     /// <summary>One in so many places anywhere is pushed to an edge of the strip.</summary>
     private const int EdgeEvery = 4;
 
     private readonly ScoredPlace[] _best = new ScoredPlace[Listed];
+    private readonly List<double> _ends = [];
     private int _count;
     private double _nearMm;
 
@@ -38,7 +45,49 @@ internal sealed class PlaceFinder(ShapeTable table, Arrangement at, PlaceScore s
         }
 
         var found = best ?? throw new InvalidOperationException("A piece fits the strip in some pose.");
-        return found.Score > 0 ? Refined(piece, found, sizeMm * 0.01, sizeMm * 0.0005) : found;
+        return found.Score > 0 ? Touching(piece, Refined(piece, found, sizeMm * 0.01, sizeMm * 0.0005)) : found;
+    }
+
+    /// <summary>Moves along the strip and across it to where the piece just touches another, as long as that gains.</summary>
+    private ScoredPlace Touching(int piece, ScoredPlace place)
+    {
+        var isDown = dice.Below(2) == 0;
+        for (var idle = 0; idle < 2 && place.Score > 0; isDown = !isDown)
+        {
+            var better = BestEnd(piece, place, isDown);
+            idle = better.Score < place.Score * WorthWhile ? 0 : idle + 1;
+            place = better;
+        }
+
+        return place;
+    }
+
+    private ScoredPlace BestEnd(int piece, ScoredPlace place, bool isDown)
+    {
+        _ends.Clear();
+        var bounds = table.Shapes[place.Shape].Bounds;
+        var (reachX, reachY) = isDown ? (0.0, bounds.HeightMm * Window) : (bounds.WidthMm * Window, 0.0);
+        var window = new Box(bounds.Left + place.X - reachX, bounds.Bottom + place.Y - reachY, bounds.Right + place.X + reachX, bounds.Top + place.Y + reachY);
+        for (var other = 0; other < at.All; other++)
+        {
+            if (other != piece && at.Left[other] < window.Right && at.Right[other] > window.Left && at.Bottom[other] < window.Top && at.Top[other] > window.Bottom)
+            {
+                var here = new Point(place.X - at.X[other], place.Y - at.Y[other]);
+                table.Forbidden(at.Shape[other], place.Shape).Ends(here, isDown, isDown ? at.Y[other] : at.X[other], _ends);
+            }
+        }
+
+        var (start, reach) = isDown ? (place.Y, reachY) : (place.X, reachX);
+        var best = place;
+        foreach (var end in _ends)
+        {
+            if (Math.Abs(end - start) <= reach)
+            {
+                best = Better(piece, best, isDown ? 0 : end - best.X, isDown ? end - best.Y : 0) ?? best;
+            }
+        }
+
+        return best;
     }
 
     private void TryNear(int piece)

@@ -1,5 +1,3 @@
-using CanvasCut.Geometry;
-
 namespace CanvasCut.Nesting.Separation;
 
 /// <summary>Pushes pieces that do not overlap to the left and down until they touch.</summary>
@@ -11,8 +9,14 @@ internal static class Slide
     public static void Apply(ShapeTable table, Arrangement at)
     {
         var order = Enumerable.Range(0, at.Count).OrderBy(piece => at.Left[piece]).ToList();
-        for (var round = 0; round < MostRounds && order.Count(piece => Push(table, at, piece)) > 0; round++)
+        for (var (round, isMoving) = (0, true); round < MostRounds && isMoving; round++)
         {
+            isMoving = false;
+            foreach (var piece in order)
+            {
+                isMoving |= Push(table, at, piece);
+            }
+
             order.Sort((one, other) => (at.Left[one], one).CompareTo((at.Left[other], other)));
         }
     }

@@ -26,6 +26,7 @@ internal sealed class SidePicture
     private readonly PatternSet _patterns;
     private readonly PrintUnits _units;
     private readonly ImmutableArray<StripRest> _cloth;
+    private readonly ImmutableArray<StripRest> _hanging;
     private readonly double _scale;
     private readonly double _lowestMm;
 
@@ -33,8 +34,9 @@ internal sealed class SidePicture
     {
         (_patterns, _profile, _units) = (patterns, profile, units);
         _cloth = [.. Stations(patterns).Select(profile.ClothAt)];
+        _hanging = [.. Stations(patterns).Select(profile.HangingAt)];
         _scale = (WidthMm - (2 * MarginMm)) / (_cloth[^1].AtMm - _cloth[0].AtMm);
-        var heights = _cloth.Select(place => place.HeightMm).Concat(StripLine().Select(point => point.HeightMm)).ToList();
+        var heights = _cloth.Concat(_hanging).Select(place => place.HeightMm).Concat(StripLine().Select(point => point.HeightMm)).ToList();
         _lowestMm = heights.Min();
         Times = Exaggerations.FirstOrDefault(times => (heights.Max() - _lowestMm) * _scale * times <= TallestMm, 1);
         HeightMm = ((heights.Max() - _lowestMm) * _scale * Times) + AboveMm + BelowMm;
@@ -60,6 +62,7 @@ internal sealed class SidePicture
     [
         .. _patterns.Job.Top.Bows.Index().SelectMany(bow => Tube(bow.Index, bow.Item)),
         new Stroke(LineRole.Mark, [.. _cloth.Select(At)], IsClosed: false),
+        new Stroke(LineRole.Fold, [.. _hanging.Select(At)], IsClosed: false),
         .. Zippers(),
         new Stroke(LineRole.Cut, [.. StripLine().Select(At)], IsClosed: false),
         .. _profile.Tubes.SelectMany(tube => Label(tube.At.Millimeters, Words(tube), HeightMm - 4)),

@@ -27,7 +27,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             .. Mounted(),
             .. TubeEdges(),
         ];
-        return [.. drawn, .. Names(drawn), .. Sizes()];
+        return [.. drawn, .. Names.Of(Named(), new(view.Of(Outline.Of(Plan.Of(_top))), drawn.Where(figure => figure is not Tint)), TextMm), .. Sizes()];
     }
 
     private IEnumerable<Figure> Tubes() => _top.Bows.SelectMany((bow, i) => new Figure[]
@@ -98,29 +98,6 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         }
     }
 
-    /// <summary>The name of each thing where there is room for it, with a leader to the thing.</summary>
-    private IEnumerable<Figure> Names(ImmutableArray<Figure> drawn)
-    {
-        // A tint takes no room: words may stand on it.
-        var free = new FreePlace(view.Of(Outline.Of(Plan.Of(_top))), drawn.Where(figure => figure is not Tint));
-        foreach (var (name, at) in Named())
-        {
-            var width = TextWidth.Of(name, TextMm, isBold: false);
-            if (free.Find(width, TextMm, at) is not { } place)
-            {
-                continue;
-            }
-
-            var box = new Box(place.X, place.Y, place.X + width, place.Y + TextMm);
-            free.Take(box);
-            yield return new Lettering(name, place, TextMm);
-            if (Leader(box.Grown(0.8), at) is { } leader)
-            {
-                yield return leader;
-            }
-        }
-    }
-
     /// <summary>What is named, and the point on paper that its name tells of.</summary>
     private IEnumerable<(string Name, Point At)> Named()
     {
@@ -152,14 +129,6 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         }
 
         yield return ("panel, cells grey", view.Of(_mounted.CellBox.Center));
-    }
-
-    /// <summary>From the nearest point of a name to what it names; none when they are near enough without.</summary>
-    private static Stroke? Leader(Box name, Point to)
-    {
-        const double NearMm = 3;
-        var from = new Point(Math.Clamp(to.X, name.Left, name.Right), Math.Clamp(to.Y, name.Bottom, name.Top));
-        return from.DistanceMm(to) > NearMm ? Stroke.Open(LineRole.Note, from, to) : null;
     }
 
     private IEnumerable<Figure> Sizes()

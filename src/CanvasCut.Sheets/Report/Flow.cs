@@ -37,11 +37,14 @@ internal sealed class Flow
     }
 
     /// <summary>A heading that stays with what follows it.</summary>
-    public void Heading(string text)
+    /// <param name="text">The heading.</param>
+    /// <param name="picture">The picture that follows; null for words or a table.</param>
+    public void Heading(string text, Sheet? picture = null)
     {
         const double BeforeMm = 6;
         const double KeptTogetherMm = 40;
-        BreakUnless(HeadingMm + BeforeMm + KeptTogetherMm);
+        const double AfterMm = 6;
+        BreakUnless(HeadingMm + BeforeMm + (picture is null ? KeptTogetherMm : (picture.HeightMm * ScaleOf(picture)) + AfterMm));
         if (!IsAtTop)
         {
             _y -= BeforeMm;
@@ -99,7 +102,7 @@ internal sealed class Flow
     /// <summary>A sheet as a picture, as wide as the page allows.</summary>
     public void Picture(Sheet sheet)
     {
-        var scale = Math.Min(WidthMm / sheet.WidthMm, _frame.HeightMm * 0.9 / sheet.HeightMm);
+        var scale = ScaleOf(sheet);
         var height = sheet.HeightMm * scale;
         Put([new Inset(sheet.Figures, new(0, 0, sheet.WidthMm, sheet.HeightMm), new(0, -height), scale)], height + 2);
     }
@@ -109,6 +112,8 @@ internal sealed class Flow
 
     /// <summary>Goes on at the top of a page.</summary>
     public void NewPage() => BreakUnless(double.PositiveInfinity);
+
+    private double ScaleOf(Sheet picture) => Math.Min(WidthMm / picture.WidthMm, _frame.HeightMm * 0.9 / picture.HeightMm);
 
     /// <summary>The pages, each with a footer.</summary>
     public ImmutableArray<Sheet> Pages(string name, string title, string footer) =>

@@ -22,6 +22,7 @@ public static class ReportSheets
         Placement(flow, content, context);
         flow.Picture(PlacementSheet.Picture(content.Patterns, context));
         Side(flow, content, context);
+        Shape(flow, content, context);
         Marks(flow, content, context);
         WindSection.Write(flow, content);
         Pieces(flow, content, context);
@@ -91,7 +92,7 @@ public static class ReportSheets
         }
 
         flow.Heading("The panel over the bows");
-        flow.Text("From the side, along the panel's middle: the panel thick, the cloth thin, R the panel's radius where it lies on a tube.");
+        flow.Text("From the side, along the panel's middle: the panel thick, the cloth thin, dashed as low as it may hang, R the panel's radius where it lies on a tube.");
         flow.Picture(side);
     }
 
@@ -101,6 +102,20 @@ public static class ReportSheets
         var mass = body.Mass is { } known ? FormattableString.Invariant($", {known.Kilograms:0.##} kg ({known.Pounds:0.#} lb)") : string.Empty;
         var box = panel.Fittings.JunctionBox is { } fitting ? $"; junction box {LengthText.Of(fitting.Height, units)} high" : string.Empty;
         return $"Panel: {LengthText.Of(body.Length, units)} × {LengthText.Of(body.Width, units)}, {LengthText.Of(body.Thickness, units)} thick{mass}{box}.";
+    }
+
+    private static void Shape(Flow flow, ReportContent content, SheetContext context)
+    {
+        var shape = ShapeSheet.Of(content.Patterns, context);
+        flow.Heading("The top in space", shape);
+        if (shape is null)
+        {
+            flow.Text($"{ShapeSheet.WhyNot(content.Patterns)} With these measures a picture of it stands here.");
+        }
+        else
+        {
+            flow.Picture(shape);
+        }
     }
 
     private static void Marks(Flow flow, ReportContent content, SheetContext context)

@@ -29,23 +29,26 @@ internal static class WorkPictures
         yield return Caption(piece.Title.Name, frame);
     }
 
+    /// <summary>The whole top when the step is about it, else only what is mounted.</summary>
     private static IEnumerable<Figure> OfTop(WorkPicture picture, PatternSet patterns, Box inner, Box frame)
     {
-        var (top, mounted) = (Plan.Of(patterns.Job.Top), patterns.Mounted);
-        var view = Scaled(top.Joined(mounted.Extent), inner);
-        foreach (var bow in patterns.Job.Top.Bows)
+        var (top, extent) = (Plan.Of(patterns.Job.Top), patterns.Mounted.Extent);
+        var near = extent.Grown(Math.Max(extent.WidthMm, extent.HeightMm) * 0.06);
+        var shown = picture.Lines.All(line => near.Holds(Box.Holding(line.Points))) ? near : top.Joined(near);
+        var view = Scaled(shown, inner);
+        foreach (var band in patterns.Job.Top.Bows.Select(bow => Plan.BandOf(patterns.Job.Top, bow).Shared(shown)).Where(band => band is { WidthMm: > 0, HeightMm: > 0 }))
         {
-            yield return new Tint(view.Of(Outline.Of(Plan.BandOf(patterns.Job.Top, bow))), 0.2);
+            yield return new Tint(view.Of(Outline.Of(band)), 0.2);
         }
 
-        yield return view.Line(LineRole.Note, top);
-        yield return view.Line(LineRole.Note, mounted.CarrierBox);
-        foreach (var line in picture.Lines)
+        foreach (var line in picture.Lines.Where(line => line.IsClosed))
         {
-            if (line.IsClosed)
-            {
-                yield return new Tint(new Outline([.. line.Points.Select(view.Of)]), 0.12);
-            }
+            yield return new Tint(new Outline([.. line.Points.Select(view.Of)]), 0.12);
+        }
+
+        foreach (var thin in new[] { top, patterns.Mounted.CarrierBox }.Where(box => shown.Holds(box)))
+        {
+            yield return view.Line(LineRole.Note, thin);
         }
 
         foreach (var line in picture.Lines)
@@ -53,7 +56,7 @@ internal static class WorkPictures
             yield return new Stroke(RoleOf(line.Kind), [.. line.Points.Select(view.Of)], line.IsClosed);
         }
 
-        yield return Caption("the top from above, forward up", frame);
+        yield return Caption(shown == near ? "the mounted carrier, forward up" : "the top from above, forward up", frame);
     }
 
     /// <summary>As large as the frame allows: no one measures on these.</summary>

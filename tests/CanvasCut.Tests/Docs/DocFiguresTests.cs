@@ -12,12 +12,14 @@ public sealed class DocFiguresTests
     private static readonly Dictionary<string, Func<Sheet>> Drawn = new()
     {
         ["arc-across"] = TopFigures.Arc,
+        ["bent-strip"] = BendingFigures.Strip,
         ["carrier"] = CarrierFigures.Carrier,
         ["corner-pocket"] = FasteningFigures.CornerPocket,
         ["cut-pocket"] = FasteningFigures.CutPocket,
         ["felled-seam"] = CarrierFigures.FelledSeam,
         ["marks"] = TopFigures.Marks,
         ["mitre"] = CarrierFigures.Mitre,
+        ["ridge-way"] = BendingFigures.Ridge,
         ["tiling"] = TopFigures.Tiling,
         ["weather-strip"] = FasteningFigures.WeatherStrip,
         ["zipper"] = FasteningFigures.Zippers,

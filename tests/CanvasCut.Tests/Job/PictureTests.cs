@@ -9,6 +9,7 @@ public sealed class PictureTests
     [Theory]
     [InlineData("placement.svg")]
     [InlineData("cut-plan.svg")]
+    [InlineData("top-shape.svg")]
     [InlineData("pieces/pocket-forward-port.svg")]
     public void A_picture_in_the_docs_is_the_examples(string name)
     {

@@ -1,6 +1,8 @@
 using System.Text;
 using System.Text.Json;
+using CanvasCut.Drawing;
 using CanvasCut.Job;
+using CanvasCut.Sheets;
 
 namespace CanvasCut.Tests.Job;
 
@@ -33,6 +35,40 @@ public sealed class ResultFilesTests
         using var json = JsonDocument.Parse(files.Single(file => file.Name == "results.json").Bytes);
         Assert.Equal(names, json.RootElement.GetProperty("files").EnumerateArray().Select(name => name.GetString()!));
     }
+
+    [Fact]
+    public void The_top_in_space_is_drawn_where_every_bow_has_its_height()
+    {
+        var outcome = ExampleTests.OutcomeOf("three-bow-middle-tube");
+        var files = ResultFiles.Of(outcome);
+
+        Assert.Equal(["top-shape.svg", "top-shape.png"], files.Select(file => file.Name).Where(name => name.StartsWith("top-shape", StringComparison.Ordinal)));
+        Assert.Empty(ResultFiles.LeftOut(outcome, files));
+        Assert.Contains("The top in space: Ketch Marigold", Report(outcome), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_heights_the_picture_is_left_out_and_the_report_names_them()
+    {
+        var outcome = ExampleTests.OutcomeOf("two-bow-small-top");
+        var files = ResultFiles.Of(outcome);
+
+        Assert.DoesNotContain(files, file => file.Name.StartsWith("top-shape", StringComparison.Ordinal));
+        Assert.Equal(
+            ["Left out top-shape.svg and top-shape.png. The top's shape in space is not known: the job does not give top.bow[1].height, top.bow[2].height."],
+            ResultFiles.LeftOut(outcome, files));
+        Assert.Contains("the job does not give top.bow[1].height, top.bow[2].height.", Report(outcome), StringComparison.Ordinal);
+    }
+
+    private static string Report(JobOutcome outcome) =>
+        string.Join(' ', ReportSheets.Of(outcome.Content, outcome.Context).SelectMany(page => WordsOf(page.Figures)));
+
+    private static IEnumerable<string> WordsOf(IEnumerable<Figure> figures) => figures.SelectMany(figure => figure switch
+    {
+        Lettering lettering => [lettering.Text],
+        Inset inset => WordsOf(inset.Figures),
+        _ => Array.Empty<string>(),
+    });
 
     /// <summary>The things a piece must say, so that nothing is cut mirrored, twice or without its allowance.</summary>
     [Fact]

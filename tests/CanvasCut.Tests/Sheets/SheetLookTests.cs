@@ -18,8 +18,10 @@ public sealed class SheetLookTests
         [
             .. PieceDrawing.All(content.Patterns, outcome.Context).Select(drawing => drawing.ToSheet()),
             .. ReportSheets.Of(content, outcome.Context),
+            .. CareSheets.Of(content.Patterns, outcome.Context),
             PlacementSheet.Of(content.Patterns, outcome.Context),
             CutPlanSheet.Of(content.Plan, outcome.Context),
+            .. ShapeSheet.Of(content.Patterns, outcome.Context) is { } shape ? [shape] : Array.Empty<Sheet>(),
         ];
 
         Assert.All(sheets, sheet =>

@@ -1,0 +1,92 @@
+using System.CommandLine;
+using CanvasCut.Job;
+using CanvasCut.JobFiles;
+using CanvasCut.Measuring;
+
+namespace CanvasCut.Cli;
+
+/// <summary><c>canvascut measure FILE</c></summary>
+internal static class MeasureCommand
+{
+    private const string UsualFile = "measuring-sheet.pdf";
+    private const string UsualPaper = "A4";
+
+    public static Command Create(Faces faces)
+    {
+        var file = new Argument<string?>("FILE") { Description = "The measures, in the form of docs/measuring.md.", Arity = ArgumentArity.ZeroOrOne };
+        var json = new Option<bool>("--json") { Description = "Prints the residuals for programs." };
+        var print = new Option<bool>("--print") { Description = "Writes the sheet to take to the boat instead." };
+        var paper = new Option<string?>("--paper") { Description = $"The sheet's paper ({UsualPaper}): {string.Join(", ", MeasuringPage.Papers)}." };
+        var output = new Option<string?>("--out", "-o") { Description = $"The sheet's file ({UsualFile}), never one that exists." };
+        var command = new Command("measure", "Tells whether the measures of a top agree, and which is most likely wrong; prints the sheet to measure by.") { file, json, print, paper, output };
+        command.SetAction(parsed => Run(new(parsed.GetValue(file), parsed.GetValue(json), parsed.GetValue(print), parsed.GetValue(paper), parsed.GetValue(output)), faces));
+        return command;
+    }
+
+    private static int Run(Typed typed, Faces faces)
+    {
+        if (typed.Complaint() is { } complaint)
+        {
+            faces.Errors.WriteLine(complaint);
+            return ExitCode.WrongInput;
+        }
+
+        return typed.Print ? WriteSheet(typed.Paper ?? UsualPaper, typed.Out ?? UsualFile, faces) : Adjust(typed.File!, typed.Json, faces);
+    }
+
+    private static int WriteSheet(string paper, string path, Faces faces)
+    {
+        if (!NewFile.Write(path, MeasuringPage.Pdf(paper)!.Value.Span, faces))
+        {
+            return ExitCode.NotWritten;
+        }
+
+        faces.Output.WriteLine($"Wrote {path}. Fill it in at the boat, write the readings in a file, then: canvascut measure measures.toml");
+        return ExitCode.Done;
+    }
+
+    private static int Adjust(string path, bool isJson, Faces faces)
+    {
+        if (TextSource.Read(path, "measures file", "docs/measuring.md shows one", faces) is not { } text)
+        {
+            return ExitCode.NotWritten;
+        }
+
+        var top = MeasuresFile.Read(text, path);
+        if (!top.IsValid)
+        {
+            foreach (var problem in top.Problems)
+            {
+                faces.Errors.WriteLine(problem);
+            }
+
+            faces.Errors.WriteLine(top.Problems.Length == 1 ? "1 problem. docs/measuring.md tells of every field." : $"{top.Problems.Length} problems. docs/measuring.md tells of every field.");
+            return ExitCode.WrongInput;
+        }
+
+        var adjustment = MeasureAdjustment.Of(top.Value);
+        if (isJson)
+        {
+            faces.Output.Write(MeasureJson.Of(adjustment));
+        }
+        else
+        {
+            MeasureTable.Write(adjustment, faces);
+        }
+
+        return adjustment.Agrees ? ExitCode.Done : ExitCode.CheckFailed;
+    }
+
+    /// <summary>What was typed.</summary>
+    private sealed record Typed(string? File, bool Json, bool Print, string? Paper, string? Out)
+    {
+        public string? Complaint() =>
+            !Print && File is null ? "measure needs a file of measures, or --print for a sheet to measure by."
+            : Print && File is not null ? "--print writes an empty sheet and takes no file."
+            : Print && Json ? "--json is for measures, not for the sheet."
+            : !Print && (Paper ?? Out) is not null ? "--paper and --out go with --print."
+            : Out is { } path && string.IsNullOrWhiteSpace(path) ? "--out needs a name."
+            : Paper is { } paper && !MeasuringPage.Papers.Contains(paper, StringComparer.OrdinalIgnoreCase) ? $"--paper \"{paper}\" is none of {string.Join(", ", MeasuringPage.Papers)}."
+            : null;
+    }
+}

@@ -1,0 +1,61 @@
+using System.Globalization;
+using CanvasCut.Measuring;
+using Spectre.Console;
+
+namespace CanvasCut.Cli;
+
+/// <summary>Shows how measures agree.</summary>
+internal static class MeasureTable
+{
+    /// <summary>A row a reading, a row a bow, the verdict.</summary>
+    public static void Write(MeasureAdjustment adjustment, Faces faces)
+    {
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns(new TableColumn("Measure, mm").NoWrap(), Right("Read"), Right("Adjusted"), Right("Residual"), Right("Normalised"), Right("Seen from"));
+        foreach (var reading in adjustment.Readings)
+        {
+            var isSuspect = adjustment.Suspects.Contains(reading);
+            table.AddRow(
+                new Text((isSuspect ? "? " : "  ") + MeasureWords.Of(adjustment.Top, reading), isSuspect ? new Style(Color.Red, decoration: Decoration.Bold) : Style.Plain),
+                new Text(Number(reading.Read.Millimeters)),
+                new Text(Number(reading.Adjusted.Millimeters)),
+                new Text(Number(reading.Residual.Millimeters)),
+                new Text(reading.IsChecked ? Number(reading.Normalised) : "-"),
+                new Text(reading.Seen is { } seen ? Number(seen.Millimeters) : "never"));
+        }
+
+        faces.Console().Write(table);
+        WriteBows(adjustment, faces);
+        faces.Output.WriteLine(Numbers(adjustment));
+        foreach (var line in MeasureVerdict.Of(adjustment))
+        {
+            faces.Output.WriteLine(line);
+        }
+    }
+
+    private static void WriteBows(MeasureAdjustment adjustment, Faces faces)
+    {
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns(new TableColumn("Bow, seen from above, mm"), Right("Port offset"), Right("Port station"), Right("Starboard offset"), Right("Starboard station"));
+        foreach (var (bow, ends) in adjustment.Top.Bows.Zip(adjustment.Ends))
+        {
+            table.AddRow(
+                new Text(bow.Name),
+                new Text(Number(ends.PortOffset.Millimeters)),
+                new Text(Number(ends.PortStation.Millimeters)),
+                new Text(Number(ends.StarboardOffset.Millimeters)),
+                new Text(Number(ends.StarboardStation.Millimeters)));
+        }
+
+        faces.Console().Write(table);
+    }
+
+    private static string Numbers(MeasureAdjustment adjustment) => FormattableString.Invariant($"{adjustment.Readings.Length} readings, {adjustment.Freedom} more than the shape needs.")
+        + (adjustment.Freedom > 0
+            ? FormattableString.Invariant($" Misfit {adjustment.Misfit:0.0} of at most {adjustment.MisfitLimit:0.0}; largest normalised residual {adjustment.LargestNormalised:0.0} of at most {adjustment.ResidualLimit:0.0}.")
+            : string.Empty);
+
+    private static TableColumn Right(string head) => new TableColumn(head).RightAligned();
+
+    private static string Number(double value) => (Math.Round(value, 1, MidpointRounding.AwayFromZero) + 0.0).ToString("0.0", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,98 @@
+using CanvasCut.Design;
+
+namespace CanvasCut.JobFiles;
+
+/// <summary>Reads every known field of a measures file, takes the defaults, and reports what is wrong or unknown.</summary>
+internal sealed class MeasuresReader(TomlTable root, string fileName, ProblemLog log)
+{
+    private readonly Dictionary<string, object> _values = new(StringComparer.Ordinal);
+
+    public JobValues ReadAll()
+    {
+        CheckNames(root, string.Empty);
+        CheckTables();
+        foreach (var field in MeasureFields.All)
+        {
+            foreach (var path in PathsOf(field))
+            {
+                Read(field, path);
+            }
+        }
+
+        return new(root, fileName, _values);
+    }
+
+    private IEnumerable<string> PathsOf(Field field)
+    {
+        var parts = field.Name.Split("[]");
+        return parts.Length == 1 ? [field.Name] : JobValues.TablesIn(root, parts[0]).Select(table => table + parts[1]);
+    }
+
+    private void Read(Field field, string path)
+    {
+        if (FieldPath.Find(root, path).Node is { } node)
+        {
+            var located = new Located(field, At(path, node.Place), AsList(field, node), log);
+
+            // What is far from usual shows among the other measures; only what cannot be is refused.
+            Keep(path, RangeCheck.Check(located, ValueParser.Parse(located), isAccepted: true));
+        }
+        else if (field.Default is { } text)
+        {
+            Keep(path, ValueParser.Parse(new(field, At(path, root.Place), new TomlScalar(default, text), log)));
+        }
+    }
+
+    /// <summary>One reading may stand without brackets.</summary>
+    private static TomlNode AsList(Field field, TomlNode node)
+    {
+        if (field.Kind != FieldKind.LengthList || node is not TomlScalar)
+        {
+            return node;
+        }
+
+        var list = new TomlList(node.Place);
+        list.Items.Add(node);
+        return list;
+    }
+
+    private void CheckTables()
+    {
+        if (root[MeasureFields.Bow] is { } bows && (bows is not TomlList list || list.Items.Exists(item => item is not TomlTable)))
+        {
+            log.Report(ProblemCode.WrongType, At(MeasureFields.Bow, bows.Place), "must be a list of tables; begin each with [[bow]].");
+        }
+
+        foreach (var (index, bow) in ((root[MeasureFields.Bow] as TomlList)?.Items ?? []).Index())
+        {
+            CheckNames(bow as TomlTable, $"{MeasureFields.Bow}[{index + 1}]");
+        }
+
+        if (root[MeasureFields.Overall] is { } overall and not TomlTable)
+        {
+            log.Report(ProblemCode.WrongType, At(MeasureFields.Overall, overall.Place), "must be a table; begin it with [overall].");
+        }
+
+        CheckNames(root[MeasureFields.Overall] as TomlTable, MeasureFields.Overall);
+    }
+
+    private void CheckNames(TomlTable? table, string path)
+    {
+        var known = MeasureFields.NamesIn(path.Split('[')[0]).ToList();
+        foreach (var (name, place) in (table?.Keys ?? []).Where(key => !known.Contains(key.Name)))
+        {
+            var hint = NearestWord.To(name, known) is { } near ? $"; did you mean {near}?" : $"; known are {string.Join(", ", known)}.";
+            log.Report(ProblemCode.UnknownField, At(path.Length == 0 ? name : $"{path}.{name}", place), $"There is no such field here{hint}");
+        }
+    }
+
+    private void Keep(string path, object? value)
+    {
+        if (value is not null)
+        {
+            _values[path] = value;
+        }
+    }
+
+    private Place At(string path, TextPlace place) => new(fileName, place.Line, place.Column, path);
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using CanvasCut.Drawing;
+using CanvasCut.Drawing.Pages;
+using CanvasCut.Geometry;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>One page to take to the boat: what to measure, in the order of work, with blanks to fill in.</summary>
+public static class MeasuringSheet
+{
+    private const double FormMm = 186;
+    private const double MarginMm = 10;
+    private const double TitleMm = 5;
+    private const double TextMm = 1.9;
+    private const double PitchMm = 3.3;
+    private const double HeadingMm = 2.5;
+    private const double HeadingRoomMm = 6.3;
+
+    private static readonly ImmutableArray<string> First =
+    [
+        "1. Frame as it will stand: straps tight, nothing leaning on it. Mind your footing; do not stand on the frame.",
+        "2. Datum: mark the ends of every bow where the cloth ends, P to port and S to starboard. An edge without a tube counts as a bow. Bow 1 is the forward one; everything is measured from it.",
+        "3. Centreline: mark half the girth on every bow and stretch a string from bow 1 to the last. Where a mark is off the string, write how far.",
+        "4. Take the measures below. Read every one twice, the crown three times, and take the tape off in between: one reading cannot show that it is wrong. A steel tape, one unit, and do not copy the first reading.",
+        "5. Height of ends: over any level common to all bows, such as the coaming; near enough to 1 cm.",
+    ];
+
+    /// <summary>The page.</summary>
+    /// <param name="paper">A4, Letter or larger.</param>
+    /// <param name="footer">What stands at its foot.</param>
+    public static Sheet Of(PaperSize paper, string footer)
+    {
+        var (left, top) = ((paper.WidthMm - FormMm) / 2, paper.HeightMm - MarginMm);
+        var figures = ImmutableArray.CreateBuilder<Figure>();
+        figures.AddRange(Head(new(left, top)));
+        figures.AddRange(Paragraphs(new(left, top - TitleMm - 14), FormMm - MeasuringSketch.WidthMm - 4));
+        figures.AddRange(Figures.Moved(MeasuringSketch.Figures, new(left + FormMm - MeasuringSketch.WidthMm, top - 4 - MeasuringSketch.HeightMm)));
+        var y = top - 4 - MeasuringSketch.HeightMm;
+        foreach (var (heading, grid, names) in Grids)
+        {
+            figures.Add(new Lettering(heading, new(left, y - HeadingRoomMm + 1.6), HeadingMm, IsBold: true));
+            figures.AddRange(grid.At(new(left, y - HeadingRoomMm), names));
+            y -= HeadingRoomMm + BlankGrid.HeightOf(names.Length);
+        }
+
+        figures.Add(new Lettering("Then: canvascut measure, with the readings in a file as docs/measuring.md shows. Nothing checks 8 to 10: measure those twice.", new(left, y - 4), TextMm));
+        figures.Add(new Lettering(footer, new(left + FormMm, MarginMm - 3), TextMm, TextAnchor.Right));
+        return new("measuring-sheet", "Measuring sheet", paper.WidthMm, paper.HeightMm, figures.ToImmutable());
+    }
+
+    private static ImmutableArray<(string Heading, BlankGrid Grid, ImmutableArray<string> Names)> Grids { get; } =
+    [
+        ("6. Bow by bow", Grid(("", 14), ("girth", 21), ("", 21), ("chord", 21), ("", 21), ("crown", 17), ("", 17), ("", 17), ("height of ends", 37)), ["bow 1", "bow 2", "bow 3", "bow 4", "bow 5"]),
+        ("7. From bow 1 along each edge, and the diagonals of each bay", Grid(("", 14), ("port station", 21.5), ("", 21.5), ("starboard station", 21.5), ("", 21.5), ("P before to S here", 21.5), ("", 21.5), ("S before to P here", 21.5), ("", 21.5)), ["bow 2", "bow 3", "bow 4", "bow 5"]),
+        ("Overall, from the first bow to the last; and the string", Grid(("", 14), ("P1 to last S", 21.5), ("", 21.5), ("S1 to last P", 21.5), ("", 21.5), ("string off the mark at bow 2, 3, 4, 5", 21.5), ("", 21.5), ("", 21.5), ("", 21.5)), ["overall"]),
+        ("8. Keep-outs, from both sides", Grid(("what", 42), ("station from, to", 24), ("", 24), ("from port edge, to", 24), ("", 24), ("from starboard edge, to", 24), ("", 24)), ["", "", ""]),
+        ("9. Panel, measured, not from its data sheet", Grid(("", 14), ("length, both edges", 21.5), ("", 21.5), ("width, both edges", 21.5), ("", 21.5), ("both diagonals", 21.5), ("", 21.5), ("thickness", 21.5), ("corner radius", 21.5)), ["outline"]),
+        ("10. Edge of the panel to the first cell; junction box and cable exit", Grid(("forward", 16.5), ("aft", 16.5), ("port", 16.5), ("starboard", 16.5), ("box from port, forward", 20), ("", 20), ("box length, width", 20), ("", 20), ("cable from port, forward", 20), ("", 20)), [""]),
+    ];
+
+    private static BlankGrid Grid(params (string Head, double WidthMm)[] columns) => new([.. columns.Select(column => new Column(column.Head, column.WidthMm))]);
+
+    private static IEnumerable<Figure> Head(Point corner)
+    {
+        yield return new Lettering("Measuring sheet", corner - new Step(0, TitleMm), TitleMm, IsBold: true);
+        yield return new Lettering("Boat, date, who, unit:", corner - new Step(0, TitleMm + 6), TextMm);
+        yield return Stroke.Open(LineRole.Note, corner - new Step(-27, TitleMm + 6.5), corner - new Step(MeasuringSketch.WidthMm + 4 - FormMm, TitleMm + 6.5));
+    }
+
+    private static IEnumerable<Figure> Paragraphs(Point corner, double widthMm)
+    {
+        var y = corner.Y;
+        foreach (var paragraph in First)
+        {
+            foreach (var line in TextWrap.Lines(paragraph, widthMm, TextMm, isBold: false))
+            {
+                yield return new Lettering(line, new(corner.X, y), TextMm);
+                y -= PitchMm;
+            }
+
+            y -= 1.5;
+        }
+    }
+}

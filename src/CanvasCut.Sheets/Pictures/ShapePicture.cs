@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Drawing;
+using CanvasCut.Geometry;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>The top in space with its tubes and the mounted carrier; what is hidden is dashed, or left out where it only shows the shape.</summary>
+internal sealed class ShapePicture
+{
+    private const double TextMm = 2.5;
+    private const int LinesAcrossABay = 2;
+    private const int LinesAlongAHalf = 4;
+
+    /// <summary>Cloth so short beyond a bow takes no lines.</summary>
+    private const double ShortBayMm = 250;
+
+    private readonly PatternSet _patterns;
+    private readonly TopInSpace _space;
+    private readonly HidingFacets _hiding;
+    private readonly Box _top;
+
+    public ShapePicture(PatternSet patterns, TopSurface surface)
+    {
+        _patterns = patterns;
+        _space = new(patterns.Job.Top, surface);
+        _hiding = new(_space.Facets());
+        _top = Plan.Of(patterns.Job.Top);
+    }
+
+    /// <summary>The box around the cloth and the tubes in the drawing's plane, at their true size.</summary>
+    public Box Bounds() => Box.Holding(
+        _space.Line(Outline.Of(_top)).Concat(_space.Tubes.SelectMany(tube => tube.Ends.Concat(tube.Edges)).SelectMany(line => line)).Select(Isometric.Of));
+
+    /// <summary>The picture on paper.</summary>
+    /// <param name="view">Where the drawing's plane lies on paper.</param>
+    /// <param name="frame">Where names may stand.</param>
+    public IEnumerable<Figure> Figures(View view, Box frame)
+    {
+        ImmutableArray<Figure> drawn =
+        [
+            .. Cells(view),
+            .. ShapeLines().SelectMany(line => Seen(LineRole.Note, line, view)),
+            .. Objects().SelectMany(line => Seen(line.Role, line.Points, view).Concat(Hidden(line.Points, view))),
+            .. Forward(view),
+        ];
+        return [.. drawn, .. Names.Of(Named(view), new(Outline.Of(frame), drawn.Where(figure => figure is not Tint)), TextMm)];
+    }
+
+    private IEnumerable<(LineRole Role, ImmutableArray<SpacePoint> Points)> Objects()
+    {
+        var mounted = _patterns.Mounted;
+        return
+        [
+            .. _space.Tubes.SelectMany(tube => tube.Edges.Concat(tube.Ends)).Select(line => (LineRole.Mark, line)),
+            .. _patterns.Job.Top.KeepOuts.Select(keepOut => (LineRole.Mark, _space.Line(Outline.Of(Plan.Of(keepOut).Shared(_top))))),
+            (LineRole.Cut, _space.Line(Outline.Of(_top))),
+            .. _space.Contours().Select(line => (LineRole.Cut, line)),
+            .. mounted.Fastened.Zippers.SelectMany(ZipperBesideTheCarrier).Select(line => (LineRole.Mark, line)),
+            (LineRole.Cut, _space.Line(Outline.Of(mounted.CarrierBox))),
+            (LineRole.Mark, _space.Line(RoundedBox.Of(mounted.PanelBox, _patterns.Job.Panel.Body.CornerRadius.Millimeters))),
+        ];
+    }
+
+    /// <summary>Lines that only show the shape: the ridges over the bows, straight lines between them, and lines along.</summary>
+    private IEnumerable<ImmutableArray<SpacePoint>> ShapeLines()
+    {
+        double[] stations = [0, .. _patterns.Job.Top.Bows.Select(bow => bow.Station.Millimeters), _patterns.Job.Top.Length.Millimeters];
+        var across = stations.Zip(stations.Skip(1))
+            .Select(bay => (From: bay.First, LengthMm: bay.Second - bay.First))
+            .SelectMany(bay => Enumerable.Range(0, bay.LengthMm < ShortBayMm ? 1 : LinesAcrossABay + 1).Select(i => bay.From + (bay.LengthMm * i / (LinesAcrossABay + 1))))
+            .Skip(1)
+            .Select(station => (From: new Point(_top.Left, -station), To: new Point(_top.Right, -station)));
+        var along = Enumerable.Range(1 - LinesAlongAHalf, (2 * LinesAlongAHalf) - 1)
+            .Select(i => _top.Right * i / LinesAlongAHalf)
+            .Select(offset => (From: new Point(offset, _top.Top), To: new Point(offset, _top.Bottom)));
+        return across.Concat(along).SelectMany(line => BesideTheCarrier(line.From, line.To)).Select(part => _space.Line(part.From, part.To));
+    }
+
+    /// <summary>The half of a zipper that is sewn to the top; the other lies under the carrier.</summary>
+    private IEnumerable<ImmutableArray<SpacePoint>> ZipperBesideTheCarrier(ZipperPlace zipper)
+    {
+        var (carrier, band) = (_patterns.Mounted.CarrierBox, zipper.Band);
+        var (edge, outer) = zipper.Side == Side.Forward ? (carrier.Top, band.Top) : (carrier.Bottom, band.Bottom);
+        Point[] corners = [new(band.Left, edge), new(band.Left, outer), new(band.Right, outer), new(band.Right, edge)];
+        return corners.Zip(corners.Skip(1), _space.Line);
+    }
+
+    /// <summary>The parts of a straight line that the carrier does not cover.</summary>
+    private IEnumerable<(Point From, Point To)> BesideTheCarrier(Point from, Point to)
+    {
+        const double LeastMm = 1;
+        var under = Outline.Of(_patterns.Mounted.CarrierBox).Inside([from, to]);
+        (Point From, Point To)[] parts = under is [var covered] ? [(from, covered[0]), (covered[^1], to)] : [(from, to)];
+        return parts.Where(part => part.From.DistanceMm(part.To) > LeastMm);
+    }
+
+    /// <summary>The cells in grey, when all of them are seen.</summary>
+    private IEnumerable<Figure> Cells(View view)
+    {
+        var line = _space.Line(Outline.Of(_patterns.Mounted.CellBox));
+        return line.Any(_hiding.Hides) ? [] : [new Tint(view.Of(new Outline(line.SkipLast(1).Select(Isometric.Of))), 0.18)];
+    }
+
+    private IEnumerable<Figure> Seen(LineRole role, ImmutableArray<SpacePoint> line, View view) =>
+        _hiding.Runs(line).Where(run => !run.IsHidden).Select(run => new Stroke(role, OnPaper(run, view), IsClosed: false));
+
+    private IEnumerable<Figure> Hidden(ImmutableArray<SpacePoint> line, View view) =>
+        _hiding.Runs(line).Where(run => run.IsHidden).SelectMany(run => Dashes.Of(OnPaper(run, view)));
+
+    private static ImmutableArray<Point> OnPaper(SightRun run, View view) => [.. run.Points.Select(place => view.Of(Isometric.Of(place)))];
+
+    private IEnumerable<Figure> Forward(View view)
+    {
+        const double FromMm = 4;
+        const double LengthMm = 12;
+        var edge = view.Of(OnCloth(new(0, 0)));
+        var along = (Isometric.Of(new(0, 1, 0)) - Isometric.Of(default)).Unit();
+        return
+        [
+            .. Arrows.Between(LineRole.Note, edge + (along * FromMm), edge + (along * (FromMm + LengthMm)), isTwoHeaded: false),
+            new Lettering("FORWARD", edge + (along * (FromMm + LengthMm)) + new Step(2, 0), 3, IsBold: true),
+        ];
+    }
+
+    private IEnumerable<(string Name, Point At)> Named(View view)
+    {
+        var (mounted, half) = (_patterns.Mounted, _top.Right);
+        foreach (var (i, tube) in _space.Tubes.Index())
+        {
+            yield return ($"bow {i + 1}", view.Of(Isometric.Of(tube.StarboardEnd)));
+        }
+
+        yield return ("panel, cells grey", view.Of(OnCloth(mounted.CellBox.Center)));
+        yield return ("carrier", view.Of(OnCloth(new(mounted.CarrierBox.Right, mounted.CarrierBox.Center.Y))));
+        foreach (var keepOut in _patterns.Job.Top.KeepOuts)
+        {
+            yield return (keepOut.Name, view.Of(OnCloth(Plan.Of(keepOut).Shared(_top).Center)));
+        }
+
+        // A quarter from the aft edge there is hardly ever a bow.
+        yield return ("port edge", view.Of(OnCloth(new(-half, _top.Bottom * 0.75))));
+        yield return ("starboard edge", view.Of(OnCloth(new(half, _top.Bottom * 0.75))));
+    }
+
+    private Point OnCloth(Point plan) => Isometric.Of(_space.Surface.PointAt(Plan.PlaceOf(plan)));
+}

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Drawing;
+using CanvasCut.Patterns;
+using CanvasCut.Takeoff;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>What is kept with the finished job: the form of the first day, the card, the calendar.</summary>
+public static class CareSheets
+{
+    private const double MarginMm = 14;
+
+    /// <summary>The pages, on A4, or on Letter for a job in inches; the form and the card a page each.</summary>
+    public static ImmutableArray<Sheet> Of(PatternSet patterns, SheetContext context)
+    {
+        var (width, height) = context.Units == PrintUnits.Imperial ? (215.9, 279.4) : (210.0, 297.0);
+        var flow = new Flow(width, height, MarginMm);
+        var plan = CarePlan.Of(patterns.Job);
+        FirstDayForm.Add(flow, patterns, context);
+        flow.NewPage();
+        CareCard.Add(flow, patterns, plan);
+        flow.NewPage();
+        Calendar(flow, plan, patterns.Job);
+        return flow.Pages("care", $"Care, {context.JobName}", context.Footer);
+    }
+
+    private static void Calendar(Flow flow, CarePlan plan, CarrierJob job)
+    {
+        flow.Title("Care calendar");
+        flow.Text(job.Care.Fitted is null
+            ? "The months count from the day of fitting. Write that day into the job file, as in fitted = 2027-04-01 under [care], and this page has dates and a calendar file lies beside it."
+            : "The dates count from the day of fitting in the job file; care.ics holds the same for a calendar program.");
+        flow.Text(CarePlan.FirstWind, isBold: true);
+        flow.Heading("What is due when");
+        var due = new Table([new("When", 44), new("What", flow.WidthMm - 44 - 24), new("Done on", 24)], 2.4);
+        flow.Rows(due, plan.Visits.Select(visit => ImmutableArray.Create(visit.When, string.Join("; ", visit.Tasks.Select(task => task.Name)), string.Empty)));
+        flow.Heading("How");
+        var how = new Table([new("What", 40), new("First, then every", 32), new("How", flow.WidthMm - 72 - 52), new("Where the time comes from", 52)], 2);
+        flow.Rows(how, plan.Tasks.Select(task => ImmutableArray.Create(task.Name, DueText(task.Due), task.Do, task.Source)));
+    }
+
+    private static string DueText(CareDue due) => FormattableString.Invariant($"{due.FirstMonths} months, then every {due.EveryMonths}");
+}

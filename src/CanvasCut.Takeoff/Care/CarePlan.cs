@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>What keeps the job sound, and when it is due.</summary>
+/// <param name="Tasks">What is done again and again, in the order in which they are first due.</param>
+/// <param name="Visits">What is due when, over the first five years.</param>
+/// <param name="SixMonthCheck">What the six-month check looks at, a line each.</param>
+public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<CareVisit> Visits, ImmutableArray<string> SixMonthCheck)
+{
+    /// <summary>How far the calendar reaches.</summary>
+    public const int LastMonth = 60;
+
+    /// <summary>What is done after the first strong wind, on whatever day that is.</summary>
+    public const string FirstWind = "After the first strong wind: look at the pockets' mouths, the zippers' ends, every row of stitches, and the rim of the panel. Mend before it goes out again.";
+
+    /// <summary>Words in a cloth's name that tell of a coating, which is washed and never proofed.</summary>
+    private static readonly string[] Coatings = ["vinyl", "PVC", "coated", "laminate", "mesh"];
+
+    /// <summary>The care of a job.</summary>
+    public static CarePlan Of(CarrierJob job)
+    {
+        ImmutableArray<CareTask> tasks = [.. TasksOf(job).OrderBy(task => task.Due.FirstMonths)];
+        return new(tasks, VisitsOf(tasks, job.Care.Fitted), [.. Checks(job)]);
+    }
+
+    private static ImmutableArray<CareVisit> VisitsOf(ImmutableArray<CareTask> tasks, DateOnly? fitted) =>
+    [
+        .. Enumerable.Range(1, LastMonth)
+            .Select(months => new CareVisit(months, fitted?.AddMonths(months), [.. tasks.Where(task => task.Due.IsAt(months))]))
+            .Where(visit => !visit.Tasks.IsEmpty),
+    ];
+
+    private static IEnumerable<CareTask> TasksOf(CarrierJob job)
+    {
+        yield return new("six-month-check", "Six-month check", "Go through the card's list, with the carrier off the top.", new(6, 6), "common practice, no source");
+        yield return new("zipper-wax", "Wash and wax the zippers", "Rinse out the salt, free a stiff slider with vinegar, rinse again, rub the teeth with a candle or zipper wax.", new(6, 6), "vinegar and wax: a boating column, 2017; the interval is common practice, no source");
+        yield return new("output", "Compare the output", "Measure as on the day of the form: clear noon, the battery not full, the same season.", new(12, 12), "Practical Sailor, \"Solar panel self-destruction\"");
+        yield return new("connectors", "Look at cable and connectors", "Cover the panel first. Look for cracks, green or black contacts, water; whoever may do so parts and cleans them dry.", new(12, 12), "from memory; connectors closed wet corrode: an engineers' forum");
+        yield return new("cable-jacket", "Look hard at the cable's jacket", "Bend it gently where the sun lies on it; replace it when it is chalky or cracked.", new(60, 60), "5 to 10 years in sun; single source");
+        foreach (var task in Thread(job).Concat(Cloth(job)).Concat(HookAndLoop(job)))
+        {
+            yield return task;
+        }
+    }
+
+    private static IEnumerable<CareTask> Thread(CarrierJob job)
+    {
+        var kind = ThreadKind.Of(job.Workshop.Sewing.Thread);
+        var source = job.Care.ThreadLifeMonths is null ? $"{kind.Name}: {kind.Source}" : "the job file, care.thread_life_months";
+        if ((job.Care.ThreadLifeMonths ?? kind.LifeMonths) is { } life)
+        {
+            yield return new("restitch", "Sew the seams again", "The thread has reached the age at which it fails first: pull at it with a needle in the sunniest place. If it breaks, sew all rows again beside the old holes.", new(life, life), source);
+        }
+    }
+
+    private static IEnumerable<CareTask> Cloth(CarrierJob job)
+    {
+        if (!Coatings.Any(word => job.Workshop.Cloth.Name.Contains(word, StringComparison.OrdinalIgnoreCase)))
+        {
+            yield return new("proofing", "Proof the cloth", "Wash top and carrier with mild soap, rinse, dry, then proof them as the cloth's maker says, under the carrier too. Sooner when water no longer beads.", new(24, 24), "from memory; water under panels that stay on: one crew's account");
+        }
+    }
+
+    private static IEnumerable<CareTask> HookAndLoop(CarrierJob job)
+    {
+        if (job.Care.HasHookAndLoop)
+        {
+            yield return new("hook-and-loop-try", "Try the hook-and-loop", "Press it, pull it: it must hold as it did when new.", new(12, 6), "Practical Sailor, a test of hook-and-loop in the sun");
+            yield return new("hook-and-loop-new", "Replace the hook-and-loop", "Unpick it and sew on new.", new(24, 24), "nothing is left of its strength after 2 to 4 years of sun: Practical Sailor, a test of hook-and-loop in the sun");
+        }
+    }
+
+    private static IEnumerable<string> Checks(CarrierJob job)
+    {
+        yield return "Zippers: run from end to end by hand; teeth whole; ends capped.";
+        yield return "Thread: pick at a row in the sunniest place with a fingernail.";
+        yield return "Bond: the rim of the panel is down all round.";
+        yield return "Pockets and corners: no worn mouth, no broken row.";
+        yield return "Panel: no bubble, brown edge, crack, dull or dark cell.";
+        yield return "Cloth at the bows: no worn spot, patches whole.";
+        yield return "Under the carrier: clean and dry.";
+        yield return "Fit: it closes without force; if not, cloth has shrunk.";
+        yield return "Cable: no crack, no scraped jacket, connectors dry and locked.";
+        if (job.Care.HasHookAndLoop)
+        {
+            yield return "Hook-and-loop: holds as it did when new.";
+        }
+    }
+}

@@ -1,0 +1,183 @@
+using System.Collections.Immutable;
+using CanvasCut.Checks;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using CanvasCut.Patterns;
+using CanvasCut.Tests.Patterns;
+using UnitsNet;
+using static CanvasCut.Tests.Patterns.SampleJobs;
+
+namespace CanvasCut.Tests.Checks;
+
+/// <summary>Bending, worked by hand from the published formulas that docs/how-patterns-are-made.md names.</summary>
+public sealed class BendingChecksTests
+{
+    /// <summary>
+    /// The cloth falls 60 in 600 to both sides of the middle bow. The panel's edges lie 275 along it: 27.5 below the bow and
+    /// 275·√(1 − 0.1²) = 273.62 from it on the level. Roark, table 8.1, case 1e: R = L²/12d = 547.24²/(12·27.5) = 907.5.
+    /// </summary>
+    [Theory]
+    [InlineData(500, Verdict.Pass)]
+    [InlineData(610, Verdict.Fail)]
+    public void A_panel_over_a_ridge_is_held_to_the_middle_loaded_beam(double allowed, Verdict verdict)
+    {
+        var check = Single(ResultsOf(Limited(Ridged(60), allowed)), CheckCodes.BendAlong, "bend along over bow 2");
+
+        Assert.Equal(907.5, check.Measured.Value!.Value.Millimeters, 0.05);
+        Assert.Equal((allowed * 1.5, verdict), (check.Measured.Limit!.Value.Millimeters, check.Verdict));
+    }
+
+    [Fact]
+    public void A_panel_over_a_valley_does_not_touch_its_tube()
+    {
+        var check = Single(ResultsOf(Ridged(-60)), CheckCodes.BendAlong, "bend along over bow 2");
+
+        Assert.Equal(Verdict.Pass, check.Verdict);
+        Assert.Contains("does not touch this tube but stands 27.5 mm", check.Advice, StringComparison.Ordinal);
+    }
+
+    /// <summary>A drop of 8 mm over 400 mm is w/EI = 8·8/400⁴ = 2.5e-9 (Roark, case 2a); hanging over 550 mm it is bent to 8/(2.5e-9·550²) = 10 579 mm (case 2e).</summary>
+    [Fact]
+    public void A_panel_between_two_bows_hangs_by_its_weight()
+    {
+        var job = Plain with { Top = Top(1600, 1800, [BowWith(60, 0), BowWith(1540, 0)]), Panel = Drooping(8) };
+        var check = Single(ResultsOf(job), CheckCodes.BendAlong, "sharpest bend along between the tubes");
+
+        Assert.Equal(10579, check.Measured.Value!.Value.Millimeters, 1.0);
+    }
+
+    /// <summary>The cloth hangs 0.1 % of 1480 and a limp panel lies down on it: nowhere lower, and gentler than it would hang freely.</summary>
+    [Fact]
+    public void A_limp_panel_rests_on_the_cloth()
+    {
+        var job = Plain with
+        {
+            Top = Top(1600, 1800, [BowWith(60, 0), BowWith(1540, 0)]),
+            Panel = Drooping(100),
+            Limits = Plain.Limits with { Shape = Plain.Limits.Shape with { ClothSag = 0.001 } },
+        };
+        var mounted = MountedOf(job);
+        var profile = PanelProfile.Of(job, mounted, TopSurface.Of(job.Top).Surface!)[1];
+
+        Assert.NotEmpty(profile.Strip.Contacts);
+        Assert.Equal(profile.HangingAt(800).HeightMm, profile.Strip.HeightAt(275), 0.02);
+        Assert.True(profile.Strip.Sharpest.RadiusMm > 8 / (8 * 100 / Math.Pow(400, 4) * 550 * 550));
+    }
+
+    /// <summary>30 degrees over 1050 mm is 2005 mm, 248 degrees 243 mm, 150 degrees 401 mm: R = length/angle, by hand.</summary>
+    [Theory]
+    [InlineData(30, 2005)]
+    [InlineData(248, 243)]
+    [InlineData(150, 401)]
+    public void Degrees_are_turned_into_a_radius_with_their_length(double degrees, double radius) =>
+        Assert.Equal(radius, new BendArc(Angle.FromDegrees(degrees), Mm(1050)).Radius.Millimeters, 0.5);
+
+    [Fact]
+    public void Of_a_radius_and_degrees_the_gentler_counts()
+    {
+        var arc = new BendArc(Angle.FromDegrees(30), Mm(1050));
+
+        Assert.Equal(arc.Radius, new PanelLimits(Mm(500), BendAxis.Either, false, null, arc).SmallestRadius);
+        Assert.Equal(Mm(3000), new PanelLimits(Mm(3000), BendAxis.Either, false, null, arc).SmallestRadius);
+        Assert.Null(new PanelLimits(null, BendAxis.Either, false, null).SmallestRadius);
+    }
+
+    [Fact]
+    public void A_limit_that_is_not_known_is_told_before_everything_else()
+    {
+        var job = Plain with { Panel = Plain.Panel with { Limits = Plain.Panel.Limits with { MinBendRadius = null } } };
+
+        Assert.StartsWith("BEND LIMIT NOT KNOWN: 2000 mm", Assert.Single(JobNotices.Of(job)), StringComparison.Ordinal);
+        Assert.Empty(JobNotices.Of(Plain));
+    }
+
+    [Fact]
+    public void A_side_that_must_not_be_curved_must_be_nearly_straight()
+    {
+        var job = Ridged(60);
+        var forbidden = job with { Panel = job.Panel with { Limits = job.Panel.Limits with { Bends = BendAxis.Length } } };
+        var check = Single(ResultsOf(forbidden), CheckCodes.BendAlong, "bend along over bow 2");
+
+        Assert.Equal((Verdict.Fail, 10000), (check.Verdict, check.Measured.Limit!.Value.Millimeters));
+    }
+
+    /// <summary>A panel of 600 by 1000 on arcs of 8 m along it and 3 m across: the gap w²/8R = 5.625 mm, and Kw²/12 = 0.125 % (Airy's equation, worked by hand).</summary>
+    [Fact]
+    public void A_flat_panel_stands_off_a_top_curved_both_ways()
+    {
+        var curve = new DoubleCurve(AcrossRadiusMm: 3000, AlongRadiusMm: 8000, AcrossMm: 1000, AlongMm: 600);
+
+        Assert.Equal(5.625, curve.EdgeGapMm, 1e-9);
+        Assert.Equal(1.25e-3, curve.EdgeStrain, 1e-12);
+    }
+
+    /// <summary>Along: 27.5 over the straight line. Across: 1100² over eight times the radius of chord 1750 and crown 90, 4298.5: 35.2. The panel follows the latter.</summary>
+    [Fact]
+    public void The_gap_is_that_of_the_shallower_curve()
+    {
+        var check = Single(ResultsOf(Ridged(60)), CheckCodes.BendDouble, "panel on a top curved both ways");
+
+        Assert.Equal(Verdict.Caution, check.Verdict);
+        Assert.Equal(27.6, check.Measured.Value!.Value.Millimeters, 0.2);
+    }
+
+    /// <summary>Halves of 4298.5 and 1889.6 mm radius: chord 1750 with a crown of 90 and of 210, R = c²/8s + s/2.</summary>
+    [Fact]
+    public void The_sharper_half_of_an_uneven_bow_counts()
+    {
+        var halves = new BowHalves(CircularArc.FromChordAndRise(1750, 90), CircularArc.FromChordAndRise(1750, 210));
+        var job = Plain with { Top = Top(1600, 1800, [new(Mm(60), Mm(25), halves, Mm(0), Mm(0)), new(Mm(1540), Mm(25), halves, Mm(50), Mm(0))]) };
+        var checks = ResultsOf(job);
+
+        Assert.True(AthwartStations >= 10);
+        Assert.Equal(1927.9, Single(checks, CheckCodes.BendAthwart, "arc across at bow 1").Measured.Value!.Value.Millimeters, 0.1);
+        Assert.Equal(1927.9, Single(checks, CheckCodes.BendAthwart, $"arc across under the panel, {AthwartStations} stations").Measured.Value!.Value.Millimeters, 0.1);
+    }
+
+    [Fact]
+    public void Between_unequal_bows_the_radius_lies_between_theirs()
+    {
+        var job = Plain with { Top = Top(1600, 1800, [BowWith(60, 0, 90), BowWith(1540, 40, 180)]) };
+        var radius = Single(ResultsOf(job), CheckCodes.BendAthwart, $"arc across under the panel, {AthwartStations} stations").Measured.Value!.Value.Millimeters;
+
+        Assert.InRange(radius, 2216.5, 4298.5);
+    }
+
+    [Fact]
+    public void Without_heights_what_depends_on_them_names_them()
+    {
+        var checks = ResultsOf(Plain);
+
+        Assert.All(
+            new[] { CheckCodes.BendAlong, CheckCodes.BendDouble, CheckCodes.ClosingPath },
+            code => Assert.Contains("top.bow[2].height", Assert.Single(checks, check => check.Code == code).Advice, StringComparison.Ordinal));
+    }
+
+    private static int AthwartStations => 13;
+
+    /// <summary>Three bows 600 apart, the middle one higher, and a panel too stiff to hang.</summary>
+    internal static CarrierJob Ridged(double rise) => Plain with
+    {
+        Top = Top(1600, 1800, [BowWith(200, 0), BowWith(800, rise), BowWith(1400, 0)]),
+        Panel = Drooping(1e-4),
+    };
+
+    internal static Bow BowWith(double station, double height, double crown = 90) =>
+        new(Mm(station), Mm(25.4), BowHalves.Even(CircularArc.FromChordAndRise(1750, crown)), Mm(height), Mm(0));
+
+    internal static MountedShape MountedOf(CarrierJob job) => MountedShape.Of(job, LongSide.Athwart).At(new(Mm(800), Mm(0)));
+
+    internal static ImmutableArray<CheckResult> ResultsOf(CarrierJob job) => JobChecks.Of(PatternSet.Of(job, MountedOf(job)));
+
+    internal static CheckResult Single(IEnumerable<CheckResult> checks, string code, string subject) =>
+        Assert.Single(checks, check => check.Code == code && check.Subject == subject);
+
+    private static SolarPanel Drooping(double drop)
+    {
+        var panel = Plain.Panel;
+        return panel with { Body = panel.Body with { Droop = new(Mm(400), Mm(drop)) } };
+    }
+
+    private static CarrierJob Limited(CarrierJob job, double radius) =>
+        job with { Panel = job.Panel with { Limits = job.Panel.Limits with { MinBendRadius = Mm(radius) } } };
+}
