@@ -25,7 +25,7 @@ internal static class BondingTable
         var isGood = checks.All(check => check.Verdict == Verdict.Pass);
         faces.Output.WriteLine(isGood ? "Bond now. Press every strip hard; flat and weighted until the hours are over."
             : checks.Any(check => check.Verdict == Verdict.Caution) ? "Do not bond now."
-            : "Not decided: something was not given.");
+            : "Not decided: something was not given; --air, --humidity, --surface and --hours bring it.");
         faces.Output.WriteLine(Maker);
         return isGood ? ExitCode.Done : ExitCode.CheckFailed;
     }
@@ -42,7 +42,7 @@ internal static class BondingTable
         }
         else
         {
-            faces.Output.WriteLine($"Best start in {path}: {When(best)}, the warmest of {starts.Count(start => start.IsGood)} good hours ({QuantityWords.Of(best.MeanSurface)} in the mean until the bond is full)");
+            faces.Output.WriteLine($"Best start in {path}: {When(best)}, the driest of {starts.Count(start => start.IsGood)} good hours; the work is taken to last two");
             WriteChecks(best.Checks, faces);
         }
 

@@ -7,10 +7,13 @@ namespace CanvasCut.Checks;
 /// <summary>An hour at which to begin, as a forecast has it.</summary>
 /// <param name="Time">When.</param>
 /// <param name="Day">The weather at that hour, and the clear time after it.</param>
-/// <param name="Checks">What the checks say of it.</param>
-/// <param name="MeanSurface">The mean of the surface over the curing hours, or what there is of them.</param>
-public sealed record BondingStart(DateTime Time, BondingDay Day, ImmutableArray<CheckResult> Checks, Temperature MeanSurface)
+/// <param name="Checks">What the checks say of the hour, and of the next one where that is worse.</param>
+/// <param name="Margin">How far the surface is above the dew point, in the worse of the two hours.</param>
+public sealed record BondingStart(DateTime Time, BondingDay Day, ImmutableArray<CheckResult> Checks, TemperatureDelta Margin)
 {
+    /// <summary>Cleaning, laying and pressing a panel takes about two hours; common practice, no source.</summary>
+    private const int HoursOfWork = 2;
+
     /// <summary>Whether everything is as it should be.</summary>
     public bool IsGood => Checks.All(check => check.Verdict == Verdict.Pass);
 
@@ -23,9 +26,9 @@ public sealed record BondingStart(DateTime Time, BondingDay Day, ImmutableArray<
     public static ImmutableArray<BondingStart> In(ImmutableArray<ForecastHour> forecast, BondingLimits limits) =>
         [.. Enumerable.Range(0, forecast.Length).Select(start => At(forecast.AsSpan()[start..], limits))];
 
-    /// <summary>The best of the good starts: the warmest over the curing hours, of equals the first; null when none is good.</summary>
+    /// <summary>The best of the good starts: the one with the surface furthest above the dew point, of equals the first; null when none is good.</summary>
     public static BondingStart? Best(IEnumerable<BondingStart> starts) =>
-        starts.Where(start => start.IsGood).OrderByDescending(start => Math.Round(start.MeanSurface.DegreesCelsius, 6)).ThenBy(start => start.Time).FirstOrDefault();
+        starts.Where(start => start.IsGood).OrderByDescending(start => Math.Round(start.Margin.DegreesCelsius, 6)).ThenBy(start => start.Time).FirstOrDefault();
 
     private static BondingStart At(ReadOnlySpan<ForecastHour> rest, BondingLimits limits)
     {
@@ -35,9 +38,10 @@ public sealed record BondingStart(DateTime Time, BondingDay Day, ImmutableArray<
             clear++;
         }
 
-        var first = rest[0];
-        var day = new BondingDay(first.Air, first.Humidity, first.Surface, Duration.FromHours(clear));
-        var cure = rest[..Math.Min(rest.Length, (int)Math.Ceiling(limits.Cure.Hours))].ToArray();
-        return new(first.Time, day, BondingWeather.Of(day, limits), Temperature.FromDegreesCelsius(cure.Average(hour => hour.Surface.DegreesCelsius)));
+        var worked = rest[..Math.Min(rest.Length, HoursOfWork)].ToArray();
+        var days = worked.Select(hour => new BondingDay(hour.Air, hour.Humidity, hour.Surface, Duration.FromHours(clear))).ToList();
+        var checks = days.SelectMany(day => BondingWeather.Of(day, limits)).GroupBy(check => check.Code).Select(alike => alike.MaxBy(check => check.Verdict)!);
+        var margin = worked.Min(hour => BondingWeather.MarginOf(hour.Air, hour.Humidity, hour.Surface).DegreesCelsius);
+        return new(rest[0].Time, days[0], [.. checks], TemperatureDelta.FromDegreesCelsius(margin));
     }
 }

@@ -41,12 +41,14 @@ public static class ForecastFile
         var rows = new List<ForecastRow>();
         while (parser.Read())
         {
+            // The library looks at quotation marks only when the fields are asked for.
+            var fields = parser.Record ?? [];
             if (isBroken)
             {
                 log.Report(ForecastCode.Row, new(fileName, line, 1, string.Empty), "A quotation mark stands astray; a field in quotes has one at each end.");
             }
 
-            rows.Add(new(line, [.. parser.Record ?? []], isBroken));
+            rows.Add(new(line, [.. fields], isBroken));
             (line, isBroken) = (parser.RawRow + 1, false);
         }
 

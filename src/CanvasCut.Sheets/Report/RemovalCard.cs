@@ -19,17 +19,17 @@ public static class RemovalCard
         var steps = Steps(patterns);
         var column = new BigColumn(new(MarginMm, MarginMm, width - MarginMm, height - MarginMm));
         column.Put("TAKE THE PANEL OFF", 11, isBold: true);
-        column.Put(FormattableString.Invariant($"before gusts of {hold.OffAt.Knots:0} knots"), 11, isBold: true);
+        column.Put(FormattableString.Invariant($"before gusts of {hold.OffAt.Knots:0} knots"), 9, isBold: true);
         column.Put(FormattableString.Invariant($"{hold.OffAt.MetersPerSecond:0} m/s. A mean wind of about {hold.MeanAtOff.Knots:0} knots, Beaufort {Wind.Beaufort(hold.MeanAtOff)}, brings them. At once when the cloth shakes."), 4.2);
         column.Rule();
         foreach (var (i, step) in steps.Index())
         {
-            column.Numbered(i + 1, step, 5);
+            column.Numbered(i + 1, step, 4.8);
         }
 
         column.Put($"{steps.Length} steps, {Movements(patterns)} movements of the hand, no tools. My time: ______ minutes.", 4.2, isBold: true);
         column.Rule();
-        column.Put(Stow(patterns, context), 4.6);
+        column.Put(Stow(patterns, context), 4.4);
         column.Rule();
         column.Put("Two people, one always holding the panel. Never begin on the side the wind comes from: it gets under and takes it out of your hands. If it already blows harder than this, stay off the top and leave it. Panel and cloth can be replaced.", 4.2);
         return new("removal-card", $"Removal card, {context.JobName}", width, height, [.. column.Figures, new Lettering(TextWidth.Shortened(context.Footer, width - (2 * MarginMm), 2.2, isBold: false), new(MarginMm, MarginMm - 6), 2.2)]);

@@ -49,16 +49,16 @@ public sealed class BondingCommandTests
         const string Path = "patterns/forecasts/five-spring-days.csv";
         var rows = Repository.Read(Path).Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Skip(1).Select(line => line.Split(',')).ToList();
         double At(int row, int column) => double.Parse(rows[row][column], System.Globalization.CultureInfo.InvariantCulture);
-        double Mean(int from) => Enumerable.Range(from, 72).Average(row => At(row, 4));
+        double Margin(int row) => At(row, 4) - DewPoint(At(row, 1), At(row, 2));
+        bool IsRight(int row) => At(row, 4) is >= 15 and <= 38 && Margin(row) >= 3;
         var good = Enumerable.Range(0, rows.Count - 71)
-            .Where(from => At(from, 4) is >= 15 and <= 38 && Enumerable.Range(from, 72).All(row => At(row, 3) == 0 && At(row, 4) >= 10))
-            .Where(from => DampBelow(At(from, 1), At(from, 2), At(from, 4) - 3))
+            .Where(from => IsRight(from) && IsRight(from + 1) && Enumerable.Range(from, 72).All(row => At(row, 3) == 0 && At(row, 4) >= 10))
             .ToList();
 
         var (code, output, _) = Run("bonding", "--forecast", Repository.PathOf(Path));
 
         Assert.Equal(0, code);
-        Assert.Contains($": {rows[good.MaxBy(Mean)][0]}, the warmest of {good.Count} good hours", output, StringComparison.Ordinal);
+        Assert.Contains($": {rows[good.MaxBy(from => Math.Min(Margin(from), Margin(from + 1)))][0]}, the driest of {good.Count} good hours", output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -87,11 +87,11 @@ public sealed class BondingCommandTests
     [Fact]
     public void A_forecast_and_typed_weather_do_not_go_together() => Assert.Equal(2, Run("bonding", "--forecast", "a.csv", "--air", "20C").Code);
 
-    /// <summary>Whether dew would fall only below a temperature, by the vapour pressures of the Magnus formula with Alduchov and Eskridge's figures.</summary>
-    private static bool DampBelow(double air, double humidity, double temperature)
+    /// <summary>The Magnus formula with the figures of Alduchov and Eskridge, 1996, which are not the program's.</summary>
+    private static double DewPoint(double air, double humidity)
     {
-        static double Pressure(double celsius) => 6.1094 * Math.Exp(17.625 * celsius / (243.04 + celsius));
-        return Pressure(air) * humidity / 100 <= Pressure(temperature);
+        var gamma = Math.Log(humidity / 100) + (17.625 * air / (243.04 + air));
+        return 243.04 * gamma / (17.625 - gamma);
     }
 
     private static (int Code, string Output, string Errors) Run(params string[] arguments)

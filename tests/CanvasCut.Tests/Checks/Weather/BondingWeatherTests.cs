@@ -50,15 +50,28 @@ public sealed class BondingWeatherTests
     public void Bonded_cold_is_answered() =>
         Assert.Contains("begin the curing hours anew", Of(new(null, null, SampleJobs.Celsius(8), null), CheckCodes.BondingSurface).Advice, StringComparison.Ordinal);
 
-    /// <summary>Warm and dry from hour 10 on, rain in hour 100: hours 10 to 28 have 72 dry ones after them; the warmest mean is that of the hours furthest from the cold.</summary>
+    /// <summary>
+    /// Warm from hour 10 on, rain in hour 100: hours 10 to 28 have 72 dry ones from them on. Hours 15 and 16 are the driest;
+    /// hour 22 is as dry, but not the next.
+    /// </summary>
     [Fact]
-    public void The_best_start_is_the_warmest_of_the_good_ones()
+    public void The_best_start_has_the_driest_surface_while_the_work_lasts()
     {
-        var hours = Hours(120, hour => (hour < 10 ? 12 : hour < 40 ? 20 : 24, 50, hour == 100));
+        var hours = Hours(120, hour => (hour < 10 ? 12 : 20, hour is 15 or 16 or 22 ? 40 : 50, hour == 100));
         var starts = BondingStart.In(hours, BondingLimits.Usual);
 
         Assert.Equal(Enumerable.Range(10, 19), starts.Index().Where(start => start.Item.IsGood).Select(start => start.Index));
-        Assert.Equal(hours[28].Time, BondingStart.Best(starts)!.Time);
+        Assert.Equal(hours[15].Time, BondingStart.Best(starts)!.Time);
+    }
+
+    [Fact]
+    public void An_hour_before_a_damp_one_is_no_good_start()
+    {
+        var starts = BondingStart.In(Hours(100, hour => (20, hour == 1 ? 90 : 50, false)), BondingLimits.Usual);
+
+        Assert.False(starts[0].IsGood);
+        Assert.Equal(Verdict.Caution, Assert.Single(starts[0].Checks, check => check.Code == CheckCodes.BondingDew).Verdict);
+        Assert.True(starts[2].IsGood);
     }
 
     [Fact]
