@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Checks;
@@ -11,13 +10,16 @@ internal static class ShapeChecks
     {
         var (job, mounted) = (patterns.Job, patterns.Mounted);
         var finding = TopSurface.Of(job.Top);
-        ImmutableArray<PanelProfile> profiles = finding.IsKnown ? PanelProfile.Of(job, mounted, finding.Surface) : [];
-        IEnumerable<CheckResult> bent = finding.IsKnown
-            ? AlongBend.Check(job, mounted, profiles).Append(DoubleCurve.Check(job, mounted, finding.Surface, profiles))
-            : [AlongBend.Unknown(CheckCodes.BendAlong, "bend along the boat", finding), AlongBend.Unknown(CheckCodes.BendDouble, "panel on a top curved both ways", finding)];
+        var profiles = finding.IsKnown ? PanelProfile.Of(job, mounted, finding.Surface) : [];
         return AthwartBend.Check(job, mounted, finding.Surface)
-            .Concat(bent)
+            .Concat(finding.IsKnown ? AlongBend.Check(job, mounted, profiles).Append(DoubleCurve.Check(job, mounted, finding.Surface, profiles)) : Unknown(finding))
             .Concat(SpanChecks.Of(job, mounted))
             .Concat(ClosingChecks.Of(job, mounted, finding, profiles));
     }
+
+    private static IEnumerable<CheckResult> Unknown(SurfaceFinding finding) =>
+    [
+        AlongBend.Unknown(CheckCodes.BendAlong, "bend along the boat", finding),
+        AlongBend.Unknown(CheckCodes.BendDouble, "panel on a top curved both ways", finding),
+    ];
 }

@@ -1,6 +1,5 @@
 using CanvasCut.Design;
 using CanvasCut.Patterns;
-using UnitsNet;
 
 namespace CanvasCut.Checks;
 

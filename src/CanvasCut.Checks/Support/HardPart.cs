@@ -36,7 +36,7 @@ internal sealed record HardPart(string Code, string Subject, ImmutableArray<(Poi
         return sides.Min() < 0 && sides.Max() > 0;
     }
 
-    private static IEnumerable<Point> Corners(Box box) => Outline.Of(box).Corners;
+    private static ImmutableArray<Point> Corners(Box box) => Outline.Of(box).Corners;
 
     private static double ToLineMm(Point point, Point from, Point to)
     {

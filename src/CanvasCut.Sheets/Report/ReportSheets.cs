@@ -3,7 +3,6 @@ using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Patterns;
-using CanvasCut.Takeoff;
 
 namespace CanvasCut.Sheets;
 

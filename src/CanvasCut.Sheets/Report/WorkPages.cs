@@ -3,7 +3,6 @@ using CanvasCut.Drawing;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
-using UnitsNet;
 
 namespace CanvasCut.Sheets;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 

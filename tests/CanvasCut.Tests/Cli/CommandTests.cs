@@ -1,3 +1,4 @@
+using System.Text.Json;
 using CanvasCut.Cli;
 
 namespace CanvasCut.Tests.Cli;
@@ -12,6 +13,8 @@ public sealed class CommandTests
     [InlineData("check", Failing, 1)]
     [InlineData("order", Good, 0)]
     [InlineData("order", Failing, 1)]
+    [InlineData("work", Good, 0)]
+    [InlineData("work", Failing, 1)]
     [InlineData("check", "patterns/no-such-job.toml", 3)]
     public void A_command_ends_with_the_documented_code(string command, string job, int code) =>
         Assert.Equal(code, Run(command, Repository.PathOf(job)).Code);
@@ -36,7 +39,7 @@ public sealed class CommandTests
         var (code, output, errors) = Run();
 
         Assert.Equal((0, string.Empty), (code, errors));
-        Assert.All(["make", "check", "order", "new"], command => Assert.Contains(command, output, StringComparison.Ordinal));
+        Assert.All(["make", "check", "order", "work", "new"], command => Assert.Contains(command, output, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -145,6 +148,19 @@ public sealed class CommandTests
     {
         Assert.Contains("\"format\": \"canvascut-results-1\"", Run("check", Repository.PathOf(Good), "--json").Output, StringComparison.Ordinal);
         Assert.Equal(Repository.Read("patterns/two-bow-small-top/expected/order.csv"), Run("order", Repository.PathOf(Good), "--csv").Output);
+    }
+
+    /// <summary>What work --json prints is what results.json holds, and the table ends with the total.</summary>
+    [Fact]
+    public void The_order_of_work_is_the_one_of_the_results()
+    {
+        using var printed = JsonDocument.Parse(Run("work", Repository.PathOf(Good), "--json").Output);
+        using var approved = JsonDocument.Parse(Repository.Read("patterns/two-bow-small-top/expected/results.json"));
+        var (_, table, _) = Run("work", Repository.PathOf(Good));
+
+        Assert.True(JsonElement.DeepEquals(approved.RootElement.GetProperty("work"), printed.RootElement));
+        Assert.Contains("72 h", table, StringComparison.Ordinal);
+        Assert.Matches("[0-9]+ h( [0-9]+ min)? of work; with 4 h a day and the cure it takes [0-9]+ days", table);
     }
 
     private static (int Code, string Output, string Errors) Run(params string[] arguments)

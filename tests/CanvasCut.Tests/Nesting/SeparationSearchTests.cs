@@ -32,7 +32,7 @@ public sealed class SeparationSearchTests
                 Assert.InRange(layout.LengthMm, LowerBound.LengthMm(task) - 1e-6, new BottomLeftSearch().Find(task)!.LengthMm);
                 Assert.Equal(layout.Placements.AsEnumerable(), Search.Find(task, control)!.Placements);
             },
-            iter: 20,
+            iter: 8,
             threads: 1);
 
     /// <summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;

@@ -1,5 +1,4 @@
 using CanvasCut.Geometry;
-using CanvasCut.Patterns;
 using UnitsNet;
 using static CanvasCut.Takeoff.StepWriting;
 

@@ -1,4 +1,3 @@
-using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 using UnitsNet;
