@@ -98,6 +98,51 @@ public static class CheckCodes
     /// <summary>A piece and the plotter's roll.</summary>
     public const string PlotRoll = "plot.roll";
 
+    /// <summary>The wind and the zippers' chains.</summary>
+    public const string WindZipper = "wind.zipper";
+
+    /// <summary>The wind and the zippers' ends.</summary>
+    public const string WindZipperEnd = "wind.zipper-end";
+
+    /// <summary>The wind and the pockets.</summary>
+    public const string WindPocket = "wind.pocket";
+
+    /// <summary>The wind and a row of stitches.</summary>
+    public const string WindSeam = "wind.seam";
+
+    /// <summary>The wind and the adhesive.</summary>
+    public const string WindBond = "wind.bond";
+
+    /// <summary>The wind at which the panel comes off.</summary>
+    public const string WindOff = "wind.off";
+
+    /// <summary>What the panel is bonded to.</summary>
+    public const string BondingOnto = "bonding.onto";
+
+    /// <summary>The surface on the day of bonding.</summary>
+    public const string BondingSurface = "bonding.surface";
+
+    /// <summary>The dew point on the day of bonding.</summary>
+    public const string BondingDew = "bonding.dew";
+
+    /// <summary>The hours after bonding.</summary>
+    public const string BondingClear = "bonding.clear";
+
+    /// <summary>The cells' heat with a free back.</summary>
+    public const string HeatFree = "heat.free-back";
+
+    /// <summary>The cells' heat with a blocked back.</summary>
+    public const string HeatBlocked = "heat.blocked-back";
+
+    /// <summary>How the panel's corners slope.</summary>
+    public const string SlopeCorner = "slope.corner";
+
+    /// <summary>Where water goes.</summary>
+    public const string SlopeDrain = "slope.drain";
+
+    /// <summary>Whether the top is worth sewing.</summary>
+    public const string TopCondition = "top.condition";
+
     /// <summary>All of them, in the order of the report.</summary>
     public static ImmutableArray<string> All { get; } =
     [
@@ -106,5 +151,8 @@ public static class CheckCodes
         ClosingMatch,
         PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, ZipperStock, ClothWidth,
         PlotRoll,
+        WindZipper, WindZipperEnd, WindPocket, WindSeam, WindBond, WindOff,
+        BondingOnto, BondingSurface, BondingDew, BondingClear, HeatFree, HeatBlocked, SlopeCorner, SlopeDrain,
+        TopCondition,
     ];
 }

@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Checks;
@@ -18,8 +19,13 @@ public enum Verdict
     NotChecked,
 }
 
+/// <summary>What a check measured that is no length.</summary>
+/// <param name="Value">What was found.</param>
+/// <param name="Limit">What it is held against, of the same kind; null when there is no figure.</param>
+public sealed record Reading(IQuantity Value, IQuantity? Limit);
+
 /// <summary>What a check measured.</summary>
-/// <param name="Value">What was found; null when nothing was measured.</param>
+/// <param name="Value">The length that was found; null when no length was measured.</param>
 /// <param name="Limit">What it is held against; null when there is no figure.</param>
 /// <param name="IsAtLeast">Whether the value must be at least the limit; otherwise at most.</param>
 public sealed record Measured(Length? Value, Length? Limit, bool IsAtLeast)
@@ -27,15 +33,39 @@ public sealed record Measured(Length? Value, Length? Limit, bool IsAtLeast)
     /// <summary>Nothing was measured.</summary>
     public static Measured Nothing { get; } = new(null, null, IsAtLeast: true);
 
-    /// <summary>Whether the value keeps to the limit, to a thousandth of a millimetre.</summary>
-    public bool Holds => Value is not { } value || Limit is not { } limit
-        || (IsAtLeast ? value.Millimeters >= limit.Millimeters - 1e-3 : value.Millimeters <= limit.Millimeters + 1e-3);
+    /// <summary>What was found that is no length; null for a length or nothing.</summary>
+    public Reading? Reading { get; private init; }
+
+    /// <summary>
+    /// How much there is to spare, in millimetres; of what is no length as a part of the limit. Null without both figures.
+    /// </summary>
+    public double? ToSpare() => (Reading, Value, Limit) switch
+    {
+        ({ Limit: { } limit } reading, _, _) => Signed(Plain(reading.Value) - Plain(limit)) / Math.Max(Math.Abs(Plain(limit)), 1),
+        (null, { } value, { } limit) => Signed((value - limit).Millimeters),
+        _ => null,
+    };
+
+    /// <summary>Whether the value keeps to the limit, to a thousandth of a millimetre, or a thousandth part of a thousandth.</summary>
+    public bool Holds => ToSpare() is not { } spare || spare >= (Reading is null ? -1e-3 : -1e-6);
 
     /// <summary>A value that must be at least a limit.</summary>
     public static Measured AtLeast(Length value, Length limit) => new(value, limit, IsAtLeast: true);
 
     /// <summary>A value that must be at most a limit.</summary>
     public static Measured AtMost(Length value, Length limit) => new(value, limit, IsAtLeast: false);
+
+    /// <summary>A value that is no length and must be at least a limit.</summary>
+    public static Measured AtLeast<T>(T value, T limit)
+        where T : struct, IQuantity => new(null, null, IsAtLeast: true) { Reading = new(value, limit) };
+
+    /// <summary>A value that is no length and must be at most a limit.</summary>
+    public static Measured AtMost<T>(T value, T limit)
+        where T : struct, IQuantity => new(null, null, IsAtLeast: false) { Reading = new(value, limit) };
+
+    private static double Plain(IQuantity quantity) => QuantityWords.Plain(quantity).Number;
+
+    private double Signed(double beyond) => IsAtLeast ? beyond : -beyond;
 }
 
 /// <summary>One check on one thing.</summary>

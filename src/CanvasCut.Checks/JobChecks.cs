@@ -9,11 +9,8 @@ public static class JobChecks
     /// <summary>What this version does not look at, for the report to say so.</summary>
     public static ImmutableArray<string> NotInThisVersion { get; } =
     [
-        "slope and water that stands",
-        "wind: the load on zippers, seams and pockets, and when to take the panel off",
-        "bonding weather: surface temperature, dew point, curing time",
-        "heat, cables and everything electric",
-        "whether the top is sound enough to be sewn to",
+        "flutter of cloth in the wind, and the strength of frame and top",
+        "cables and everything electric",
     ];
 
     /// <summary>The results, in the order of <see cref="CheckCodes.All"/>.</summary>
@@ -25,6 +22,11 @@ public static class JobChecks
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SupplyChecks.Of(patterns))
             .Concat(PlotChecks.Of(patterns))
+            .Concat(WindChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(BondingChecks.Of(patterns.Job))
+            .Concat(HeatChecks.Of(patterns.Job))
+            .Concat(SlopeChecks.Of(patterns.Job, patterns.Mounted))
+            .Append(TopStateCheck.Of(patterns.Job.Conditions.TopState))
             .OrderBy(result => CheckCodes.All.IndexOf(result.Code)),
     ];
 }

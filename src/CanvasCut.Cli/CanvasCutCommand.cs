@@ -20,6 +20,7 @@ public static class CanvasCutCommand
             CompareCommand.Create(faces),
             NewCommand.Create(faces),
             ScaleCommand.Create(faces),
+            BondingCommand.Create(faces),
             MeasureCommand.Create(faces),
         };
         var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);

@@ -11,6 +11,7 @@ namespace CanvasCut.Design;
 /// <param name="Fastenings">What holds it on the top.</param>
 /// <param name="Workshop">Cloth, sewing, paper and plotter.</param>
 /// <param name="Limits">What the checks hold it against.</param>
+/// <param name="Conditions">Wind, bonding, heat, and the state of the top.</param>
 /// <param name="Work">How the work is planned.</param>
 /// <param name="Care">What its care depends on.</param>
 /// <param name="Defaults">The fields that were left out, in the order of docs/job-file.md.</param>
@@ -23,6 +24,7 @@ public sealed record CarrierJob(
     Fastenings Fastenings,
     Workshop Workshop,
     LimitSpec Limits,
+    Conditions Conditions,
     WorkSpec Work,
     CareSpec Care,
     ImmutableArray<DefaultUsed> Defaults);

@@ -19,6 +19,9 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     public static string Version { get; } =
         typeof(JobOutcome).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
 
+    /// <summary>How and in what weather the job's panel is bonded.</summary>
+    public BondingSpec Bonding => Content.Patterns.Job.Conditions.Bonding;
+
     /// <summary>Whether a check failed.</summary>
     public bool HasFailed => Content.Checks.Any(check => check.Verdict == Verdict.Fail);
 

@@ -93,6 +93,9 @@ public static class ProblemCode
     /// <summary>A reading of the 100 mm square cannot be corrected, or one of the two is missing.</summary>
     public const string Reading = "CC129";
 
+    /// <summary>The temperatures between which bonding is allowed contradict each other.</summary>
+    public const string BondingLimits = "CC150";
+
     /// <summary>A bend limit in degrees cannot be, or is spread over more than the panel.</summary>
     public const string BendAngle = "CC160";
 

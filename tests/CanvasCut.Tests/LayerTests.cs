@@ -38,7 +38,7 @@ public sealed class LayerTests
         ["Readback"] = ["PDFsharp"],
         ["Design"] = ["UnitsNet"],
         ["Measuring"] = ["MathNet.Numerics", "UnitsNet"],
-        ["JobFiles"] = ["Tomlyn", "UnitsNet"],
+        ["JobFiles"] = ["CsvHelper", "Tomlyn", "UnitsNet"],
         ["Patterns"] = ["UnitsNet"],
         ["Checks"] = ["UnitsNet"],
         ["Takeoff"] = ["UnitsNet"],

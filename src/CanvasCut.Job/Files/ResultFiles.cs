@@ -29,6 +29,7 @@ public static class ResultFiles
         ImmutableArray<ResultFile> files =
         [
             Pdf("report.pdf", ReportSheets.Of(content, context), $"Report, {context.JobName}", "does it fit, what to buy, in which order to work"),
+            Pdf("removal-card.pdf", [RemovalCard.Of(content.Patterns, context)], $"Removal card, {context.JobName}", "at which wind the panel comes off, and how; to hang up"),
             Pdf("care.pdf", CareSheets.Of(content.Patterns, context), $"Care, {context.JobName}", "form for the first day, card for stowing and checking, care calendar"),
             .. CareCalendar(outcome),
             Pdf("templates.pdf", templates, $"Templates, {context.JobName}", FormattableString.Invariant($"the pieces true size, {templates.Length} pages {paper.Name}, to print at 100 %")),

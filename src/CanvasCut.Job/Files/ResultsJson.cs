@@ -84,6 +84,9 @@ public static class ResultsJson
         },
         value_mm = Mm(check.Measured.Value),
         limit_mm = Mm(check.Measured.Limit),
+        value = Number(check.Measured.Reading?.Value ?? check.Measured.Value),
+        limit = Number(check.Measured.Reading?.Limit ?? check.Measured.Limit),
+        unit = (check.Measured.Reading?.Value ?? check.Measured.Value) is { } found ? QuantityWords.Plain(found).Unit : null,
         limit_is = check.Measured.IsAtLeast ? "at-least" : "at-most",
         source = check.Source,
         advice = check.Advice,
@@ -138,6 +141,8 @@ public static class ResultsJson
     private static object Place(TopPlace place) => new { station_mm = Mm(place.Station), offset_mm = Mm(place.Offset) };
 
     private static double[][] Points(CanvasCut.Geometry.Outline outline) => [.. outline.Corners.Select(point => new[] { Mm(point.X), Mm(point.Y) })];
+
+    private static double? Number(IQuantity? quantity) => quantity is null ? null : Math.Round(QuantityWords.Plain(quantity).Number, Digits) + 0.0;
 
     private static double? Mm(Length? length) => length is { } value ? Mm(value.Millimeters) : null;
 

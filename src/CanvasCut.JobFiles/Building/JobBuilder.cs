@@ -19,6 +19,7 @@ internal static class JobBuilder
             FasteningsBuilder.Build(given),
             WorkshopBuilder.Build(given),
             Limits(given),
+            ConditionsBuilder.Build(given),
             Work(given),
             Care(given),
             defaults);

@@ -18,6 +18,7 @@ internal static class JobRules
         CarrierRules.Check(values, rules);
         FasteningRules.Check(values, rules);
         WorkshopRules.Check(values, rules);
+        ConditionRules.Check(values, rules);
         WorkRules.Check(values, rules);
     }
 }

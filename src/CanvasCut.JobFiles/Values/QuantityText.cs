@@ -8,13 +8,28 @@ namespace CanvasCut.JobFiles;
 /// <summary>Reads quantities that are not lengths, and tells any quantity's size for comparing.</summary>
 internal static partial class QuantityText
 {
-    /// <summary>A mass, a speed, an angle, a time or a percentage, as the kind says; null when the text is none.</summary>
-    public static object? Parse(FieldKind kind, string text) =>
-        kind == FieldKind.Mass ? Mass(text)
-        : kind == FieldKind.Speed ? Speed(text)
-        : kind == FieldKind.Angle ? Angle(text)
-        : kind == FieldKind.Duration ? Duration(text)
-        : Percent(text);
+    /// <summary>A quantity that is no length, as the kind says; null when the text is none.</summary>
+    public static object? Parse(FieldKind kind, string text) => kind switch
+    {
+        FieldKind.Mass => Mass(text),
+        FieldKind.Speed => Speed(text),
+        FieldKind.Force => Force(text),
+        FieldKind.Temperature => TemperatureText.Of(text),
+        FieldKind.TemperatureStep => TemperatureText.Step(text),
+        FieldKind.Angle => Angle(text),
+        FieldKind.Duration => Duration(text),
+        FieldKind.Humidity => Percent(text) is { } part ? RelativeHumidity.FromPercent(part * 100) : null,
+        _ => Percent(text),
+    };
+
+    /// <summary>A force in N, lbf or kgf; null when the text is none.</summary>
+    public static Force? Force(string text) => Split(text) switch
+    {
+        (var number, "N") => UnitsNet.Force.FromNewtons(number),
+        (var number, "lbf") => UnitsNet.Force.FromPoundsForce(number),
+        (var number, "kgf") => UnitsNet.Force.FromKilogramsForce(number),
+        _ => null,
+    };
 
     /// <summary>An angle in degrees; null when the text is none.</summary>
     public static Angle? Angle(string text) => Split(text) is (var number, "deg" or "°") ? UnitsNet.Angle.FromDegrees(number) : null;
@@ -51,12 +66,16 @@ internal static partial class QuantityText
     /// <summary>A percentage as a part of one; null when the text is none.</summary>
     public static double? Percent(string text) => Split(text) is (var number, "%") ? number / 100 : null;
 
-    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, degrees, hours, parts of one, or the number itself.</summary>
+    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, newtons, degrees, hours, per cent of humidity, parts of one, or the number itself.</summary>
     public static double SizeOf(object value) => value switch
     {
         Length length => length.Millimeters,
         Mass mass => mass.Kilograms,
         Speed speed => speed.MetersPerSecond,
+        Force force => force.Newtons,
+        Temperature temperature => temperature.DegreesCelsius,
+        TemperatureDelta step => step.DegreesCelsius,
+        RelativeHumidity humidity => humidity.Percent,
         Angle angle => angle.Degrees,
         Duration duration => duration.Hours,
         int count => count,
@@ -66,16 +85,14 @@ internal static partial class QuantityText
     /// <summary>The size of an end of a usual range, which is written as in a file.</summary>
     public static double SizeOf(FieldKind kind, string text) => kind switch
     {
-        FieldKind.Mass => SizeOf(Mass(text)!.Value),
-        FieldKind.Speed => SizeOf(Speed(text)!.Value),
-        FieldKind.Angle => SizeOf(Angle(text)!.Value),
-        FieldKind.Duration => SizeOf(Duration(text)!.Value),
-        FieldKind.Percent => Percent(text)!.Value,
+        FieldKind.Mass or FieldKind.Speed or FieldKind.Percent or FieldKind.Force or FieldKind.Temperature
+            or FieldKind.TemperatureStep or FieldKind.Duration or FieldKind.Humidity or FieldKind.Angle => SizeOf(Parse(kind, text)!),
         FieldKind.Count or FieldKind.Factor => double.Parse(text, CultureInfo.InvariantCulture),
         _ => SizeOf(LengthText.Parse(text).Value!.Value),
     };
 
-    private static (double Number, string Unit)? Split(string text)
+    /// <summary>A number and what stands behind it; null when the text is not so.</summary>
+    public static (double Number, string Unit)? Split(string text)
     {
         var match = NumberAndUnit().Match(text);
         return match.Success
@@ -83,6 +100,6 @@ internal static partial class QuantityText
             : null;
     }
 
-    [GeneratedRegex(@"^\s*(-?[0-9]{1,9}(?:\.[0-9]{1,9})?)\s*([a-z/%°]+)\s*$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^\s*(-?[0-9]{1,9}(?:\.[0-9]{1,9})?)\s*([a-zA-Z/%°]+)\s*$", RegexOptions.CultureInvariant)]
     private static partial Regex NumberAndUnit();
 }

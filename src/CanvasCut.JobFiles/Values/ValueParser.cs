@@ -51,6 +51,10 @@ internal static class ValueParser
             FieldKind.Mass => ("2.3 kg", "a mass in kg, g, lb or oz"),
             FieldKind.Duration => ("4 h", "a time in h, min or days"),
             FieldKind.Speed => ("35 kn", "a wind speed in kn, m/s, mph or km/h"),
+            FieldKind.Force => ("9 lbf", "a force in N, lbf or kgf"),
+            FieldKind.Temperature => ("20 C", "a temperature in C or F"),
+            FieldKind.TemperatureStep => ("3 C", "a difference of temperature in C or F"),
+            FieldKind.Humidity => ("65 %", "a relative humidity"),
             FieldKind.Angle => ("5 deg", "an angle in degrees"),
             _ => ("1 %", "a percentage"),
         };

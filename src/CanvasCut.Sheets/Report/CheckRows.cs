@@ -24,7 +24,7 @@ public static class CheckRows
         .. checks.Where(check => check.Verdict != Verdict.Pass).OrderBy(check => Rank(check.Verdict)).Select(check => new CheckRow(check, 1)),
         .. checks.Where(check => check.Verdict == Verdict.Pass)
             .GroupBy(check => check.Code)
-            .Select(alike => new CheckRow(alike.MinBy(SpareMm)!, alike.Count())),
+            .Select(alike => new CheckRow(alike.MinBy(Spare)!, alike.Count())),
     ];
 
     private static int Rank(Verdict verdict) => verdict switch
@@ -34,7 +34,5 @@ public static class CheckRows
         _ => 2,
     };
 
-    private static double SpareMm(CheckResult check) => check.Measured is { Value: { } value, Limit: { } limit }
-        ? (check.Measured.IsAtLeast ? value - limit : limit - value).Millimeters
-        : double.PositiveInfinity;
+    private static double Spare(CheckResult check) => check.Measured.ToSpare() ?? double.PositiveInfinity;
 }

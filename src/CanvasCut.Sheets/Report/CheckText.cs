@@ -19,14 +19,22 @@ public static class CheckText
     public static string ValueOf(CheckResult result, PrintUnits units) => result.Measured switch
     {
         { Value: { Millimeters: < 0 } value, IsAtLeast: true } => $"overlap {LengthText.Of(-value, units)}",
+        { Reading: { } reading } => QuantityWords.Of(reading.Value),
         { Value: { } value } => LengthText.Of(value, units),
         _ => string.Empty,
     };
 
     /// <summary>The limit, with "at least" or "at most"; empty when there is none.</summary>
-    public static string LimitOf(CheckResult result, PrintUnits units) => result.Measured.Limit is { } limit
-        ? $"{(result.Measured.IsAtLeast ? "at least" : "at most")} {LengthText.Of(limit, units)}"
-        : string.Empty;
+    public static string LimitOf(CheckResult result, PrintUnits units)
+    {
+        var text = result.Measured switch
+        {
+            { Reading.Limit: { } limit } => QuantityWords.Of(limit),
+            { Limit: { } limit } => LengthText.Of(limit, units),
+            _ => string.Empty,
+        };
+        return text.Length > 0 ? $"{(result.Measured.IsAtLeast ? "at least" : "at most")} {text}" : string.Empty;
+    }
 
     /// <summary>How many of each, as in "21 pass, 1 caution, 2 fail, 1 not checked".</summary>
     public static string Count(IReadOnlyCollection<CheckResult> results)

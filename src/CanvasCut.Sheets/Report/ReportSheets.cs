@@ -23,6 +23,7 @@ public static class ReportSheets
         Side(flow, content, context);
         Shape(flow, content, context);
         Marks(flow, content, context);
+        WindSection.Write(flow, content);
         Pieces(flow, content, context);
         Zippers(flow, content, context);
         flow.Heading("Cut plan");
@@ -31,7 +32,7 @@ public static class ReportSheets
         Order(flow, content);
         WorkPages.Add(flow, content.Patterns);
         flow.Heading("Cautions");
-        flow.List(Cautions.For(content.Patterns.Job.Panel));
+        flow.List(Cautions.For(content.Patterns));
         Defaults(flow, content);
         return flow.Pages("report", $"Report, {context.JobName}", context.Footer);
     }

@@ -109,5 +109,35 @@ public sealed class EverythingTests
         Assert.Equal(new CareSpec(new DateOnly(2027, 4, 1), 30, HasHookAndLoop: true), Job.Care);
     }
 
+    [Fact]
+    public void The_conditions_are_read()
+    {
+        var (wind, strength) = (Job.Conditions.Wind, Job.Conditions.Strength);
+        Assert.Equal(
+            new WindSpec(Speed.FromKnots(30), new(Times(1.5), Times(2.5), Times(1.5), Times(4))),
+            wind);
+        Assert.Equal(
+            new StrengthSpec(Force.FromPoundsForce(14), Force.FromNewtons(900), new(ZipperClass.E, Force.FromNewtons(400), Force.FromKilogramsForce(12))),
+            strength);
+        Assert.Equal(new HeatSpec(Celsius(35), Speed.FromKnots(5), Celsius(80)), Job.Conditions.Heat);
+        Assert.Equal(Angle.FromDegrees(4), Job.Conditions.LeastSlope);
+        Assert.Equal([false, false, true, false, true, false, false, false], Job.Conditions.TopState.Answers.Select(answer => answer!.Value));
+    }
+
+    [Fact]
+    public void The_bonding_is_read()
+    {
+        var bonding = Job.Conditions.Bonding;
+        Assert.Equal((BondSurface.RawCloth, Mm(19), Mm(7000)), (bonding.Onto, bonding.TapeWidth, bonding.TapeLength));
+        Assert.Equal(new(Temperature.FromDegreesFahrenheit(70), RelativeHumidity.FromPercent(65), Celsius(20), Duration.FromHours(80)), bonding.Day);
+        Assert.Equal(
+            new BondingLimits(Celsius(12), Temperature.FromDegreesFahrenheit(100), Celsius(8), TemperatureDelta.FromDegreesFahrenheit(5), Duration.FromDays(4)),
+            bonding.Limits);
+    }
+
+    private static Ratio Times(double number) => Ratio.FromDecimalFractions(number);
+
+    private static Temperature Celsius(double number) => Temperature.FromDegreesCelsius(number);
+
     private static Length Mm(double mm) => Length.FromMillimeters(mm);
 }

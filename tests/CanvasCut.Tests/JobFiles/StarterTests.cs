@@ -35,6 +35,7 @@ public sealed partial class StarterTests
         Assert.Empty(job.Defaults);
         Assert.Equal(byDefault.Workshop with { Plot = byDefault.Workshop.Plot with { RollWidth = job.Workshop.Plot.RollWidth } }, job.Workshop);
         Assert.Equal(byDefault.Limits, job.Limits);
+        Assert.Equal(byDefault.Conditions with { TopState = job.Conditions.TopState }, job.Conditions);
         Assert.Equal((byDefault.Work, byDefault.Care), (job.Work, job.Care));
         Assert.Equal(byDefault.Top.Edges, job.Top.Edges);
         Assert.Equal(byDefault.Panel.Fittings.DeadBorder, job.Panel.Fittings.DeadBorder);

@@ -10,6 +10,10 @@ internal static class SampleJobs
 {
     public static Length Mm(double value) => Length.FromMillimeters(value);
 
+    public static Ratio Times(double number) => Ratio.FromDecimalFractions(number);
+
+    public static Temperature Celsius(double number) => Temperature.FromDegreesCelsius(number);
+
     public static CarrierSpec Carrier { get; } = new(
         new(Mm(12.7), Mm(12.7), Mm(0), Mm(0)), new(Mm(12.7), Mm(25.4)), CornerKind.Mitred, Sides.All(EdgeFinish.Hem), null);
 
@@ -27,6 +31,19 @@ internal static class SampleJobs
         new(0, 0),
         FelledSeam.Full);
 
+    public static Conditions Conditions { get; } = new(
+        new(Speed.FromKnots(35), new(Times(1.4), Times(2), Times(1.4), Times(3))),
+        new(Force.FromPoundsForce(5.8), Force.FromPoundsForce(100), new(ZipperClass.C, null, null)),
+        new(
+            BondSurface.SewnTape,
+            Mm(25.4),
+            null,
+            new(null, null, null, null),
+            new(Celsius(15), Celsius(38), Celsius(10), TemperatureDelta.FromDegreesCelsius(3), Duration.FromHours(72))),
+        new(Celsius(30), Speed.FromMetersPerSecond(1), Celsius(85)),
+        Angle.FromDegrees(5),
+        TopState.Unknown);
+
     /// <summary>A 1100 by 550 panel on a 1600 by 1800 top with two bows.</summary>
     public static CarrierJob Plain { get; } = new(
         "Plain",
@@ -37,6 +54,7 @@ internal static class SampleJobs
         new(Zipper, Pocket, Strip, new(Mm(38.1), Mm(12.7))),
         new(Cloth, new(Mm(4.5), "thread", 2, 4), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false)),
         new(1.5, Mm(10), Mm(10), Mm(3), new(0.025, Mm(5), Mm(6), 0.01, 0.005)),
+        Conditions,
         new(Duration.FromHours(4), Duration.FromHours(72), BondOrder.BondFirst),
         new(null, null, HasHookAndLoop: false),
         []);

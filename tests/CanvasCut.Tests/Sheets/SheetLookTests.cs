@@ -18,6 +18,7 @@ public sealed class SheetLookTests
         [
             .. PieceDrawing.All(content.Patterns, outcome.Context).Select(drawing => drawing.ToSheet()),
             .. ReportSheets.Of(content, outcome.Context),
+            RemovalCard.Of(content.Patterns, outcome.Context),
             .. CareSheets.Of(content.Patterns, outcome.Context),
             PlacementSheet.Of(content.Patterns, outcome.Context),
             CutPlanSheet.Of(content.Plan, outcome.Context),

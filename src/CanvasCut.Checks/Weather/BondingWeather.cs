@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using UnitsNet;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Whether a panel can be bonded on a day.</summary>
+public static class BondingWeather
+{
+    /// <summary>What to do when the adhesive was pressed on too cold; foam tape sellers' pages.</summary>
+    public const string BondedCold =
+        "Bonded cold already? Warm panel and carrier gently, in the sun or with a hair dryer, never above 65 °C and never with a flame; press every strip again, hard; then begin the curing hours anew.";
+
+    private const string Window = "bonding.least_surface, bonding.most_surface, bonding.hard_stop";
+
+    /// <summary>Surface, dew and the hours after, each with a verdict; what was not given is not checked.</summary>
+    public static ImmutableArray<CheckResult> Of(BondingDay day, BondingLimits limits) => [Surface(day, limits), Dew(day, limits), Clear(day, limits)];
+
+    private static CheckResult Surface(BondingDay day, BondingLimits limits)
+    {
+        const string Subject = "surface to be bonded";
+        if (day.Surface is not { } surface)
+        {
+            return Missing(CheckCodes.BondingSurface, Subject, Window, "bonding.surface");
+        }
+
+        var isHot = surface > limits.MostSurface;
+        var measured = isHot ? Measured.AtMost(surface, limits.MostSurface) : Measured.AtLeast(surface, limits.LeastSurface);
+        var advice = isHot ? "Too hot: the adhesive grabs before it lies right and slides while hot. Work in the shade, or early."
+            : surface < limits.HardStop ? $"Do not bond: far too cold, the adhesive is stiff and does not wet the surface. {BondedCold}"
+            : $"Do not bond yet: too cold. Warm the place, the panel and the carrier first. {BondedCold}";
+        return CheckResult.Judged((CheckCodes.BondingSurface, Subject), measured, Verdict.Caution, Window, advice);
+    }
+
+    private static CheckResult Dew(BondingDay day, BondingLimits limits)
+    {
+        const string Subject = "surface above the dew point";
+        const string Source = "bonding.dew_margin; Magnus formula, WMO-No. 8";
+        string[] missing = [.. Names((day.Air is null, "bonding.air"), (day.Humidity is null, "bonding.humidity"), (day.Surface is null, "bonding.surface"))];
+        return missing.Length > 0
+            ? Missing(CheckCodes.BondingDew, Subject, Source, missing)
+            : CheckResult.Judged(
+                (CheckCodes.BondingDew, Subject),
+                Measured.AtLeast(MarginOf(day.Air!.Value, day.Humidity!.Value, day.Surface!.Value), limits.DewMargin),
+                Verdict.Caution,
+                Source,
+                "Do not bond: moisture that you cannot see lies on the surface, or soon will. Wait until it is warmer or drier, or warm the surface.");
+    }
+
+    private static CheckResult Clear(BondingDay day, BondingLimits limits)
+    {
+        const string Subject = "dry and mild hours after bonding";
+        const string Source = "work.cure";
+        return day.Clear is not { } clear
+            ? Missing(CheckCodes.BondingClear, Subject, Source, "bonding.clear_hours")
+            : CheckResult.Judged(
+                (CheckCodes.BondingClear, Subject),
+                Measured.AtLeast(clear, limits.Cure),
+                Verdict.Caution,
+                Source,
+                "The bond is not full before rain or cold comes: wait for a longer spell, or bond and cure it indoors, flat and weighted.");
+    }
+
+    /// <summary>How far a surface is above the dew point of the air; below zero when it is wet.</summary>
+    public static TemperatureDelta MarginOf(Temperature air, RelativeHumidity humidity, Temperature surface) =>
+        TemperatureDelta.FromDegreesCelsius(surface.DegreesCelsius - DewPoint.Of(air, humidity).DegreesCelsius);
+
+    private static IEnumerable<string> Names(params (bool IsMissing, string Field)[] fields) => fields.Where(field => field.IsMissing).Select(field => field.Field);
+
+    private static CheckResult Missing(string code, string subject, string source, params string[] fields) =>
+        new(code, subject, Verdict.NotChecked, Measured.Nothing, source, $"Not given: {string.Join(", ", fields)}.");
+}

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Checks;
+
+/// <summary>What the wind does to the mounted carrier, and what holds it.</summary>
+/// <remarks>
+/// Uplift = q × coefficient × area. The zippers share it, half each. When one has come open its two pockets carry its half.
+/// The worst-placed piece of each carries the edge factor times its fair share. A strength is divided by the safety factor.
+/// </remarks>
+public sealed class HoldDown
+{
+    /// <summary>Long-time load of foam tape, 4 square inches to the pound: a maker's figure, with its own safety in it.</summary>
+    private static readonly Pressure TapeDesign = Pressure.FromPoundsForcePerSquareInch(0.25);
+
+    /// <summary>The seam that bears at each end of a pocket's mouth, where it pulls hardest; chosen for this program.</summary>
+    private static readonly Length PocketEnd = Length.FromMillimeters(25);
+
+    private readonly CarrierJob _job;
+    private readonly MountedShape _mounted;
+
+    private HoldDown(CarrierJob job, MountedShape mounted)
+    {
+        (_job, _mounted) = (job, mounted);
+        Wanted = job.Panel.Limits.MaxWind is { } most && most < job.Conditions.Wind.OffAt ? most : job.Conditions.Wind.OffAt;
+        Holds = [.. Chains(), .. Ends(), Pocket(), Seam(), Bond()];
+    }
+
+    /// <summary>The wind, in gusts, at which it comes off if everything holds: the maker's limit or the job's, the lower.</summary>
+    public Speed Wanted { get; }
+
+    /// <summary>What holds it, with the loads at <see cref="Wanted"/>.</summary>
+    public ImmutableArray<WindHold> Holds { get; }
+
+    /// <summary>Whether the zippers' strength is known.</summary>
+    public bool KnowsZippers => ZipperHold.Chain(Strength.Zipper) is not null && ZipperHold.End(Strength.Zipper) is not null;
+
+    /// <summary>What gives first.</summary>
+    public WindHold Weakest => Holds.MinBy(hold => hold.HoldsTo.MetersPerSecond)!;
+
+    /// <summary>The wind, in gusts, at which it must be off: the lowest of what was wanted and what everything holds to.</summary>
+    public Speed OffAt => Weakest.HoldsTo < Wanted ? Weakest.HoldsTo : Wanted;
+
+    /// <summary>The mean wind that brings such gusts.</summary>
+    public Speed MeanAtOff => Speed.FromKnots(OffAt.Knots / Factors.Gust.DecimalFractions);
+
+    private WindFactors Factors => _job.Conditions.Wind.Factors;
+
+    private StrengthSpec Strength => _job.Conditions.Strength;
+
+    private ForcePerLength SeamHolds => SeamStrength.InCloth(_job.Workshop.Sewing.StitchLength, Strength.Thread, Strength.ClothGrab);
+
+    /// <summary>The hold-down of a mounting.</summary>
+    public static HoldDown Of(CarrierJob job, MountedShape mounted) => new(job, mounted);
+
+    /// <summary>What lifts the whole carrier at a wind.</summary>
+    public Force UpliftAt(Speed wind) => Lift(wind, Area.FromSquareMillimeters(_mounted.CarrierBox.WidthMm * _mounted.CarrierBox.HeightMm));
+
+    /// <summary>The load on the worst-placed stretch of a zipper at a wind.</summary>
+    public ForcePerLength ZipperLoadAt(Speed wind, ZipperPlace zipper) =>
+        ForcePerLength.FromNewtonsPerMeter(UpliftAt(wind).Newtons / 2 / zipper.Choice.Run.Meters * Factors.Edge.DecimalFractions);
+
+    /// <summary>The load on a pocket at a wind, when the zipper beside it has come open.</summary>
+    public Force PocketLoadAt(Speed wind) => UpliftAt(wind) / 4 * Factors.Edge.DecimalFractions;
+
+    private Force Lift(Speed wind, Area area) =>
+        Force.FromNewtons(Wind.Pressure(wind).Pascals * Factors.Coefficient.DecimalFractions * area.SquareMeters);
+
+    private IEnumerable<WindHold> Chains() => ZipperHold.Chain(Strength.Zipper) is not { } chain ? [] : _mounted.Fastened.Zippers.Select(zipper => Line(
+        CheckCodes.WindZipper,
+        $"{Words.Of(zipper.Side)} zipper's chain",
+        ZipperLoadAt(Wanted, zipper),
+        ForcePerLength.FromNewtonsPerMeter(chain.Newtons / ZipperHold.Jaw.Meters / Factors.Safety.DecimalFractions)));
+
+    /// <summary>The end bears what lifts the edge beyond it, and its own jaw's width.</summary>
+    private IEnumerable<WindHold> Ends() => ZipperHold.End(Strength.Zipper) is not { } end ? [] : _mounted.Fastened.Zippers.Select(zipper => Single(
+        CheckCodes.WindZipperEnd,
+        $"{Words.Of(zipper.Side)} zipper's end",
+        Force.FromNewtons(ZipperLoadAt(Wanted, zipper).NewtonsPerMeter * (zipper.Choice.Setback + ZipperHold.Jaw).Meters),
+        end / Factors.Safety.DecimalFractions));
+
+    private WindHold Pocket() => Single(
+        CheckCodes.WindPocket,
+        "each pocket beside a zipper that came open",
+        PocketLoadAt(Wanted),
+        Force.FromNewtons(SeamHolds.NewtonsPerMeter * 2 * PocketEnd.Meters / Factors.Safety.DecimalFractions));
+
+    private WindHold Seam()
+    {
+        var worst = _mounted.Fastened.Zippers.MinBy(zipper => zipper.Choice.Run.Millimeters)!;
+        return Line(
+            CheckCodes.WindSeam,
+            "one row of stitches along a zipper",
+            ZipperLoadAt(Wanted, worst),
+            SeamHolds / Factors.Safety.DecimalFractions);
+    }
+
+    private WindHold Bond()
+    {
+        var lift = Lift(Wanted, Area.FromSquareMillimeters(_mounted.PanelBox.WidthMm * _mounted.PanelBox.HeightMm));
+        var load = Pressure.FromPascals(lift.Newtons / AdhesiveArea(_job).SquareMeters);
+        return new(CheckCodes.WindBond, "adhesive under the panel", Measured.AtMost(load, TapeDesign), ToReach(load / TapeDesign));
+    }
+
+    /// <summary>The area of tape between panel and carrier.</summary>
+    public static Area AdhesiveArea(CarrierJob job)
+    {
+        var (body, bonding) = (job.Panel.Body, job.Conditions.Bonding);
+        var length = bonding.TapeLength ?? ((body.Length + body.Width) * 2) + (body.Length * 2);
+        return length * bonding.TapeWidth;
+    }
+
+    private WindHold Line(string code, string subject, ForcePerLength load, ForcePerLength allowed) =>
+        new(code, subject, Measured.AtMost(load, allowed), ToReach(load / allowed));
+
+    private WindHold Single(string code, string subject, Force load, Force allowed) =>
+        new(code, subject, Measured.AtMost(load, allowed), ToReach(load / allowed));
+
+    private Speed ToReach(double partUsed) => Speed.FromKnots(Wanted.Knots / Math.Sqrt(partUsed));
+}

@@ -1,0 +1,65 @@
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Tells to what wind each fastening holds, and at which the panel comes off.</summary>
+internal static class WindChecks
+{
+    /// <summary>A panel that must come off in an ordinary breeze is not fit for use: below force 6 on the Beaufort scale.</summary>
+    private static readonly Speed LeastUseful = Speed.FromKnots(22);
+
+    private const string Source = "q x wind.coefficient (EN 1991-1-4, table 7.6), wind.edge_factor and wind.safety_factor (rules of thumb, editable)";
+
+    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
+    {
+        var hold = HoldDown.Of(job, mounted);
+        foreach (var part in hold.Holds)
+        {
+            yield return CheckResult.Judged((part.Code, part.Subject), part.Load, Verdict.Caution, SourceOf(part.Code), AdviceOn(part));
+        }
+
+        foreach (var code in hold.KnowsZippers ? [] : new[] { CheckCodes.WindZipper, CheckCodes.WindZipperEnd })
+        {
+            yield return new(code, "zippers in the wind", Verdict.NotChecked, Measured.Nothing, Source, $"No figure for class {job.Conditions.Strength.Zipper.Class} was found: give wind.zipper_strength and wind.zipper_end_strength.");
+        }
+
+        yield return Off(job, hold);
+    }
+
+    private static CheckResult Off(CarrierJob job, HoldDown hold)
+    {
+        var verdict = hold.OffAt < LeastUseful ? Verdict.Fail : hold.OffAt < hold.Wanted || !hold.KnowsZippers ? Verdict.Caution : Verdict.Pass;
+        var reason = hold.OffAt < hold.Wanted ? $"the weakest is the {hold.Weakest.Subject}"
+            : job.Panel.Limits.MaxWind is { } most && most <= job.Conditions.Wind.OffAt ? "the panel's maker says so"
+            : "wind.off_at";
+        var maker = job.Panel.Limits.MaxWind is null ? " Ask the panel's maker for a limit and give it as panel.max_wind." : string.Empty;
+        return new(
+            CheckCodes.WindOff,
+            "wind, in gusts, at which it must be off",
+            verdict,
+            Measured.AtLeast(hold.OffAt, LeastUseful),
+            "lowest of panel.max_wind, wind.off_at and what the parts hold to; limit: Beaufort 6",
+            $"Take it off before gusts of {hold.OffAt.Knots:0} kn, that is a mean wind of about {hold.MeanAtOff.Knots:0} kn, force {Wind.Beaufort(hold.MeanAtOff)}: {reason}. Flutter is not reckoned; if the cloth shakes, take it off at once.{maker}");
+    }
+
+    private static string SourceOf(string code) => code switch
+    {
+        CheckCodes.WindBond => "0.25 psi for long-time load: a foam tape maker's answer, with its own safety in it",
+        CheckCodes.WindZipper or CheckCodes.WindZipperEnd => $"{Source}; EN 16732 and BS 3084, class C",
+        _ => $"{Source}; seam type 301: stitches an inch x thread x 1.5",
+    };
+
+    private static string AdviceOn(WindHold part)
+    {
+        var remedy = part.Code switch
+        {
+            CheckCodes.WindBond => "Lay more tape, or wider tape, under the panel (bonding.tape_length, bonding.tape_width).",
+            CheckCodes.WindZipperEnd => "Bring the zipper's ends nearer the corners (zipper.setback), or choose a heavier class.",
+            CheckCodes.WindZipper => "Choose a heavier class of zipper (wind.zipper_class).",
+            _ => "Choose a stronger thread (wind.thread_strength) or a shorter stitch.",
+        };
+        return $"It holds to gusts of {part.HoldsTo.Knots:0} kn. {remedy}";
+    }
+}

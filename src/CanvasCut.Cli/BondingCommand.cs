@@ -1,0 +1,76 @@
+using System.CommandLine;
+using CanvasCut.Checks;
+using CanvasCut.Design;
+using CanvasCut.JobFiles;
+
+namespace CanvasCut.Cli;
+
+/// <summary><c>canvascut bonding [JOB] [--air T --humidity H --surface T --hours N] [--forecast FILE]</c></summary>
+internal static class BondingCommand
+{
+    public static Command Create(Faces faces)
+    {
+        var job = new Argument<string?>("JOB") { Description = "The job file, for its [bonding] table; without one the usual limits count.", Arity = ArgumentArity.ZeroOrOne };
+        var air = new Option<string?>("--air") { Description = "The air, as in 20C or 68F." };
+        var humidity = new Option<string?>("--humidity") { Description = "Relative humidity in %." };
+        var surface = new Option<string?>("--surface") { Description = "The colder of the surfaces to be bonded, as in 18C." };
+        var hours = new Option<string?>("--hours") { Description = "How many hours it stays dry and mild afterwards." };
+        var forecast = new Option<string?>("--forecast") { Description = "A CSV file of hours, to find the best one to begin; docs/weather.md tells its columns." };
+        var command = new Command("bonding", "Tells whether the panel can be bonded in this weather, or when; writes nothing.") { job, air, humidity, surface, hours, forecast };
+        command.SetAction(parsed => Run(
+            parsed.GetValue(job),
+            new(parsed.GetValue(air), parsed.GetValue(humidity), parsed.GetValue(surface), parsed.GetValue(hours)),
+            parsed.GetValue(forecast),
+            faces));
+        return command;
+    }
+
+    private static int Run(string? path, TypedDay typed, string? forecast, Faces faces)
+    {
+        if (typed.Complaints().ToList() is { Count: > 0 } complaints)
+        {
+            complaints.ForEach(faces.Errors.WriteLine);
+            return ExitCode.WrongInput;
+        }
+
+        if (forecast is not null && typed.IsAny)
+        {
+            faces.Errors.WriteLine("--forecast brings its own weather; leave out --air, --humidity, --surface and --hours.");
+            return ExitCode.WrongInput;
+        }
+
+        var (day, limits) = (new BondingDay(null, null, null, null), BondingLimits.Usual);
+        if (path is not null)
+        {
+            if (JobSource.Read(path, faces, out var code) is not { } outcome)
+            {
+                return code;
+            }
+
+            (day, limits) = (outcome.Bonding.Day, outcome.Bonding.Limits);
+        }
+
+        return forecast is null ? BondingTable.WriteDay(typed.Over(day), limits, faces) : Search(forecast, limits, faces);
+    }
+
+    private static int Search(string path, BondingLimits limits, Faces faces)
+    {
+        if (TextSource.Read(path, "forecast file", "docs/weather.md tells what one holds", faces) is not { } text)
+        {
+            return ExitCode.NotWritten;
+        }
+
+        var forecast = ForecastFile.Read(text, path);
+        if (forecast.IsValid)
+        {
+            return BondingTable.WriteBest(BondingStart.In(forecast.Value.Hours, limits), path, faces);
+        }
+
+        foreach (var problem in forecast.Problems)
+        {
+            faces.Errors.WriteLine(problem);
+        }
+
+        return ExitCode.WrongInput;
+    }
+}

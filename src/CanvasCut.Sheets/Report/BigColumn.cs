@@ -1,0 +1,43 @@
+using CanvasCut.Drawing;
+using CanvasCut.Geometry;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>Large text from the top of a box downward.</summary>
+internal sealed class BigColumn(Box frame)
+{
+    private const double Pitch = 1.7;
+    private double _y = frame.Top;
+
+    /// <summary>What has been put.</summary>
+    public List<Figure> Figures { get; } = [];
+
+    /// <summary>A paragraph.</summary>
+    public void Put(string text, double heightMm, bool isBold = false) => Lines(text, 0, heightMm, isBold);
+
+    /// <summary>A paragraph with a number in a box before it.</summary>
+    public void Numbered(int number, string text, double heightMm)
+    {
+        const double IndentMm = 16;
+        Figures.Add(new Lettering($"{number}", new(frame.Left, _y - (heightMm * 1.6)), heightMm * 1.6, IsBold: true));
+        Lines(text, IndentMm, heightMm, isBold: false);
+    }
+
+    /// <summary>A line across.</summary>
+    public void Rule()
+    {
+        Figures.Add(Stroke.Open(LineRole.Cut, new(frame.Left, _y), new(frame.Right, _y)));
+        _y -= 6;
+    }
+
+    private void Lines(string text, double indentMm, double heightMm, bool isBold)
+    {
+        foreach (var line in TextWrap.Lines(text, frame.WidthMm - indentMm, heightMm, isBold))
+        {
+            Figures.Add(new Lettering(line, new(frame.Left + indentMm, _y - heightMm), heightMm, IsBold: isBold));
+            _y -= heightMm * Pitch;
+        }
+
+        _y -= heightMm * 0.7;
+    }
+}

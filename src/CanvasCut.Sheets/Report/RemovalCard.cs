@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using CanvasCut.Checks;
+using CanvasCut.Design;
+using CanvasCut.Drawing;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>One page to hang up: at which wind the panel comes off, in which order, and how it is stowed.</summary>
+public static class RemovalCard
+{
+    private const double MarginMm = 16;
+
+    /// <summary>The card on A4, or Letter for a job in inches; black on white, to be read at arm's length.</summary>
+    public static Sheet Of(PatternSet patterns, SheetContext context)
+    {
+        var (width, height) = context.Units == PrintUnits.Imperial ? (215.9, 279.4) : (210.0, 297.0);
+        var hold = HoldDown.Of(patterns.Job, patterns.Mounted);
+        var steps = Steps(patterns);
+        var column = new BigColumn(new(MarginMm, MarginMm, width - MarginMm, height - MarginMm));
+        column.Put("TAKE THE PANEL OFF", 11, isBold: true);
+        column.Put(FormattableString.Invariant($"before gusts of {hold.OffAt.Knots:0} knots"), 9, isBold: true);
+        column.Put(FormattableString.Invariant($"{hold.OffAt.MetersPerSecond:0} m/s. A mean wind of about {hold.MeanAtOff.Knots:0} knots, Beaufort {Wind.Beaufort(hold.MeanAtOff)}, brings them. At once when the cloth shakes."), 4.2);
+        column.Rule();
+        foreach (var (i, step) in steps.Index())
+        {
+            column.Numbered(i + 1, step, 4.8);
+        }
+
+        column.Put($"{steps.Length} steps, {Movements(patterns)} movements of the hand, no tools. My time: ______ minutes.", 4.2, isBold: true);
+        column.Rule();
+        column.Put(Stow(patterns, context), 4.4);
+        column.Rule();
+        column.Put("Two people, one always holding the panel. Never begin on the side the wind comes from: it gets under and takes it out of your hands. If it already blows harder than this, stay off the top and leave it. Panel and cloth can be replaced.", 4.2);
+        return new("removal-card", $"Removal card, {context.JobName}", width, height, [.. column.Figures, new Lettering(TextWidth.Shortened(context.Footer, width - (2 * MarginMm), 2.2, isBold: false), new(MarginMm, MarginMm - 6), 2.2)]);
+    }
+
+    private static ImmutableArray<string> Steps(PatternSet patterns) =>
+    [
+        "Cover the panel: in light it is live. Then pull the plug.",
+        $"Away from the wind first. At anchor that is the AFT zipper: {Lift(patterns, Side.Aft)}open it, slip both aft corners out of their pockets.",
+        $"Hold on. {Lift(patterns, Side.Forward)}open the FORWARD zipper, slip both forward corners out.",
+        "Keep it low and flat, edge to the wind, and hand it below.",
+    ];
+
+    private static string Lift(PatternSet patterns, Side side) =>
+        patterns.Mounted.Fastened.Strips.Any(strip => strip.Side == side) ? side == Side.Aft ? "lift the strip, " : "Lift the strip, " : string.Empty;
+
+    /// <summary>The cover, the plug, each zipper, each corner.</summary>
+    private static int Movements(PatternSet patterns) => 2 + patterns.Mounted.Fastened.Zippers.Length + patterns.Mounted.Fastened.Pockets.Length;
+
+    private static string Stow(PatternSet patterns, SheetContext context)
+    {
+        var box = patterns.Mounted.CarrierBox;
+        var size = $"{LengthText.Of(UnitsNet.Length.FromMillimeters(box.WidthMm), context.Units)} × {LengthText.Of(UnitsNet.Length.FromMillimeters(box.HeightMm), context.Units)}";
+        return $"Stow flat: it needs {size}. Never rolled, never folded, nothing on top of it, dry, strapped down. Cap the plug.";
+    }
+}
