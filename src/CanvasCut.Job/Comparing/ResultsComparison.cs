@@ -19,7 +19,7 @@ public static class ResultsComparison
 
     /// <summary>Sheets that hold other things than pieces, or pieces to scale.</summary>
     private static readonly ImmutableHashSet<string> NotCompared =
-        ImmutableHashSet.Create(StringComparer.Ordinal, "report.pdf", "care.pdf", "placement.svg", "cut-plan.svg", "top-shape.svg");
+        ImmutableHashSet.Create(StringComparer.Ordinal, "report.pdf", "removal-card.pdf", "care.pdf", "placement.svg", "cut-plan.svg", "top-shape.svg");
 
     /// <summary>One line for each piece in each drawing, in the order of the files; null when there are no results of ours.</summary>
     public static IReadOnlyList<ComparedLine>? Of(string folder) => WrittenModel.In(folder) is { Pieces.IsEmpty: false } model

@@ -8,7 +8,7 @@ internal static class OuterOutline
     /// <summary>An outline with no more corners is left as it is.</summary>
     private const int FewCorners = 12;
 
-    /// <summary>What may be added in all, as a part of the area; so much cloth is lost at most.</summary>
+    /// <summary>What may be added in all, as a part of the area; so much room is lost at most.</summary>
     private const double MostAdded = 0.001;
 
     /// <summary>The outline, or one a little larger with fewer corners.</summary>

@@ -48,7 +48,7 @@ public sealed class ScaleCommandTests
     }
 
     [Fact]
-    public void With_readings_the_templates_are_made_anew_and_nothing_else_changes()
+    public void With_readings_the_templates_are_made_anew_and_results_tell_so()
     {
         using var folder = new TemporaryFolder();
         var (plain, corrected) = (folder.PathOf("plain"), folder.PathOf("corrected"));
@@ -58,7 +58,7 @@ public sealed class ScaleCommandTests
 
         var names = Names(plain);
         Assert.Equal(names, Names(corrected));
-        Assert.All(names, name => Assert.Equal(name != "templates.pdf", Same(Path.Combine(plain, name), Path.Combine(corrected, name))));
+        Assert.All(names, name => Assert.Equal(name is not ("templates.pdf" or "results.json"), Same(Path.Combine(plain, name), Path.Combine(corrected, name))));
         Assert.All(
             OutsideTool.Run("pdftotext", "-layout", Path.Combine(corrected, "templates.pdf"), "-").Split('\f', StringSplitOptions.RemoveEmptyEntries),
             page => Assert.Contains("corrected x 1.0081, y 1.0020 for a printer that read 99.2 and 99.8", page, StringComparison.Ordinal));
