@@ -90,9 +90,9 @@ public static class ReportSheets
             return;
         }
 
-        flow.Heading("The panel over the bows");
-        flow.Text("From the side, along the panel's middle: the panel thick, the cloth thin, dashed as low as it may hang, R the panel's radius where it lies on a tube.");
+        flow.Heading("The panel over the bows", side);
         flow.Picture(side);
+        flow.Text("From the side, along the panel's middle: the panel thick, the cloth thin, dashed as low as it may hang, R the panel's radius where it lies on a tube.");
     }
 
     private static string PanelText(SolarPanel panel, PrintUnits units)
