@@ -62,6 +62,9 @@ public static class CheckCodes
     /// <summary>A piece and the roll's width.</summary>
     public const string ClothWidth = "cloth.width";
 
+    /// <summary>A seam's thickest crossing and what a machine sews through.</summary>
+    public const string SeamLayers = "seam.layers";
+
     /// <summary>A piece and the plotter's roll.</summary>
     public const string PlotRoll = "plot.roll";
 
@@ -70,6 +73,6 @@ public static class CheckCodes
     [
         Margin, KeepOut, BentSide, TubeZipper, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, ZipperStock, ClothWidth,
-        PlotRoll,
+        SeamLayers, PlotRoll,
     ];
 }

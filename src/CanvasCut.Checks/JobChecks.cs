@@ -25,6 +25,7 @@ public static class JobChecks
             .Concat(AthwartBend.Check(patterns.Job, patterns.Mounted))
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SupplyChecks.Of(patterns))
+            .Concat(SeamChecks.Of(patterns))
             .Concat(PlotChecks.Of(patterns))
             .OrderBy(result => CheckCodes.All.IndexOf(result.Code)),
     ];

@@ -38,7 +38,8 @@ public sealed record PanelBody(Length Length, Length Width, Length Thickness, Le
 /// <param name="Bends">Which side may be curved.</param>
 /// <param name="AllowsHardPoints">Whether a tube may lie under cells.</param>
 /// <param name="MaxWind">The wind above which it must come off; null when not stated.</param>
-public sealed record PanelLimits(Length? MinBendRadius, BendAxis Bends, bool AllowsHardPoints, Speed? MaxWind);
+/// <param name="HasAdhesive">Whether its back is adhesive, so that no tape is needed.</param>
+public sealed record PanelLimits(Length? MinBendRadius, BendAxis Bends, bool AllowsHardPoints, Speed? MaxWind, bool HasAdhesive = false);
 
 /// <summary>The junction box, as it lies on the mounted panel.</summary>
 /// <param name="FromPort">From the panel's port edge to the box's port edge.</param>

@@ -19,7 +19,7 @@ public sealed record PlacedPiece(PatternPiece Piece, int Number, int Copy, Outli
 /// <param name="Roll">The roll.</param>
 /// <param name="Placed">Every piece, in the order of the pattern set.</param>
 /// <param name="Used">From the cut end to the last piece.</param>
-/// <param name="Ordered">The used length rounded up to the shop's step.</param>
+/// <param name="Ordered">The used length and the spare rounded up to the shop's step.</param>
 /// <param name="LowerBound">No layout on this roll can be shorter: by area, and by the longest piece.</param>
 public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed, Length Used, Length Ordered, Length LowerBound)
 {
@@ -44,7 +44,7 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
             cloth.Roll,
             PlacedOf(patterns.Pieces, layout, quarters, cloth.Roll.Selvage.Millimeters),
             used,
-            RoundedUp(used, cloth.Roll.OrderStep),
+            RoundedUp(used * (1 + (double)patterns.Job.Workshop.Buying.Spare), cloth.Roll.OrderStep),
             Length.FromMillimeters(Nesting.LowerBound.LengthMm(task)));
     }
 

@@ -6,7 +6,7 @@ namespace CanvasCut.JobFiles;
 /// <summary>Makes the job of values that have all been found right.</summary>
 internal static class JobBuilder
 {
-    public static CarrierJob Build(JobValues values, ImmutableArray<DefaultUsed> defaults)
+    public static CarrierJob Build(JobValues values, SupplyChoice supplies, ImmutableArray<DefaultUsed> defaults)
     {
         var given = new GivenValues(values);
         return new(
@@ -16,7 +16,7 @@ internal static class JobBuilder
             PanelBuilder.Build(given),
             Carrier(given),
             FasteningsBuilder.Build(given),
-            WorkshopBuilder.Build(given),
+            WorkshopBuilder.Build(given, supplies),
             Limits(given),
             defaults);
     }
@@ -32,5 +32,6 @@ internal static class JobBuilder
         given.Quantity<double>("limits.bend_factor"),
         given.Length("limits.tube_clearance"),
         given.Length("limits.cell_margin"),
-        given.Length("limits.shade_gap"));
+        given.Length("limits.shade_gap"),
+        given.Length("limits.sewn_thickness"));
 }

@@ -26,7 +26,8 @@ internal static class PanelBuilder
         given.Values.Length("panel.min_bend_radius"),
         given.Word<BendAxis>("panel.bends"),
         given.Text("panel.hard_points") == "allowed",
-        given.Values.Quantity<Speed>("panel.max_wind"));
+        given.Values.Quantity<Speed>("panel.max_wind"),
+        given.Quantity<bool>("panel.adhesive"));
 
     private static JunctionBox? JunctionBox(GivenValues given) => given.Values.IsWritten(Box)
         ? new(

@@ -21,6 +21,7 @@ internal static class PanelFields
         new("panel.min_bend_radius", Length, Size("50 mm", "20 m"), Presence.Optional),
         new Field("panel.bends", Word, Any, Presence.Optional).Among("either", "length", "width").Or("either", Source.NoneAssumed),
         new Field("panel.hard_points", Word, Any, Presence.Optional).Among("allowed", "not-allowed").Or("not-allowed", "the careful choice"),
+        new Field("panel.adhesive", Flag, Any, Presence.Optional).Or("false", Source.NoneAssumed),
         new("panel.max_wind", Speed, Size("5 kn", "120 kn"), Presence.Optional),
         new("panel.junction_box.from_port", Length, Reach("0 mm", "3 m"), Presence.RequiredInTable),
         new("panel.junction_box.from_forward", Length, Reach("0 mm", "3 m"), Presence.RequiredInTable),

@@ -9,7 +9,7 @@ internal abstract class TomlNode(TextPlace place)
     public TextPlace Place { get; } = place;
 }
 
-/// <summary>A text, a number, a flag, or null for what a job file never holds (dates).</summary>
+/// <summary>A text, a number, a flag, a day, or null for anything else.</summary>
 internal sealed class TomlScalar(TextPlace place, object? value) : TomlNode(place)
 {
     public object? Value { get; } = value;

@@ -84,6 +84,7 @@ internal static class TomlTree
         IntegerValueSyntax number => new TomlScalar(PlaceOf(value), number.Value),
         FloatValueSyntax number => new TomlScalar(PlaceOf(value), number.Value),
         BooleanValueSyntax flag => new TomlScalar(PlaceOf(value), flag.Value),
+        DateTimeValueSyntax date => new TomlScalar(PlaceOf(value), DateOnly.FromDateTime(date.Value.DateTime.Date)),
         _ => new TomlScalar(PlaceOf(value), null),
     };
 

@@ -52,7 +52,7 @@ internal static partial class QuantityText
     {
         FieldKind.Mass => SizeOf(Mass(text)!.Value),
         FieldKind.Speed => SizeOf(Speed(text)!.Value),
-        FieldKind.Percent => Percent(text)!.Value,
+        FieldKind.Percent or FieldKind.Share => Percent(text)!.Value,
         FieldKind.Count or FieldKind.Factor => double.Parse(text, CultureInfo.InvariantCulture),
         _ => SizeOf(LengthText.Parse(text).Value!.Value),
     };

@@ -27,6 +27,9 @@ internal static class SampleJobs
         new(0, 0),
         FelledSeam.Full);
 
+    /// <summary>The program's own grades.</summary>
+    public static JobSupplies Supplies { get; } = JobFiles.Sample.Job(JobFiles.Sample.Least).Workshop.Supplies;
+
     /// <summary>A 1100 by 550 panel on a 1600 by 1800 top with two bows.</summary>
     public static CarrierJob Plain { get; } = new(
         "Plain",
@@ -35,8 +38,8 @@ internal static class SampleJobs
         Panel(1100, 550),
         Carrier,
         new(Zipper, Pocket, Strip, new(Mm(38.1), Mm(12.7))),
-        new(Cloth, new(Mm(4.5), "thread", 2, 4), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false)),
-        new(1.5, Mm(10), Mm(10), Mm(3)),
+        new(Cloth, new(Mm(4.5), "thread", 2), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false), Supplies, new(0, null)),
+        new(1.5, Mm(10), Mm(10), Mm(3), Mm(4)),
         []);
 
     public static TopCloth Top(double length, double width, ImmutableArray<Bow> bows, params ImmutableArray<KeepOut> keepOuts) =>
