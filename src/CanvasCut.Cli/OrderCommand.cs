@@ -77,7 +77,7 @@ internal static class OrderCommand
         {
             table.AddRow(
                 new Text(line.Line.Item),
-                new Text(line.Price is { } price ? FormattableString.Invariant($"{price.Amount} a {price.Per}") : "no price"),
+                new Text(line.Price is { } price ? FormattableString.Invariant($"{price.Amount:0.00##} per {price.Per}") : "no price"),
                 new Text(line.Amount is { } amount ? cost.Text(amount) : "-"));
         }
 

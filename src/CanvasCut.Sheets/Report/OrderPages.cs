@@ -40,7 +40,7 @@ internal static class OrderPages
         flow.Rows(table, cost.Lines.Select(line => ImmutableArray.Create(
             line.Line.Item,
             line.Price is { } priced ? $"{line.Line.Bought.In(priced.Per)?.ToString(CultureInfo.InvariantCulture)} {priced.Per}" : $"{line.Line.Quantity} {line.Line.Unit}",
-            line.Price is { } price ? $"{price.Amount.ToString(CultureInfo.InvariantCulture)} a {price.Per}" : "no price",
+            line.Price is { } price ? $"{price.Amount.ToString("0.00##", CultureInfo.InvariantCulture)} per {price.Per}" : "no price",
             line.Amount is { } amount ? cost.Text(amount) : "-"))
             .Concat(Sums(cost)));
         flow.Text(string.Empty);
@@ -79,7 +79,7 @@ internal static class OrderPages
     {
         var all = content.Patterns.Pieces.Select(piece => piece.Title.Id).ToList();
         var numbers = line.Use.Pieces.Select(id => all.IndexOf(id) + 1).Where(number => number > 0).Order().ToList();
-        return numbers.Count == 0 ? string.Empty : numbers.Count == all.Count ? "; pieces: all" : $"; pieces {string.Join(", ", numbers)}";
+        return numbers.Count == 0 ? string.Empty : numbers.Count == all.Count ? "; pieces: all" : $"; piece{(numbers.Count == 1 ? string.Empty : "s")} {string.Join(", ", numbers)}";
     }
 
     private static IEnumerable<ImmutableArray<string>> Sums(OrderCost cost)
@@ -92,7 +92,7 @@ internal static class OrderPages
 
         if (cost.List.Labour is { } labour)
         {
-            yield return ["labour", $"{labour.Hours.ToString(CultureInfo.InvariantCulture)} h", $"{labour.Rate.ToString(CultureInfo.InvariantCulture)} an hour", cost.Text(cost.Labour)];
+            yield return ["labour", $"{labour.Hours.ToString(CultureInfo.InvariantCulture)} h", $"{labour.Rate.ToString("0.00##", CultureInfo.InvariantCulture)} per hour", cost.Text(cost.Labour)];
         }
     }
 }
