@@ -49,7 +49,7 @@ internal sealed class SidePicture
     /// <summary>The picture; null when the shape of the top is not known.</summary>
     public static Sheet? Of(PatternSet patterns, PrintUnits units)
     {
-        if (TopSurface.Of(patterns.Job.Top) is not { IsKnown: true, Surface: { } surface })
+        if (patterns.Surface.Surface is not { } surface)
         {
             return null;
         }

@@ -12,7 +12,10 @@ public static class ReportSheets
     private const double MarginMm = 14;
 
     /// <summary>Writes the report on A4, or on Letter for a job in inches, whatever paper the templates take.</summary>
-    public static ImmutableArray<Sheet> Of(ReportContent content, SheetContext context)
+    /// <param name="content">What it tells.</param>
+    /// <param name="context">What every sheet says.</param>
+    /// <param name="shape">The picture of <see cref="ShapeSheet"/>, which is slow to draw and needed elsewhere too.</param>
+    public static ImmutableArray<Sheet> Of(ReportContent content, SheetContext context, Sheet? shape)
     {
         var (width, height) = context.Units == PrintUnits.Imperial ? (215.9, 279.4) : (210.0, 297.0);
         var flow = new Flow(width, height, MarginMm);
@@ -21,7 +24,7 @@ public static class ReportSheets
         Placement(flow, content, context);
         flow.Picture(PlacementSheet.Picture(content.Patterns, context));
         Side(flow, content, context);
-        Shape(flow, content, context);
+        Shape(flow, content, shape);
         Marks(flow, content, context);
         WindSection.Write(flow, content);
         Pieces(flow, content, context);
@@ -30,7 +33,7 @@ public static class ReportSheets
         flow.Picture(CutPlanSheet.Picture(content.Plan, context));
         flow.Rows(CutPlanSheet.ListFor(content.Plan, context, flow.WidthMm), CutPlanSheet.Rows(content.Plan, context));
         Order(flow, content);
-        WorkPages.Add(flow, content.Patterns);
+        WorkPages.Add(flow, content.Patterns, content.Work);
         flow.Heading("Cautions");
         flow.List(Cautions.For(content.Patterns));
         Defaults(flow, content);
@@ -103,9 +106,8 @@ public static class ReportSheets
         return $"Panel: {LengthText.Of(body.Length, units)} × {LengthText.Of(body.Width, units)}, {LengthText.Of(body.Thickness, units)} thick{mass}{box}.";
     }
 
-    private static void Shape(Flow flow, ReportContent content, SheetContext context)
+    private static void Shape(Flow flow, ReportContent content, Sheet? shape)
     {
-        var shape = ShapeSheet.Of(content.Patterns, context);
         flow.Heading("The top in space", shape);
         if (shape is null)
         {
