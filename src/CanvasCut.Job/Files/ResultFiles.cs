@@ -23,7 +23,7 @@ public static class ResultFiles
         [
             .. Papers(outcome, drawings, shape.GetAwaiter().GetResult()),
             .. Pictures(content, context, shape.GetAwaiter().GetResult()),
-            FilePlan.Text("order.csv", "what to buy, for a spreadsheet", () => OrderCsv.Of(content.Order)),
+            FilePlan.Text("order.csv", "what to buy, for a spreadsheet", () => OrderCsv.Of(content)),
             .. CutterFiles.Of(outcome, drawings),
             .. drawings.Select(drawing => FilePlan.Svg($"pieces/{drawing.Piece.Title.Id}.svg", $"{drawing.Title}, true size", drawing.ToSheet)),
         ];
