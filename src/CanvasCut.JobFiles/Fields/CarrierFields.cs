@@ -11,7 +11,7 @@ internal static class CarrierFields
     public static Field[] All { get; } =
     [
         .. SideNames.All.Select(side => new Field($"carrier.border.{side}", Length, Reach("0 mm", "300 mm"), Presence.Optional)
-            .Or(side is "forward" or "aft" ? "1/2 in" : "0 mm", Source.Practice)),
+            .Or("1 in", "as wide as the usual hem, which then lies beside the panel and not under it; common practice, no source")),
         .. Hem("carrier.hem", "1 in", Army),
         new Field("carrier.corner", Word, Any, Presence.Optional).Among("mitred", "square").Or("mitred", Source.Practice),
         .. SideNames.All.Select(side => new Field($"carrier.edges.{side}", Word, Any, Presence.Optional)
