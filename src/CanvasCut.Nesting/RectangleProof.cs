@@ -3,10 +3,10 @@ using CanvasCut.Nesting.Rectangles;
 namespace CanvasCut.Nesting;
 
 /// <summary>Tries every way to lay a few rectangles that could matter.</summary>
-/// <param name="mostSteps">How many pieces may be laid on trial; a million take about a second.</param>
+/// <param name="mostSteps">How many pieces may be laid on trial; a million take about two seconds.</param>
 public sealed class RectangleProof(long mostSteps = RectangleProof.UsualSteps) : ILengthProof
 {
-    private const long UsualSteps = 300_000;
+    private const long UsualSteps = 100_000;
 
     /// <summary>With more pieces there is no hope within the steps.</summary>
     private const int MostPieces = 16;
