@@ -60,7 +60,7 @@ public static class ResultsJson
                 leg_mm = Mm(pocket.Leg),
                 covers_mm = Mm(pocket.Covers),
             }),
-            ["cut_plan"] = CutPlan(outcome),
+            ["cut_plan"] = CutPlanJson.Of(content.Plan),
             ["order"] = content.Order.Select(line => new { item = line.Item, quantity = line.Quantity, unit = line.Unit, also = line.Also, @for = line.For }),
             ["work"] = WorkJson.Root(outcome),
             ["care"] = CareJson.Root(content.Patterns.Job),
@@ -119,22 +119,6 @@ public static class ResultsJson
         setback_mm = Mm(zipper.Choice.Setback),
         ticks_from_middle_mm = zipper.Choice.Ticks.Select(tick => Mm(tick)),
     };
-
-    private static object CutPlan(JobOutcome outcome)
-    {
-        var plan = outcome.Content.Plan;
-        return new
-        {
-            roll_width_mm = Mm(plan.Roll.Width),
-            used_mm = Mm(plan.Used),
-            order_mm = Mm(plan.Ordered),
-            lower_bound_mm = Mm(plan.LowerBound),
-            lower_bound_by = PlanWords.Of(plan.Proof.Shown),
-            verdict = PlanWords.Of(plan.Proof.Verdict),
-            use = Math.Round(plan.Use, Digits),
-            placed = plan.Placed.Select(placed => new { piece = placed.Piece.Title.Id, copy = placed.Copy, cut_mm = Points(placed.Outline) }),
-        };
-    }
 
     private static object Paper(PaperSpec paper) => new { name = paper.Name, read_x_mm = Mm(paper.Readings?.X), read_y_mm = Mm(paper.Readings?.Y) };
 

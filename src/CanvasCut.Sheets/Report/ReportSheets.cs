@@ -26,9 +26,7 @@ public static class ReportSheets
         WindSection.Write(flow, content);
         Pieces(flow, content, context);
         Zippers(flow, content, context);
-        flow.Heading("Cut plan");
-        flow.Picture(CutPlanSheet.Picture(content.Plan, context));
-        flow.Rows(CutPlanSheet.ListFor(content.Plan, context, flow.WidthMm), CutPlanSheet.Rows(content.Plan, context));
+        ClothPages.CutPlan(flow, content.Plan, context);
         Order(flow, content);
         WorkPages.Add(flow, content.Patterns);
         flow.Heading("Cautions");
