@@ -7,9 +7,6 @@ namespace CanvasCut.Job;
 /// <summary>The cut plan in results.json.</summary>
 internal static class CutPlanJson
 {
-    /// <summary>Digits kept of a length in millimetres; finer than any drawing.</summary>
-    private const int Digits = 6;
-
     public static object Of(CutPlan plan) => new
     {
         roll_width_mm = Mm(plan.Roll.Width),
@@ -18,7 +15,7 @@ internal static class CutPlanJson
         lower_bound_mm = Mm(plan.LowerBound),
         lower_bound_by = PlanWords.Of(plan.Proof.Shown),
         verdict = PlanWords.Of(plan.Proof.Verdict),
-        use = Math.Round(plan.Use, Digits),
+        use = Math.Round(plan.Use, JsonText.Digits),
         placed = plan.Placed.Select(Placed),
         straight_cuts = plan.StraightCuts.Select(cut => new { after = cut.After, from_cut_end_mm = Mm(cut.At) }),
         leftovers = plan.Leftovers.Select(leftover => new
@@ -46,5 +43,5 @@ internal static class CutPlanJson
 
     private static double Mm(Length length) => Mm(length.Millimeters);
 
-    private static double Mm(double millimetres) => Math.Round(millimetres, Digits) + 0.0;
+    private static double Mm(double millimetres) => JsonText.Mm(millimetres);
 }
