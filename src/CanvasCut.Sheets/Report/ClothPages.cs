@@ -23,5 +23,8 @@ internal static class ClothPages
             flow.Text(string.Empty);
             flow.Rows(CutPlanLists.LeftoverTable(flow.WidthMm), leftovers);
         }
+
+        flow.Text(string.Empty);
+        flow.Text("Another roll, other turns, a seam in the carrier: the command \"cloth\" lays the pieces on every roll on sale and tells what each way costs and gives up.");
     }
 }

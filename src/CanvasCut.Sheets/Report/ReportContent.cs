@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
+using CanvasCut.Nesting;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 
@@ -13,4 +14,10 @@ namespace CanvasCut.Sheets;
 /// <param name="Order">What to buy.</param>
 /// <param name="Cost">What it costs; null without a price file.</param>
 public sealed record ReportContent(
-    PatternSet Patterns, FitChoice Fit, ImmutableArray<CheckResult> Checks, CutPlan Plan, ImmutableArray<OrderLine> Order, OrderCost? Cost);
+    PatternSet Patterns, FitChoice Fit, ImmutableArray<CheckResult> Checks, CutPlan Plan, ImmutableArray<OrderLine> Order, OrderCost? Cost)
+{
+    private readonly Lazy<ImmutableArray<ClothChoice>> _clothChoices = new(() => Takeoff.ClothChoices.Of(Patterns, Plan, new BottomLeftSearch()));
+
+    /// <summary>Every roll on sale, with and without turns and a seam; worked out when first asked for.</summary>
+    public ImmutableArray<ClothChoice> ClothChoices => _clothChoices.Value;
+}
