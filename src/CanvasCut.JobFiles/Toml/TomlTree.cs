@@ -85,7 +85,6 @@ internal static class TomlTree
         FloatValueSyntax number => new TomlScalar(PlaceOf(value), number.Value),
         DateTimeValueSyntax { Kind: SyntaxKind.LocalDate } date => new TomlScalar(PlaceOf(value), DateOnly.FromDateTime(date.Value.DateTime.DateTime)),
         BooleanValueSyntax flag => new TomlScalar(PlaceOf(value), flag.Value),
-        DateTimeValueSyntax date => new TomlScalar(PlaceOf(value), DateOnly.FromDateTime(date.Value.DateTime.Date)),
         _ => new TomlScalar(PlaceOf(value), null),
     };
 
