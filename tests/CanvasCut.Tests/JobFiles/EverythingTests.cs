@@ -112,7 +112,8 @@ public sealed class EverythingTests
         Assert.Equal(
             ("basting-6", "binding-25", "foam-25", "webbing-25"),
             (supplies.Tapes.Basting.Grade.Id, supplies.Tapes.Binding.Grade.Id, supplies.Tapes.Foam.Grade.Id, supplies.Tapes.Webbing.Grade.Id));
-        Assert.Equal(new BuyingSpec(0.1m, null), Job.Workshop.Buying);
+        Assert.Equal((0.1m, null), (Job.Workshop.Buying.Spare, Job.Workshop.Buying.Prices));
+        Assert.Equal([1200, 1370, 1524], Job.Workshop.Buying.RollWidths.Select(width => width.Millimeters));
     }
 
     [Fact]
