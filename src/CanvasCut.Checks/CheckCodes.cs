@@ -95,6 +95,9 @@ public static class CheckCodes
     /// <summary>A piece and the roll's width.</summary>
     public const string ClothWidth = "cloth.width";
 
+    /// <summary>A seam's thickest crossing and what a machine sews through.</summary>
+    public const string SeamLayers = "seam.layers";
+
     /// <summary>A piece and the plotter's roll.</summary>
     public const string PlotRoll = "plot.roll";
 
@@ -150,7 +153,7 @@ public static class CheckCodes
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
         PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, ZipperStock, ClothWidth,
-        PlotRoll,
+        SeamLayers, PlotRoll,
         WindZipper, WindZipperEnd, WindPocket, WindSeam, WindBond, WindOff,
         BondingOnto, BondingSurface, BondingDew, BondingClear, HeatFree, HeatBlocked, SlopeCorner, SlopeDrain,
         TopCondition,

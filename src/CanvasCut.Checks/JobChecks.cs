@@ -21,6 +21,7 @@ public static class JobChecks
             .Concat(SupportChecks.Of(patterns))
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SupplyChecks.Of(patterns))
+            .Concat(SeamChecks.Of(patterns))
             .Concat(PlotChecks.Of(patterns))
             .Concat(WindChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(BondingChecks.Of(patterns.Job))

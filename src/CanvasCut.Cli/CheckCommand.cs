@@ -12,13 +12,15 @@ internal static class CheckCommand
         var json = new Option<bool>("--json") { Description = "Prints what results.json would hold." };
         var all = new Option<bool>("--all") { Description = "Shows every check that passed, not the tightest of each kind." };
         var command = new Command("check", "Tells whether it fits; writes nothing.") { job, json, all };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), (parsed.GetValue(json), parsed.GetValue(all)), faces));
+        var side = new SideOptions();
+        side.AddTo(command);
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), (parsed.GetValue(json), parsed.GetValue(all)), side.Of(parsed), faces));
         return command;
     }
 
-    private static int Run(string path, (bool AsJson, bool All) how, Faces faces)
+    private static int Run(string path, (bool AsJson, bool All) how, SideNames side, Faces faces)
     {
-        if (JobSource.Read(path, faces, out var code) is not { } outcome)
+        if (JobSource.Read(path, (null, side), faces, out var code) is not { } outcome)
         {
             return code;
         }

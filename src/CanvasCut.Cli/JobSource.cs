@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Job;
+using CanvasCut.JobFiles;
 
 namespace CanvasCut.Cli;
 
@@ -10,20 +11,23 @@ internal static class JobSource
     /// <param name="path">The job file; null for the built-in example.</param>
     /// <param name="faces">Where to complain.</param>
     /// <param name="code">The exit code when there is no outcome.</param>
-    public static JobOutcome? Read(string? path, Faces faces, out int code) => Read(path, readings: null, faces, out code);
+    public static JobOutcome? Read(string? path, Faces faces, out int code) => Read(path, (null, SideNames.None), faces, out code);
 
-    /// <summary>The same for a printer that is not true; readings null for what the file says of it.</summary>
-    public static JobOutcome? Read(string? path, PrintReadings? readings, Faces faces, out int code)
+    /// <summary>The same for a printer that is not true, or with materials and prices of the user's own.</summary>
+    public static JobOutcome? Read(string? path, (PrintReadings? Readings, SideNames Side) given, Faces faces, out int code)
     {
-        code = ExitCode.Done;
+        code = ExitCode.NotWritten;
         var text = path is null ? BuiltInExample.Text : TextSource.Read(path, "job file", $"canvascut new {path} begins one", faces);
-        if (text is null)
+        if (text is null
+            || !TryRead(given.Side.Materials, "materials file", faces, out var materials)
+            || !TryRead(given.Side.Prices, "price file", faces, out var prices))
         {
-            code = ExitCode.NotWritten;
             return null;
         }
 
-        var outcome = JobOutcome.Of(text, path ?? BuiltInExample.FileName, readings);
+        code = ExitCode.Done;
+        var side = new SideFiles(name => Beside(path, name), materials, prices);
+        var outcome = JobOutcome.Of(text, path ?? BuiltInExample.FileName, given.Readings, side);
         if (outcome.IsValid)
         {
             return outcome.Value;
@@ -42,4 +46,25 @@ internal static class JobSource
     private static string Summary(Checked<JobOutcome> outcome) => outcome.Problems.Length == 1
         ? "1 problem; nothing was written. docs/job-file.md tells of every field."
         : $"{outcome.Problems.Length} problems; nothing was written. docs/job-file.md tells of every field.";
+
+    private static bool TryRead(string? path, string what, Faces faces, out NamedText? file)
+    {
+        var text = path is null ? null : TextSource.Read(path, what, "canvascut order --help tells of it", faces);
+        file = text is null ? null : new(path!, text);
+        return path is null || text is not null;
+    }
+
+    /// <summary>A file that a job names, looked for beside the job file; null when it cannot be read.</summary>
+    private static NamedText? Beside(string? path, string name)
+    {
+        try
+        {
+            var full = Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, name);
+            return new FileInfo(full) is { Exists: true, Length: <= TextSource.MostBytes } ? new(full, File.ReadAllText(full)) : null;
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return null;
+        }
+    }
 }

@@ -16,12 +16,14 @@ internal static class MakeCommand
         var job = new Argument<string?>("JOB") { Description = "The job file; without one the built-in example runs.", Arity = ArgumentArity.ZeroOrOne };
         var folder = new Option<string>("--out", "-o") { Description = "The folder to write, replaced whole.", DefaultValueFactory = _ => UsualFolder };
         var command = new Command("make", "Makes templates, cut plan, report and order of a job.") { job, folder };
-        command.SetAction(parsed => Run(parsed.GetValue(job), parsed.GetRequiredValue(folder), readings: null, faces));
+        var side = new SideOptions();
+        side.AddTo(command);
+        command.SetAction(parsed => Run(parsed.GetValue(job), parsed.GetRequiredValue(folder), (null, side.Of(parsed)), faces));
         return command;
     }
 
     /// <summary>Makes all files of a job.</summary>
-    public static int Run(string? path, string folder, PrintReadings? readings, Faces faces)
+    public static int Run(string? path, string folder, (PrintReadings? Readings, SideNames Side) given, Faces faces)
     {
         if (string.IsNullOrWhiteSpace(folder))
         {
@@ -29,7 +31,7 @@ internal static class MakeCommand
             return ExitCode.WrongInput;
         }
 
-        if (JobSource.Read(path, readings, faces, out var code) is not { } outcome)
+        if (JobSource.Read(path, given, faces, out var code) is not { } outcome)
         {
             return code;
         }
@@ -74,6 +76,11 @@ internal static class MakeCommand
         foreach (var sentence in ResultFiles.LeftOut(outcome, files))
         {
             output.WriteLine(sentence);
+        }
+
+        if (outcome.Content.Cost is { } cost)
+        {
+            output.WriteLine(cost.Summary);
         }
 
         output.WriteLine($"Look first at {Path.Combine(folder, "report.pdf")}; then print {Path.Combine(folder, "templates.pdf")} at 100 %, never \"fit to page\".");

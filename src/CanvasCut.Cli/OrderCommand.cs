@@ -1,6 +1,7 @@
 using System.CommandLine;
 using CanvasCut.Job;
 using CanvasCut.Sheets;
+using CanvasCut.Takeoff;
 using Spectre.Console;
 
 namespace CanvasCut.Cli;
@@ -12,21 +13,28 @@ internal static class OrderCommand
     {
         var job = new Argument<string>("JOB") { Description = "The job file." };
         var csv = new Option<bool>("--csv") { Description = "Prints what order.csv would hold." };
-        var command = new Command("order", "Tells what to buy; writes nothing.") { job, csv };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), parsed.GetValue(csv), faces));
+        var json = new Option<bool>("--json") { Description = "Prints the order for programs." };
+        var command = new Command("order", "Tells what to buy and what it costs; writes nothing.") { job, csv, json };
+        var side = new SideOptions();
+        side.AddTo(command);
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), (parsed.GetValue(csv), parsed.GetValue(json)), side.Of(parsed), faces));
         return command;
     }
 
-    private static int Run(string path, bool asCsv, Faces faces)
+    private static int Run(string path, (bool AsCsv, bool AsJson) how, SideNames side, Faces faces)
     {
-        if (JobSource.Read(path, faces, out var code) is not { } outcome)
+        if (JobSource.Read(path, (null, side), faces, out var code) is not { } outcome)
         {
             return code;
         }
 
-        if (asCsv)
+        if (how.AsCsv)
         {
-            faces.Output.Write(OrderCsv.Of(outcome.Content.Order));
+            faces.Output.Write(OrderCsv.Of(outcome.Content));
+        }
+        else if (how.AsJson)
+        {
+            faces.Output.Write(OrderJson.Of(outcome));
         }
         else
         {
@@ -39,17 +47,48 @@ internal static class OrderCommand
     private static void WriteTable(JobOutcome outcome, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns("Item", "Quantity", "Unit", "That is", "For");
+        table.AddColumns("Item", "Buy", "That is", "Rounded", "For");
         foreach (var line in outcome.Content.Order)
         {
-            table.AddRow(new Text(line.Item), new Text(line.Quantity), new Text(line.Unit), new Text(line.Also), new Text(line.For));
+            table.AddRow(
+                new Text(line.Item),
+                new Text($"{line.Quantity} {line.Unit}"),
+                new Text(line.Bought.Other is { } other ? FormattableString.Invariant($"{other.Number} {other.Unit}") : string.Empty),
+                new Text(line.Rounding),
+                new Text($"{line.Use.Text}; {line.Also}"));
         }
 
         faces.Console().Write(table);
         faces.Output.WriteLine($"Cloth: {ProofText.Of(outcome.Content.Plan, outcome.Context.Units)}");
+        if (outcome.Content.Cost is { } cost)
+        {
+            WriteCost(cost, faces);
+        }
+
         if (outcome.HasFailed)
         {
             faces.Output.WriteLine($"{outcome.Context.Warning}: run check before you buy.");
         }
+    }
+
+    private static void WriteCost(OrderCost cost, Faces faces)
+    {
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns("Item", "Price", "Amount");
+        foreach (var line in cost.Lines)
+        {
+            table.AddRow(
+                new Text(line.Line.Item),
+                new Text(line.Price is { } price ? FormattableString.Invariant($"{price.Amount:0.00##} per {price.Per}") : "no price"),
+                new Text(line.Amount is { } amount ? cost.Text(amount) : "-"));
+        }
+
+        foreach (var (name, amount) in new[] { ("materials", cost.Materials), ("waste", cost.Waste), ("labour", cost.Labour) })
+        {
+            table.AddRow(new Text(name), new Text(string.Empty), new Text(cost.Text(amount)));
+        }
+
+        faces.Console().Write(table);
+        faces.Output.WriteLine(cost.Summary);
     }
 }

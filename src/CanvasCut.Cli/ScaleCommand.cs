@@ -31,7 +31,7 @@ internal static class ScaleCommand
         }
 
         return typed.ReadX is null ? WriteTest(typed.Paper ?? UsualPaper, typed.Out ?? UsualFile, faces)
-            : Readings(typed, faces) is { } readings ? MakeCommand.Run(typed.Job, typed.Out ?? MakeCommand.UsualFolder, readings, faces)
+            : Readings(typed, faces) is { } readings ? MakeCommand.Run(typed.Job, typed.Out ?? MakeCommand.UsualFolder, (readings, SideNames.None), faces)
             : ExitCode.WrongInput;
     }
 

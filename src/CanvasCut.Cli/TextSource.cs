@@ -4,7 +4,7 @@ namespace CanvasCut.Cli;
 internal static class TextSource
 {
     /// <summary>A job file larger than this is something else.</summary>
-    private const long MostBytes = 1 << 20;
+    public const long MostBytes = 1 << 20;
 
     /// <summary>The file's text; null when it cannot be had, which is told.</summary>
     /// <param name="path">As typed.</param>

@@ -42,7 +42,10 @@ public sealed record Fastenings(ZipperSpec Zipper, PocketSpec Pocket, WeatherStr
 /// <param name="Paper">The paper for the templates.</param>
 /// <param name="Dxf">The DXF file for a shop's cutter.</param>
 /// <param name="Plot">The plotter, if there is one.</param>
-public sealed record Workshop(ClothSpec Cloth, SewingSpec Sewing, PaperSpec Paper, DxfSpec Dxf, PlotSpec Plot);
+/// <param name="Supplies">The grades of what is bought.</param>
+/// <param name="Buying">Spare and prices.</param>
+public sealed record Workshop(
+    ClothSpec Cloth, SewingSpec Sewing, PaperSpec Paper, DxfSpec Dxf, PlotSpec Plot, JobSupplies Supplies, BuyingSpec Buying);
 
 /// <summary>A field that the job file left out.</summary>
 /// <param name="Field">Its full name, as in zipper.setback.</param>

@@ -39,8 +39,15 @@ public sealed record PanelBody(Length Length, Length Width, Length Thickness, Le
 /// <param name="Bends">Which side may be curved.</param>
 /// <param name="AllowsHardPoints">Whether a tube may lie under cells.</param>
 /// <param name="MaxWind">The wind above which it must come off; null when not stated.</param>
+/// <param name="HasAdhesive">Whether its back is adhesive, so that no tape is needed.</param>
 /// <param name="MaxBend">The limit as an angle over a length; null when the data sheet gives none.</param>
-public sealed record PanelLimits(Length? MinBendRadius, BendAxis Bends, bool AllowsHardPoints, Speed? MaxWind, BendArc? MaxBend = null)
+public sealed record PanelLimits(
+    Length? MinBendRadius,
+    BendAxis Bends,
+    bool AllowsHardPoints,
+    Speed? MaxWind,
+    BendArc? MaxBend = null,
+    bool HasAdhesive = false)
 {
     /// <summary>The smallest radius allowed, of a radius and an angle the gentler one; null when neither is given.</summary>
     public Length? SmallestRadius => (MinBendRadius, MaxBend?.Radius) switch

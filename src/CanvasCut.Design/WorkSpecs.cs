@@ -6,8 +6,7 @@ namespace CanvasCut.Design;
 /// <param name="StitchLength">From hole to hole.</param>
 /// <param name="Thread">What to ask the shop for.</param>
 /// <param name="Rows">Rows of stitches along hems, zippers and pocket legs.</param>
-/// <param name="Plies">Layers of cloth usually under the needle.</param>
-public sealed record SewingSpec(Length StitchLength, string Thread, int Rows, int Plies);
+public sealed record SewingSpec(Length StitchLength, string Thread, int Rows);
 
 /// <summary>The paper the templates are printed on.</summary>
 /// <param name="Name">Such as A4, Letter or roll 914 mm.</param>
@@ -45,7 +44,8 @@ public sealed record PlotSpec(Length? RollWidth, bool SingleStroke);
 /// <param name="CellMargin">Between a tube and the nearest cell.</param>
 /// <param name="ShadeGap">Between cloth over the panel and the nearest cell.</param>
 /// <param name="Shape">What is allowed of the shape of cloth and carrier.</param>
-public sealed record LimitSpec(double BendFactor, Length TubeClearance, Length CellMargin, Length ShadeGap, ShapeLimits Shape);
+/// <param name="SewnThickness">The most that a domestic machine sews through.</param>
+public sealed record LimitSpec(double BendFactor, Length TubeClearance, Length CellMargin, Length ShadeGap, ShapeLimits Shape, Length SewnThickness);
 
 /// <summary>How far cloth and carrier may be from the shape they are drawn in.</summary>
 /// <param name="ClothSag">How far the cloth is taken to sag between two bows where it was not measured, as a part of the span.</param>

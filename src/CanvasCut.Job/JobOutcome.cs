@@ -41,8 +41,15 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     /// <param name="text">The file's text.</param>
     /// <param name="fileName">What messages call it.</param>
     /// <param name="readings">What the printer makes of the 100 mm square; null for what the file says.</param>
-    public static Checked<JobOutcome> Of(string text, string fileName, PrintReadings? readings) =>
-        JobFile.Read(text, fileName).Then(job => Of(readings is null ? job : PrintedOn(job, readings)));
+    public static Checked<JobOutcome> Of(string text, string fileName, PrintReadings? readings) => Of(text, fileName, readings, SideFiles.None);
+
+    /// <summary>The same with the materials and prices that the job or the user names.</summary>
+    /// <param name="text">The file's text.</param>
+    /// <param name="fileName">What messages call it.</param>
+    /// <param name="readings">What the printer makes of the 100 mm square; null for what the file says.</param>
+    /// <param name="side">The other files.</param>
+    public static Checked<JobOutcome> Of(string text, string fileName, PrintReadings? readings, SideFiles side) =>
+        JobFile.Read(text, fileName, side).Then(job => Of(readings is null ? job : PrintedOn(job, readings)));
 
     private static CarrierJob PrintedOn(CarrierJob job, PrintReadings readings) =>
         job with { Workshop = job.Workshop with { Paper = job.Workshop.Paper with { Readings = readings } } };
@@ -53,8 +60,10 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
         var patterns = PatternSet.Of(job, fit.Mounted);
         var checks = JobChecks.Of(patterns);
         var plan = CutPlan.Of(patterns, new BottomLeftSearch());
+        var order = OrderList.Of(patterns, plan);
+        var cost = job.Workshop.Buying.Prices is { } prices ? OrderCost.Of(order, prices) : null;
         return new(
-            new(patterns, fit, checks, plan, OrderList.Of(patterns, plan)),
+            new(patterns, fit, checks, plan, order, cost),
             new(job.Name, Version, job.Units, WarningOf(checks)));
     }
 

@@ -9,15 +9,23 @@ public static class JobFile
     /// <param name="text">TOML, with the fields of docs/job-file.md.</param>
     /// <param name="fileName">As the user gave it; stands before each problem.</param>
     /// <returns>Never throws for any text.</returns>
-    public static Checked<CarrierJob> Read(string text, string fileName)
+    public static Checked<CarrierJob> Read(string text, string fileName) => Read(text, fileName, SideFiles.None);
+
+    /// <summary>The same with the materials and prices that the job or the caller names.</summary>
+    /// <param name="text">TOML, with the fields of docs/job-file.md.</param>
+    /// <param name="fileName">As the user gave it; stands before each problem.</param>
+    /// <param name="side">The other files; their problems come after the job's.</param>
+    public static Checked<CarrierJob> Read(string text, string fileName, SideFiles side)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(fileName);
-        var log = new ProblemLog();
+        ArgumentNullException.ThrowIfNull(side);
+        var (log, materials, prices) = (new ProblemLog(), new ProblemLog(), new ProblemLog());
         var (root, isWhole) = TomlText.Read(text, fileName, log);
         new UnknownFields(fileName, log).Check(root, string.Empty);
         AcceptedFields.Check(root, fileName, log);
-        var reader = new FieldReader(root, fileName, log, isWhole);
+        var supplies = SupplyChoice.Read(root, fileName, side, (log, materials, prices));
+        var reader = new FieldReader((root, isWhole), fileName, supplies, log);
         var values = reader.ReadAll();
         if (isWhole)
         {
@@ -25,6 +33,8 @@ public static class JobFile
             JobRules.Check(values, log);
         }
 
-        return log.Finish(() => JobBuilder.Build(values, [.. reader.Defaults]));
+        log.Append(materials);
+        log.Append(prices);
+        return log.Finish(() => JobBuilder.Build(values, supplies, [.. reader.Defaults]));
     }
 }

@@ -93,6 +93,21 @@ public static class ProblemCode
     /// <summary>A reading of the 100 mm square cannot be corrected, or one of the two is missing.</summary>
     public const string Reading = "CC129";
 
+    /// <summary>A file that the job names cannot be read.</summary>
+    public const string SideFile = "CC140";
+
+    /// <summary>There is no such grade, or it is of another kind.</summary>
+    public const string Grade = "CC141";
+
+    /// <summary>A price, a date or a currency is none.</summary>
+    public const string Price = "CC142";
+
+    /// <summary>An item is priced twice.</summary>
+    public const string PricedTwice = "CC143";
+
+    /// <summary>An item is not sold by that unit.</summary>
+    public const string PriceUnit = "CC144";
+
     /// <summary>The temperatures between which bonding is allowed contradict each other.</summary>
     public const string BondingLimits = "CC150";
 

@@ -19,7 +19,7 @@ public sealed record PlacedPiece(PatternPiece Piece, int Number, int Copy, Outli
 /// <param name="Roll">The roll.</param>
 /// <param name="Placed">Every piece, in the order of the pattern set.</param>
 /// <param name="Used">From the cut end to the last piece.</param>
-/// <param name="Ordered">The used length rounded up to the shop's step.</param>
+/// <param name="Ordered">The used length and the spare rounded up to the shop's step.</param>
 /// <param name="Proof">How short a layout can be at most, and what follows for this one.</param>
 public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed, Length Used, Length Ordered, PlanProof Proof)
 {
@@ -43,12 +43,13 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
             cloth.Lay.Gap.Millimeters);
         var layout = search.Find(task) ?? throw new InvalidOperationException("A piece does not fit the roll.");
         var used = Length.FromMillimeters(layout.LengthMm);
+        var spare = patterns.Job.Workshop.Buying.Spare;
         return new(
             cloth.Roll,
             PlacedOf(patterns.Pieces, layout, quarters, cloth.Roll.Selvage.Millimeters),
             used,
-            RoundedUp(used, cloth.Roll.OrderStep),
-            PlanProof.Of(layout, cloth.Roll.OrderStep));
+            RoundedUp(used * (1 + (double)spare), cloth.Roll.OrderStep),
+            PlanProof.Of(layout, cloth.Roll.OrderStep, spare));
     }
 
     /// <summary>A length rounded up to a whole number of steps.</summary>

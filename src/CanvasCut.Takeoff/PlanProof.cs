@@ -25,11 +25,13 @@ public sealed record PlanProof(Length Bound, BoundKind Shown, PlanVerdict Verdic
     /// <summary>Judges a layout.</summary>
     /// <param name="layout">The layout.</param>
     /// <param name="step">The shop cuts in multiples of this.</param>
-    public static PlanProof Of(NestingLayout layout, Length step)
+    /// <param name="spare">What is ordered beyond the layout, as a part of it.</param>
+    public static PlanProof Of(NestingLayout layout, Length step, decimal spare)
     {
         var bounds = new LengthBounds(layout.Task);
         var best = bounds.Best(layout.LengthMm);
-        var shorter = CutPlan.RoundedUp(Length.FromMillimeters(layout.LengthMm), step) - step;
+        var withSpare = 1 + (double)spare;
+        var shorter = (CutPlan.RoundedUp(Length.FromMillimeters(layout.LengthMm * withSpare), step) - step) / withSpare;
         var verdict = layout.LengthMm - best.LengthMm <= LengthBounds.SameMm * 1.01 ? PlanVerdict.Shortest
             : shorter.Millimeters <= best.LengthMm || bounds.RulesOut(shorter.Millimeters) is not null ? PlanVerdict.OrderProven
             : PlanVerdict.Open;

@@ -10,7 +10,7 @@ internal sealed class LengthParser
     public const int Decimals = 9;
 
     private const string NeedsUnit = "needs a unit, such as \"1040 mm\" or \"41 in\"";
-    private const decimal Longest = 1_000_000;
+    private const decimal Longest = 10_000_000;
 
     private readonly List<LengthToken> _tokens;
     private int _at;
@@ -35,7 +35,7 @@ internal sealed class LengthParser
         var parser = new LengthParser(LengthToken.AllOf(text));
         var millimetres = parser.Signed();
         return parser._reason is { } reason ? LengthReading.Not(reason)
-            : Math.Abs(millimetres) > Longest ? LengthReading.Not("is longer than a kilometre")
+            : Math.Abs(millimetres) > Longest ? LengthReading.Not("is longer than ten kilometres")
             : LengthReading.Of(Math.Round(millimetres, Decimals));
     }
 
@@ -147,7 +147,7 @@ internal sealed class LengthParser
         _at++;
         return !decimal.TryParse(token.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
             ? Fail($"has a number that cannot be read, {token.Text}")
-            : number > Longest ? Fail("is longer than a kilometre") : number;
+            : number > Longest ? Fail("is longer than ten kilometres") : number;
     }
 
     private bool IsNext(params LengthTokenKind[] kinds) => _tokens.Skip(_at).Take(kinds.Length).Select(token => token.Kind).SequenceEqual(kinds);

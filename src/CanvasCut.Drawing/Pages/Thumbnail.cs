@@ -64,13 +64,23 @@ internal static class Thumbnail
         }
 
         var y = cell.Top - TitleHeightMm;
-        foreach (var line in TextWrap.Lines(title, cell.WidthMm, WrappedHeightMm, isBold: true).Take(MostTitleLines))
+        foreach (var line in TitleLines(title, cell))
         {
             yield return new(line, new(cell.Left, y), WrappedHeightMm, IsBold: true);
             y -= WrappedLineMm;
         }
 
         yield return new(pages, new(cell.Left, y - (LineMm - WrappedLineMm)), TitleHeightMm - 0.4);
+    }
+
+    /// <summary>The title over several lines, but no more than leave half of the cell to the picture.</summary>
+    private static ImmutableArray<string> TitleLines(string title, Box cell)
+    {
+        var most = (int)Math.Clamp(((cell.HeightMm / 2) - TitleRoomMm + LineMm) / WrappedLineMm, 1, MostTitleLines);
+        var lines = TextWrap.Lines(title, cell.WidthMm, WrappedHeightMm, isBold: true);
+        return lines.Length <= most
+            ? lines
+            : [.. lines.Take(most - 1), TextWidth.Shortened(string.Join(' ', lines.Skip(most - 1)), cell.WidthMm, WrappedHeightMm, isBold: true)];
     }
 
     /// <summary>What is to be cut, in grey so that page labels can be read on it; every line where nothing is to be cut.</summary>

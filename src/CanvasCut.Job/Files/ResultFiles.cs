@@ -41,7 +41,7 @@ public static class ResultFiles
             .. Shape(content, context),
             Svg(cutPlan, "cut-plan.svg", "the pieces on the roll"),
             Png(cutPlan, "cut-plan.png", "the same as a picture"),
-            Text("order.csv", OrderCsv.Of(content.Order), "what to buy, for a spreadsheet"),
+            Text("order.csv", OrderCsv.Of(content), "what to buy, for a spreadsheet"),
             .. CutterFiles.Of(outcome, drawings),
             .. drawings.Select(drawing => Svg(drawing.ToSheet(), $"pieces/{drawing.Piece.Title.Id}.svg", $"{drawing.Title}, true size")),
         ];

@@ -1,6 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
@@ -14,22 +11,10 @@ public static class ResultsJson
     /// <summary>The value of "format": what tells our results from anyone else's file of that name.</summary>
     public const string Format = "canvascut-results-1";
 
-    /// <summary>Digits kept of a length in millimetres; finer than any drawing.</summary>
-    private const int Digits = 6;
-
     /// <summary>The file's text.</summary>
     /// <param name="outcome">The results.</param>
     /// <param name="files">The names of all files written with it, itself included.</param>
-    public static string Of(JobOutcome outcome, IEnumerable<string> files)
-    {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
-        {
-            JsonSerializer.Serialize(json, Root(outcome, files));
-        }
-
-        return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
-    }
+    public static string Of(JobOutcome outcome, IEnumerable<string> files) => JsonText.Of(Root(outcome, files));
 
     private static Dictionary<string, object?> Root(JobOutcome outcome, IEnumerable<string> files)
     {
@@ -61,7 +46,10 @@ public static class ResultsJson
                 covers_mm = Mm(pocket.Covers),
             }),
             ["cut_plan"] = CutPlan(outcome),
-            ["order"] = content.Order.Select(line => new { item = line.Item, quantity = line.Quantity, unit = line.Unit, also = line.Also, @for = line.For }),
+            ["order"] = OrderJson.Lines(content),
+            ["cost"] = OrderJson.Cost(content),
+            ["seams"] = OrderJson.Seams(content),
+            ["materials"] = OrderJson.Materials(content),
             ["work"] = WorkJson.Root(outcome),
             ["care"] = CareJson.Root(content.Patterns.Job),
             ["marks"] = TopMarks.Of(mounted).Select(mark => new { name = mark.Name, station_mm = Mm(mark.Place.Station), offset_mm = Mm(mark.Place.Offset) }),
@@ -131,7 +119,7 @@ public static class ResultsJson
             lower_bound_mm = Mm(plan.LowerBound),
             lower_bound_by = PlanWords.Of(plan.Proof.Shown),
             verdict = PlanWords.Of(plan.Proof.Verdict),
-            use = Math.Round(plan.Use, Digits),
+            use = Math.Round(plan.Use, JsonText.Digits),
             placed = plan.Placed.Select(placed => new { piece = placed.Piece.Title.Id, copy = placed.Copy, cut_mm = Points(placed.Outline) }),
         };
     }
@@ -142,9 +130,9 @@ public static class ResultsJson
 
     private static double[][] Points(CanvasCut.Geometry.Outline outline) => [.. outline.Corners.Select(point => new[] { Mm(point.X), Mm(point.Y) })];
 
-    private static double? Number(IQuantity? quantity) => quantity is null ? null : Math.Round(QuantityWords.Plain(quantity).Number, Digits) + 0.0;
+    private static double? Number(IQuantity? quantity) => quantity is null ? null : Math.Round(QuantityWords.Plain(quantity).Number, JsonText.Digits) + 0.0;
 
     private static double? Mm(Length? length) => length is { } value ? Mm(value.Millimeters) : null;
 
-    private static double Mm(double millimetres) => Math.Round(millimetres, Digits) + 0.0;
+    private static double Mm(double millimetres) => JsonText.Mm(millimetres);
 }

@@ -7,7 +7,7 @@ namespace CanvasCut.JobFiles;
 /// <summary>Makes the job of values that have all been found right.</summary>
 internal static class JobBuilder
 {
-    public static CarrierJob Build(JobValues values, ImmutableArray<DefaultUsed> defaults)
+    public static CarrierJob Build(JobValues values, SupplyChoice supplies, ImmutableArray<DefaultUsed> defaults)
     {
         var given = new GivenValues(values);
         return new(
@@ -17,7 +17,7 @@ internal static class JobBuilder
             PanelBuilder.Build(given),
             Carrier(given),
             FasteningsBuilder.Build(given),
-            WorkshopBuilder.Build(given),
+            WorkshopBuilder.Build(given, supplies),
             Limits(given),
             ConditionsBuilder.Build(given),
             Work(given),
@@ -47,7 +47,8 @@ internal static class JobBuilder
             given.Length("limits.edge_gap"),
             given.Length("limits.zipper_pull"),
             given.Quantity<double>("limits.shrink"),
-            given.Quantity<double>("limits.creep")));
+            given.Quantity<double>("limits.creep")),
+        given.Length("limits.sewn_thickness"));
 
     private static WorkSpec Work(GivenValues given) => new(
         given.Quantity<Duration>("work.hours_per_day"),

@@ -5,7 +5,14 @@ namespace CanvasCut.JobFiles;
 /// <summary>Makes cloth, sewing, paper and plotter.</summary>
 internal static class WorkshopBuilder
 {
-    public static Workshop Build(GivenValues given) => new(Cloth(given), Sewing(given), Paper(given), Dxf(given), Plot(given));
+    public static Workshop Build(GivenValues given, SupplyChoice supplies) => new(
+        Cloth(given),
+        Sewing(given),
+        Paper(given),
+        Dxf(given),
+        Plot(given),
+        supplies.Build(),
+        new((decimal)given.Quantity<double>("cloth.spare"), supplies.Prices));
 
     private static ClothSpec Cloth(GivenValues given) => new(
         given.Text("cloth.name"),
@@ -17,8 +24,7 @@ internal static class WorkshopBuilder
     private static SewingSpec Sewing(GivenValues given) => new(
         given.Length("sewing.stitch_length"),
         given.Text("sewing.thread"),
-        given.Quantity<int>("sewing.rows"),
-        given.Quantity<int>("sewing.plies"));
+        given.Quantity<int>("sewing.rows"));
 
     private static DxfSpec Dxf(GivenValues given) => new(
         given.Text("dxf.units") == "in" ? DxfUnit.Inch : DxfUnit.Millimetre,

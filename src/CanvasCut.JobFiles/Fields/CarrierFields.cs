@@ -21,6 +21,7 @@ internal static class CarrierFields
         new("carrier.position.station", Length, Reach("0 mm", "6 m"), Presence.RequiredInTable),
         new("carrier.position.offset", Length, Signed("-3 m", "3 m"), Presence.RequiredInTable),
 
+        new Field("zipper.grade", Text, Any, Presence.Optional).Or("tooth-10", Source.Practice),
         new Field("zipper.chain", Length, Size("3 mm", "25 mm"), Presence.Optional).Or("10 mm", "nominal, from memory"),
         new Field("zipper.overall_width", Length, Size("15 mm", "80 mm"), Presence.Optional)
             .Or("1 1/2 in", "Marine Fabricator, \"Fabricating an enclosure\", 2010"),

@@ -14,6 +14,7 @@ internal enum FieldKind
     Count,
     Factor,
     Percent,
+    Share,
     Mass,
     Speed,
     Force,

@@ -12,6 +12,8 @@ internal static class TopFields
         new("name", Text, Any, Presence.Required),
         new Field("prints", Word, Any, Presence.Optional).Among("metric", "imperial", "both").Or("both", Source.Chosen),
         new("accept_unusual", NameList, Any, Presence.Optional),
+        new("materials", Text, Any, Presence.Optional),
+        new("prices", Text, Any, Presence.Optional),
 
         new("top.length", Length, Size("0.3 m", "6 m"), Presence.Required),
         new("top.width", Length, Size("0.3 m", "6 m"), Presence.Required),

@@ -10,10 +10,12 @@ internal static class WorkshopFields
 
     public static Field[] All { get; } =
     [
+        new Field("cloth.grade", Text, Any, Presence.Optional).Or("marine-acrylic", Source.Practice),
         new Field("cloth.name", Text, Any, Presence.Optional).Or("marine acrylic canvas, about 300 g/m2", Source.Practice),
         new Field("cloth.roll_width", Length, Size("0.5 m", "4 m"), Presence.Optional).Or("60 in", "from memory; ask the shop"),
         new Field("cloth.selvage", Length, Reach("0 mm", "60 mm"), Presence.Optional).Or("1/2 in", Source.Practice),
         new Field("cloth.order_step", Length, Size("1 mm", "5 m"), Presence.Optional).Or("0.1 m", Source.Practice).OrImperial("1/4 yd"),
+        new Field("cloth.spare", Share, Reach("0 %", "25 %"), Presence.Optional).Or("5 %", "5 to 10 %: common practice, no source"),
         new Field("cloth.warp", Word, Any, Presence.Optional).Among("fore-aft", "athwart")
             .Or("fore-aft", "Marine Fabricator, \"Tips for better fitting tops\", 2013"),
         new Field("cloth.turns", Word, Any, Presence.Optional).Among("none", "half", "quarter").Or("half", Source.Practice),
@@ -24,9 +26,12 @@ internal static class WorkshopFields
         new Field("cloth.join", Word, Any, Presence.Optional).Among("full", "semi").Or("full", Source.Practice),
 
         new Field("sewing.stitch_length", Length, Size("1.5 mm", "10 mm"), Presence.Optional).Or("4.5 mm", "5 to 7 an inch: US Army TM 10-8340"),
+        new Field("sewing.thread_grade", Text, Any, Presence.Optional).Or("v92", Source.Practice),
         new Field("sewing.thread", Text, Any, Presence.Optional).Or("bonded UV polyester V92 (Tex 90)", Source.Practice),
         new Field("sewing.rows", Count, Size("1", "4"), Presence.Optional).Or("2", Source.Practice),
-        new Field("sewing.plies", Count, Size("1", "10"), Presence.Optional).Or("4", Source.Practice),
+
+        .. new[] { "basting-6", "binding-25", "foam-25", "webbing-25" }.Select(id =>
+            new Field($"tapes.{id.Split('-')[0]}", Text, Any, Presence.Optional).Or(id, Source.Practice)),
 
         new Field("paper.size", Paper, Any, Presence.Optional).Or("A4", Source.Chosen).OrImperial("Letter"),
         new Field("paper.margin", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("10 mm", "office printers leave 1/4 in: common practice"),
@@ -49,5 +54,6 @@ internal static class WorkshopFields
         new Field("limits.zipper_pull", Length, Reach("0 mm", "30 mm"), Presence.Optional).Or("6 mm", Source.RuleOfThumb),
         new Field("limits.shrink", Percent, Reach("0 %", "5 %"), Presence.Optional).Or("1 %", Source.RuleOfThumb),
         new Field("limits.creep", Percent, Reach("0 %", "5 %"), Presence.Optional).Or("0.5 %", Source.RuleOfThumb),
+        new Field("limits.sewn_thickness", Length, Size("1 mm", "20 mm"), Presence.Optional).Or("4 mm", Source.RuleOfThumb),
     ];
 }

@@ -5,12 +5,13 @@ namespace CanvasCut.JobFiles;
 
 /// <summary>Reads every known field of a file, takes the defaults, and reports what is wrong or missing.</summary>
 /// <remarks>What is missing from half a file may stand in the other half, and is not reported.</remarks>
-internal sealed class FieldReader(TomlTable root, string fileName, ProblemLog log, bool isWhole)
+internal sealed class FieldReader((TomlTable Root, bool IsWhole) file, string fileName, SupplyChoice supplies, ProblemLog log)
 {
+    private readonly TomlTable _root = file.Root;
     private readonly Dictionary<string, object> _values = new(StringComparer.Ordinal);
     private readonly List<DefaultUsed> _defaults = [];
-    private readonly HashSet<string> _accepted = new(AcceptedFields.Of(root), StringComparer.Ordinal);
-    private readonly bool _isImperial = root["prints"] is TomlScalar { Value: "imperial" };
+    private readonly HashSet<string> _accepted = new(AcceptedFields.Of(file.Root), StringComparer.Ordinal);
+    private readonly bool _isImperial = file.Root["prints"] is TomlScalar { Value: "imperial" };
 
     /// <summary>The defaults taken, in the order of docs/job-file.md.</summary>
     public IEnumerable<DefaultUsed> Defaults => _defaults.OrderBy(used => KnownFields.OrderOf(used.Field));
@@ -25,18 +26,18 @@ internal sealed class FieldReader(TomlTable root, string fileName, ProblemLog lo
             }
         }
 
-        return new(root, fileName, _values);
+        return new(_root, fileName, _values);
     }
 
     private IEnumerable<string> PathsOf(Field field)
     {
         var parts = field.Name.Split("[]");
-        return parts.Length == 1 ? [field.Name] : JobValues.TablesIn(root, parts[0]).Select(table => table + parts[1]);
+        return parts.Length == 1 ? [field.Name] : JobValues.TablesIn(_root, parts[0]).Select(table => table + parts[1]);
     }
 
     private void Read(Field field, string path)
     {
-        var (node, written, isBlocked) = FieldPath.Find(root, path);
+        var (node, written, isBlocked) = FieldPath.Find(_root, path);
         if (node is not null)
         {
             Keep(path, Written(new(field, PlaceAt(written, node.Place), node, log)));
@@ -45,10 +46,10 @@ internal sealed class FieldReader(TomlTable root, string fileName, ProblemLog lo
         {
             TakeDefault(field, path);
         }
-        else if (isWhole && !isBlocked && IsMissing(field, path))
+        else if (file.IsWhole && !isBlocked && IsMissing(field, path))
         {
             var example = FieldExample.Of(field);
-            log.Report(ProblemCode.Missing, PlaceAt(path, FieldPath.PlaceOf(root, path)), $"is missing; write it as in {example}.");
+            log.Report(ProblemCode.Missing, PlaceAt(path, FieldPath.PlaceOf(_root, path)), $"is missing; write it as in {example}.");
         }
     }
 
@@ -58,15 +59,15 @@ internal sealed class FieldReader(TomlTable root, string fileName, ProblemLog lo
     private bool IsMissing(Field field, string path) => field.Presence switch
     {
         Presence.Required => true,
-        Presence.RequiredInTable => FieldPath.Find(root, path[..path.LastIndexOf('.')]).Node is TomlTable,
+        Presence.RequiredInTable => FieldPath.Find(_root, path[..path.LastIndexOf('.')]).Node is TomlTable,
         _ => false,
     };
 
     private void TakeDefault(Field field, string path)
     {
-        var text = _isImperial ? field.ImperialDefault ?? field.Default! : field.Default!;
-        Keep(path, ValueParser.Parse(new(field, PlaceAt(path, root.Place), NodeOf(field, text), log)));
-        _defaults.Add(new(path, text, field.Source));
+        var (text, source) = supplies.DefaultOf(path) ?? (_isImperial ? field.ImperialDefault ?? field.Default! : field.Default!, field.Source);
+        Keep(path, ValueParser.Parse(new(field, PlaceAt(path, _root.Place), NodeOf(field, text), log)));
+        _defaults.Add(new(path, text, source));
     }
 
     private static TomlNode NodeOf(Field field, string text)

@@ -85,7 +85,7 @@ internal static partial class QuantityText
     /// <summary>The size of an end of a usual range, which is written as in a file.</summary>
     public static double SizeOf(FieldKind kind, string text) => kind switch
     {
-        FieldKind.Mass or FieldKind.Speed or FieldKind.Percent or FieldKind.Force or FieldKind.Temperature
+        FieldKind.Mass or FieldKind.Speed or FieldKind.Percent or FieldKind.Share or FieldKind.Force or FieldKind.Temperature
             or FieldKind.TemperatureStep or FieldKind.Duration or FieldKind.Humidity or FieldKind.Angle => SizeOf(Parse(kind, text)!),
         FieldKind.Count or FieldKind.Factor => double.Parse(text, CultureInfo.InvariantCulture),
         _ => SizeOf(LengthText.Parse(text).Value!.Value),

@@ -15,12 +15,12 @@ internal static class CarrierPiece
         var finished = GrownForShrink(centred.CarrierBox, job.Workshop.Cloth);
         var allowances = job.Carrier.Allowances;
         var hemmed = new HemmedBox(finished, TurnsOf(job.Carrier), job.Carrier.Corner);
-        return new(
+        return new PatternPiece(
             new("carrier", "Carrier", 1, Hand.Neither, PieceTitle.OuterFaceUp),
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
-            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished), .. PanelMarks(job, centred), .. Middles(finished)],
-            [AllowanceText.Of(allowances, job.Units), .. ShrinkNote(job), .. BindingNote(job)]);
+            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. Middles(finished)],
+            [AllowanceText.Of(allowances, job.Units), .. ShrinkNote(job), .. BindingNote(job)]).FoldedAlong(hemmed.FoldOrder);
     }
 
     /// <summary>The finished size before shrinking: divided by what will be left.</summary>
@@ -39,7 +39,7 @@ internal static class CarrierPiece
         return new(Of(Side.Forward), Of(Side.Aft), Of(Side.Port), Of(Side.Starboard));
     }
 
-    private static IEnumerable<PieceLine> ZipperLines(CarrierJob job, MountedShape centred, Box finished)
+    private static IEnumerable<PieceLine> ZipperLines(CarrierJob job, MountedShape centred, Box finished, int folds)
     {
         var underHem = job.Fastenings.Zipper.Gauge.OverallWidth.Millimeters / 2 - job.Fastenings.Zipper.Reveal.Millimeters;
         foreach (var zipper in centred.Fastened.Zippers)
@@ -49,7 +49,7 @@ internal static class CarrierPiece
             foreach (var depth in RowDepths(underHem, job.Workshop.Sewing.Rows))
             {
                 var y = edge + (inward * depth);
-                yield return PieceLine.Straight(PieceLineKind.Stitch, new(zipper.Band.Left, y), new(zipper.Band.Right, y));
+                yield return PieceLine.Row(new(zipper.Band.Left, y), new(zipper.Band.Right, y), new(RowKind.Zipper, folds));
             }
 
             foreach (var (x, text) in Ticks(zipper))

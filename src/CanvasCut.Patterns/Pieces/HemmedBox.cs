@@ -72,22 +72,42 @@ public sealed class HemmedBox
         }
     }
 
+    /// <summary>The folds in the order in which they are made.</summary>
+    /// <remarks>
+    /// With a mitre all raw edges are turned under, then the corners folded, then the hems. Without one the forward and aft
+    /// hems are finished before the port and starboard ones go over them. Edges turned once come last.
+    /// </remarks>
+    public ImmutableArray<HalfPlane> FoldOrder
+    {
+        get
+        {
+            Side[] hemmed = [.. new[] { Side.Forward, Side.Aft, Side.Port, Side.Starboard }.Where(side => _turns[side].Width.Millimeters > 0)];
+            var hems = MitredCorners.Any()
+                ? hemmed.SelectMany(TurnUnder).Concat(MitredCorners.Select(corner => MitreLine(corner, 0))).Concat(hemmed.Select(side => FoldAt(side, 0)))
+                : hemmed.SelectMany(side => TurnUnder(side).Append(FoldAt(side, 0)));
+            return [.. hems, .. OnceTurned.Select(side => FoldAt(side, 0))];
+        }
+    }
+
+    private IEnumerable<Side> OnceTurned => EdgeOrder.Where(side => _turns[side] is { Width.Millimeters: 0, TurnUnder.Millimeters: > 0 });
+
     /// <summary>The rows that hold the turned edges: hems near their inner fold, single turns near the finished edge.</summary>
     /// <param name="rows">How many rows on an edge turned once; a hem has one.</param>
     public IEnumerable<PieceLine> Rows(int rows)
     {
+        var all = FoldOrder.Length;
         foreach (var (index, side) in EdgeOrder.Index())
         {
             var width = _turns[side].Width.Millimeters;
             if (width > 0)
             {
-                yield return FinishedRow(index, width - StitchRows.FromFold.Millimeters);
+                yield return FinishedRow(index, width - StitchRows.FromFold.Millimeters, new(RowKind.Hem, all - OnceTurned.Count()));
             }
             else if (_turns[side].TurnUnder.Millimeters > 0)
             {
                 foreach (var row in Enumerable.Range(0, rows))
                 {
-                    yield return FinishedRow(index, StitchRows.DistanceFromFold(row).Millimeters);
+                    yield return FinishedRow(index, StitchRows.DistanceFromFold(row).Millimeters, new(RowKind.Edge, all));
                 }
             }
         }
@@ -103,12 +123,17 @@ public sealed class HemmedBox
         return CornerTrim.Mitre(Finished, corner, depths, outsideMm);
     }
 
+    private IEnumerable<HalfPlane> TurnUnder(Side side) =>
+        _turns[side].TurnUnder.Millimeters > 0 ? [FoldAt(side, _turns[side].Width.Millimeters)] : [];
+
     /// <summary>A fold parallel to a finished edge, so far outside it.</summary>
-    private PieceLine Beside(Side side, double outMm, string text)
+    private PieceLine Beside(Side side, double outMm, string text) => Across(FoldAt(side, outMm), text);
+
+    private HalfPlane FoldAt(Side side, double outMm)
     {
         var index = EdgeOrder.IndexOf(side);
         var along = (Finished[index + 1] - Finished[index]).Unit();
-        return Across(new(Finished[index] - (along.Left * outMm), along), text);
+        return new(Finished[index] - (along.Left * outMm), along);
     }
 
     /// <summary>A fold from cut edge to cut edge.</summary>
@@ -119,9 +144,9 @@ public sealed class HemmedBox
     }
 
     /// <summary>A row inside the finished outline, parallel to an edge and ending where the neighbours' finished edges are.</summary>
-    private PieceLine FinishedRow(int index, double inMm)
+    private PieceLine FinishedRow(int index, double inMm, RowUse use)
     {
         var along = (Finished[index + 1] - Finished[index]).Unit();
-        return PieceLine.Straight(PieceLineKind.Stitch, Finished[index] + (along.Left * inMm), Finished[index + 1] + (along.Left * inMm));
+        return PieceLine.Row(Finished[index] + (along.Left * inMm), Finished[index + 1] + (along.Left * inMm), use);
     }
 }

@@ -42,7 +42,7 @@ internal static class PatchPieces
             (CapLength * 2, job.Fastenings.Zipper.Gauge.OverallWidth / 2),
             CapTurn);
         var half = cap.Shape.Cut.Bounds.HeightMm / 2;
-        return cap with
+        return cap.FoldedAlong(cap.Folds.Add(new(new(0, 0), new(0, 1)))) with
         {
             Lines = [.. cap.Lines, PieceLine.Straight(PieceLineKind.Fold, new(0, -half), new(0, half), "fold over the end")],
         };
@@ -62,10 +62,23 @@ internal static class PatchPieces
             new("cable-exit-patch", "Cable exit patch", 1, Hand.Neither, PieceTitle.OuterFaceUp),
             (side, side),
             job.Fastenings.Chafe.TurnUnder);
-        var middle = Inside(mounted.CarrierBox.Grown(-side.Millimeters / 2), exit);
+        var middle = ExitPatchMiddle(job, mounted);
         var circle = RoundedBox.Circle(new Point(0, 0) + (exit - middle), hole.Diameter.Millimeters / 2);
         yield return patch with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, "cable exit")] };
     }
+
+    /// <summary>Where the middle of the cable exit's patch lies, in the plane of the mounted shape.</summary>
+    public static Point ExitPatchMiddle(CarrierJob job, MountedShape mounted)
+    {
+        var side = (job.Panel.Fittings.CableExit?.Diameter ?? Length.Zero) + (AroundExit * 2);
+        return Inside(mounted.CarrierBox.Grown(-side.Millimeters / 2), mounted.CableExit ?? mounted.CarrierBox.Center);
+    }
+
+    /// <summary>The middles of the chafe patches, in the order of <see cref="Chafe"/>.</summary>
+    public static IEnumerable<Point> ChafeMiddles(CarrierJob job, MountedShape mounted) =>
+        job.Top.Bows.Select(bow => Plan.BandOf(job.Top, bow))
+            .Where(mounted.LiesOn)
+            .Select(band => new Point(mounted.CarrierBox.Center.X, band.Center.Y));
 
     private static Point Inside(Box box, Point point) =>
         box.IsEmpty ? box.Center : new(Math.Clamp(point.X, box.Left, box.Right), Math.Clamp(point.Y, box.Bottom, box.Top));
@@ -74,11 +87,11 @@ internal static class PatchPieces
     {
         var box = Box.Around(new(0, 0), finished.Athwart.Millimeters, finished.ForeAft.Millimeters);
         var hemmed = new HemmedBox(box, Sides.All(EdgeTurn.Once(turnUnder)), CornerKind.Square);
-        return new(
+        return new PatternPiece(
             title,
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [.. hemmed.Folds(), .. hemmed.Rows(1)],
-            [AllowanceText.Of(Sides.All(turnUnder), job.Units)]);
+            [AllowanceText.Of(Sides.All(turnUnder), job.Units)]).FoldedAlong(hemmed.FoldOrder);
     }
 }

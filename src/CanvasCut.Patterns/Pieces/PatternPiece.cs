@@ -52,6 +52,12 @@ public sealed record PieceShape(Outline Finished, Outline Cut);
 public sealed record PatternPiece(
     PieceTitle Title, PieceShape Shape, WarpDirection Warp, ImmutableArray<PieceLine> Lines, ImmutableArray<string> Notes)
 {
+    /// <summary>The folds in the order in which they are made: what lies outside each is folded over it.</summary>
+    public ImmutableArray<HalfPlane> Folds { get; private init; } = [];
+
+    /// <summary>The same piece with its folds.</summary>
+    public PatternPiece FoldedAlong(IEnumerable<HalfPlane> folds) => this with { Folds = [.. folds] };
+
     /// <summary>The finished size: across the boat and along it.</summary>
     public (Length Athwart, Length ForeAft) FinishedSize => SizeOf(Shape.Finished);
 

@@ -24,10 +24,14 @@ public enum PieceLineKind
 /// <param name="Points">At least two, in millimetres.</param>
 /// <param name="IsClosed">Whether it returns to its first point.</param>
 /// <param name="Text">What is written at it; empty for none.</param>
-public sealed record PieceLine(PieceLineKind Kind, ImmutableArray<Point> Points, bool IsClosed, string Text = "")
+/// <param name="Use">What a row of stitches does; null for other lines.</param>
+public sealed record PieceLine(PieceLineKind Kind, ImmutableArray<Point> Points, bool IsClosed, string Text = "", RowUse? Use = null)
 {
     /// <summary>A straight line.</summary>
     public static PieceLine Straight(PieceLineKind kind, Point from, Point to, string text = "") => new(kind, [from, to], IsClosed: false, text);
+
+    /// <summary>A straight row of stitches.</summary>
+    public static PieceLine Row(Point from, Point to, RowUse use) => new(PieceLineKind.Stitch, [from, to], IsClosed: false, Use: use);
 
     /// <summary>A closed line.</summary>
     public static PieceLine Round(PieceLineKind kind, Outline outline, string text = "") => new(kind, outline.Corners, IsClosed: true, text);

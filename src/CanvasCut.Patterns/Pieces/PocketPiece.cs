@@ -10,7 +10,7 @@ internal static class PocketPiece
     {
         var spec = job.Fastenings.Pocket;
         var finished = place.MovedBy(new Point(0, 0) - place.At).Outline;
-        return new(
+        return new PatternPiece(
             new(
                 $"pocket-{Words.Of(place.Corner.End)}-{Words.Of(place.Corner.Hand)}",
                 $"Corner pocket, {place.Corner}",
@@ -20,7 +20,7 @@ internal static class PocketPiece
             new(finished, CutOf(finished, spec)),
             job.Workshop.Cloth.Lay.Warp,
             [.. Lines(finished, spec, job.Workshop.Sewing.Rows)],
-            [AllowanceText.Included($"legs {LengthText.Of(spec.SeamAllowance, job.Units)}; mouth {LengthText.Of(spec.Mouth.Allowance, job.Units)}")]);
+            [AllowanceText.Included($"legs {LengthText.Of(spec.SeamAllowance, job.Units)}; mouth {LengthText.Of(spec.Mouth.Allowance, job.Units)}")]).FoldedAlong([.. MouthFolds(finished, spec), .. LegFolds(finished)]);
     }
 
     /// <summary>The triangle set out edge by edge, its two acute tips cut off square to their leg at the seam allowance.</summary>
@@ -31,6 +31,18 @@ internal static class PocketPiece
             ?? throw new InvalidOperationException("A triangle set out is a triangle.");
         return CornerTrim.By(cut, [.. Tips(finished).Select(tip => Square(tip, allowance))]);
     }
+
+    /// <summary>The mouth is hemmed before the legs are turned under.</summary>
+    private static IEnumerable<HalfPlane> MouthFolds(Outline finished, PocketSpec spec)
+    {
+        var (from, to) = Edges(finished).Single(IsMouth);
+        var along = (to - from).Unit();
+        double[] depths = spec.Mouth.TurnUnder.Millimeters > 0 ? [spec.Mouth.Width.Millimeters, 0] : [0];
+        return depths.Select(depth => new HalfPlane(from - (along.Left * depth), along));
+    }
+
+    private static IEnumerable<HalfPlane> LegFolds(Outline finished) =>
+        Edges(finished).Where(edge => !IsMouth(edge)).Select(edge => new HalfPlane(edge.From, edge.To - edge.From));
 
     private static IEnumerable<PieceLine> Lines(Outline finished, PocketSpec spec, int rows)
     {
@@ -44,14 +56,16 @@ internal static class PocketPiece
             {
                 yield return Beside(PieceLineKind.Fold, 0, "mouth: finished edge");
                 yield return Beside(PieceLineKind.Fold, -spec.Mouth.Width.Millimeters, string.Empty);
-                yield return Within(finished, Beside(PieceLineKind.Stitch, spec.Mouth.Width.Millimeters - StitchRows.FromFold.Millimeters, string.Empty));
+                var row = Beside(PieceLineKind.Stitch, spec.Mouth.Width.Millimeters - StitchRows.FromFold.Millimeters, string.Empty);
+                yield return Within(finished, row) with { Use = new(RowKind.Hem, MouthFolds(finished, spec).Count()) };
                 continue;
             }
 
             yield return Beside(PieceLineKind.Fold, 0, "leg: fold and seam");
             foreach (var row in Enumerable.Range(0, rows))
             {
-                yield return Within(finished, Beside(PieceLineKind.Stitch, StitchRows.DistanceFromFold(row).Millimeters, string.Empty));
+                var beside = Beside(PieceLineKind.Stitch, StitchRows.DistanceFromFold(row).Millimeters, string.Empty);
+                yield return Within(finished, beside) with { Use = new(RowKind.Edge, MouthFolds(finished, spec).Count() + 2) };
             }
         }
     }

@@ -16,7 +16,7 @@ internal static class StripPiece
         var finished = Box.Around(new(0, 0), place.Finished.WidthMm, place.Finished.HeightMm);
         var hemmed = new HemmedBox(finished, turns, CornerKind.Square);
         var middle = place.Side == Side.Forward ? hemmed.Finished.Bounds.Top : hemmed.Finished.Bounds.Bottom;
-        return new(
+        return new PatternPiece(
             new(
                 $"weather-strip-{Words.Of(place.Side)}",
                 $"Weather strip, {Words.Of(place.Side)}",
@@ -33,6 +33,6 @@ internal static class StripPiece
             [
                 AllowanceText.Of(new(turns.Forward.Allowance, turns.Aft.Allowance, turns.Port.Allowance, turns.Starboard.Allowance), job.Units),
                 $"The {Words.Of(place.Side)} edge is sewn to the top; the others are hemmed.",
-            ]);
+            ]).FoldedAlong(hemmed.FoldOrder);
     }
 }

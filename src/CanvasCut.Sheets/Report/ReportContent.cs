@@ -11,5 +11,6 @@ namespace CanvasCut.Sheets;
 /// <param name="Checks">The results of the checks.</param>
 /// <param name="Plan">The cut plan.</param>
 /// <param name="Order">What to buy.</param>
+/// <param name="Cost">What it costs; null without a price file.</param>
 public sealed record ReportContent(
-    PatternSet Patterns, FitChoice Fit, ImmutableArray<CheckResult> Checks, CutPlan Plan, ImmutableArray<OrderLine> Order);
+    PatternSet Patterns, FitChoice Fit, ImmutableArray<CheckResult> Checks, CutPlan Plan, ImmutableArray<OrderLine> Order, OrderCost? Cost);

@@ -29,10 +29,13 @@ public static class ReportSheets
         flow.Heading("Cut plan");
         flow.Picture(CutPlanSheet.Picture(content.Plan, context));
         flow.Rows(CutPlanSheet.ListFor(content.Plan, context, flow.WidthMm), CutPlanSheet.Rows(content.Plan, context));
-        Order(flow, content);
+        OrderPages.Order(flow, content);
+        OrderPages.Cost(flow, content);
+        OrderPages.Seams(flow, content, context);
         WorkPages.Add(flow, content.Patterns);
         flow.Heading("Cautions");
         flow.List(Cautions.For(content.Patterns));
+        OrderPages.Materials(flow, content);
         Defaults(flow, content);
         return flow.Pages("report", $"Report, {context.JobName}", context.Footer);
     }
@@ -152,13 +155,6 @@ public static class ReportSheets
             LengthText.OfMating(zipper.Choice.Setback, context.Units) + (zipper.Choice.IsShort ? ", more than asked" : string.Empty))));
         flow.Text(string.Empty);
         flow.Text($"Trim a separating zipper at its stop end, never at the pin. Both halves bear ticks in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, context.Units)} from it: close the zipper, put tick on tick, then sew. Stock lengths vary by some millimetres; measure before trimming.");
-    }
-
-    private static void Order(Flow flow, ReportContent content)
-    {
-        flow.Heading("What to buy");
-        var table = new Table([new("Item", 62), new("Quantity", 20), new("Unit", 14), new("That is", 50), new("For", flow.WidthMm - 146)]);
-        flow.Rows(table, content.Order.Select(line => ImmutableArray.Create(line.Item, line.Quantity, line.Unit, line.Also, line.For)));
     }
 
     private static void Defaults(Flow flow, ReportContent content)

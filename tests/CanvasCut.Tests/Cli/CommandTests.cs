@@ -163,6 +163,37 @@ public sealed class CommandTests
         Assert.Matches("[0-9]+ h( [0-9]+ min)? of work; with 4 h a day and the cure it takes [0-9]+ days", table);
     }
 
+    [Fact]
+    public void Order_tells_the_cost_of_a_price_file_named_on_the_command_line()
+    {
+        var prices = Repository.PathOf("patterns/priced-own-materials/prices.toml");
+        var materials = Repository.PathOf("patterns/priced-own-materials/materials.toml");
+        var (code, output, errors) = Run("order", Repository.PathOf(Good), "--prices", prices, "--materials", materials);
+
+        Assert.Equal((0, string.Empty), (code, errors));
+        Assert.Contains("lines that have no price; prices of 2026-03-01; labour counted.", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_wrong_price_file_tells_every_problem_and_writes_nothing()
+    {
+        using var folder = new TemporaryFolder();
+        var (code, output, errors) = Run("make", Repository.PathOf("patterns/invalid/wrong-prices/job.toml"), "--out", folder.PathOf("out"));
+
+        Assert.Equal((2, string.Empty), (code, output));
+        Assert.All(errors.Split('\n', StringSplitOptions.RemoveEmptyEntries)[..^1], line => Assert.Matches(@"prices\.toml\(\d+,\d+\): CC1\d\d: ", line));
+        Assert.False(Directory.Exists(folder.PathOf("out")));
+    }
+
+    [Fact]
+    public void A_price_file_that_is_not_there_is_told()
+    {
+        var (code, _, errors) = Run("order", Repository.PathOf(Good), "--prices", "no-such-prices.toml");
+
+        Assert.Equal(3, code);
+        Assert.Contains("There is no file no-such-prices.toml", errors, StringComparison.Ordinal);
+    }
+
     private static (int Code, string Output, string Errors) Run(params string[] arguments)
     {
         using var output = new StringWriter { NewLine = "\n" };

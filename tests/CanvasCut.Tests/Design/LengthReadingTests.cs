@@ -79,7 +79,7 @@ public sealed class LengthReadingTests
     [InlineData("1.040.000 mm", "has more than one point in a number; do not part thousands")]
     [InlineData("1 040 mm", "has two numbers before the unit; leave out spaces inside a number")]
     [InlineData("99999999999999999999999999999999999 mm", "has a number that cannot be read, 99999999999999999999999999999999999")]
-    [InlineData("2000 m", "is longer than a kilometre")]
+    [InlineData("20000 m", "is longer than ten kilometres")]
     public void What_is_not_a_length_is_refused_with_one_reason(string text, string reason) =>
         Assert.Equal(reason, LengthText.Parse(text).Reason);
 

@@ -66,7 +66,7 @@ public sealed class FewestPagesTests
         return Math.Abs(down) + Math.Abs(right) == 1;
     }
 
-    /// <summary>Lays pages over the shape at every place, a step of 5 mm apart, for all four ways round, and counts those that hold some of it.</summary>
+    /// <summary>Lays pages over the shape at every place, 5 mm apart or a twentieth of the room, for all four ways round, and counts those that hold some of it.</summary>
     private static int Counted(Outline shape) => (
         from isLandscape in new[] { false, true }
         from turns in new[] { 0, 1 }
@@ -110,7 +110,10 @@ public sealed class FewestPagesTests
         return (pages, coveredMm - lengthMm);
     }
 
-    /// <summary>The usual place at the edge, and every 5 mm.</summary>
-    private static IEnumerable<double> Places(double spareMm) =>
-        Enumerable.Range(0, 1 + (int)(spareMm / 5)).Select(i => i * 5.0).Append(Math.Min(5, spareMm / 2));
+    /// <summary>The usual place at the edge, and every 5 mm, or a twentieth of more than 100 mm.</summary>
+    private static IEnumerable<double> Places(double spareMm)
+    {
+        var stepMm = Math.Max(5, spareMm / 20);
+        return Enumerable.Range(0, 1 + (int)(spareMm / stepMm)).Select(i => i * stepMm).Append(Math.Min(5, spareMm / 2));
+    }
 }

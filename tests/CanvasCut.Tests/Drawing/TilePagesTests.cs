@@ -85,6 +85,19 @@ public sealed class TilePagesTests
         Assert.All(texts, (text, i) => Assert.Contains(text, line => line.EndsWith($"page {i + 1} of {pages.Length}", StringComparison.Ordinal)));
     }
 
+    /// <summary>So many pieces with so long names leave each some 12 mm of height; the letters may not push a picture out of its cell.</summary>
+    [Fact]
+    public void The_map_of_many_pieces_with_long_names_shows_a_picture_of_each()
+    {
+        var name = string.Join(' ', Enumerable.Repeat("a long name", 8));
+        var strokes = ImmutableArray.Create<Figure>(Stroke.Closed(LineRole.Cut, Outline.Of(new(0, 0, 400, 600))));
+        var pieces = Enumerable.Range(0, 60).Select(i => new TilePiece($"piece-{i}", $"{name} {i}", strokes));
+        var map = TilePages.Of([.. pieces], Words, PaperSize.A4, MarginMm, OverlapMm)[0];
+
+        Assert.Equal(60, map.Figures.OfType<Tint>().Count());
+        Assert.All(map.Figures.OfType<Tint>(), tint => Assert.InRange(tint.Outline.Bounds.HeightMm, 2, 20));
+    }
+
     [Fact]
     public void The_map_shows_every_page_once()
     {

@@ -34,7 +34,7 @@ public sealed partial class AnyJobTests
     public void Any_job_that_is_read_is_worked_out() => AnyText.Sample(
         text =>
         {
-            if (JobOutcome.Of(text, "job.toml").Value is { Content: var content })
+            if (JobOutcome.Of(text, "job.toml", readings: null, JobFiles.Sample.Beside("patterns/priced-own-materials")).Value is { Content: var content })
             {
                 Assert.All(content.Patterns.Pieces, Patterns.CarrierPieceTests.AssertSound);
                 Assert.All(content.Plan.Placed, (placed, i) => Assert.All(
@@ -48,7 +48,7 @@ public sealed partial class AnyJobTests
     public void Any_job_that_is_worked_out_is_drawn() => AnyText.Sample(
         text =>
         {
-            if (JobOutcome.Of(text, "job.toml").Value is { } outcome)
+            if (JobOutcome.Of(text, "job.toml", readings: null, JobFiles.Sample.Beside("patterns/priced-own-materials")).Value is { } outcome)
             {
                 var files = ResultFiles.Of(outcome);
                 Assert.Equal(files.Length, files.Select(file => file.Name).Distinct().Count());

@@ -247,7 +247,7 @@ public sealed partial class ComparisonTests
 
     private static (JobOutcome Outcome, ImmutableArray<ResultFile> Files) Result(string example)
     {
-        var outcome = JobOutcome.Of(Repository.Read($"patterns/{example}/job.toml") + Plot, "job.toml");
+        var outcome = JobOutcome.Of(Repository.Read($"patterns/{example}/job.toml") + Plot, "job.toml", readings: null, JobFiles.Sample.Beside($"patterns/{example}"));
         Assert.True(outcome.IsValid, string.Join('\n', outcome.Problems));
         return (outcome.Value, ResultFiles.Of(outcome.Value));
     }

@@ -47,7 +47,7 @@ public sealed class ExampleTests
 
     internal static JobOutcome OutcomeOf(string example)
     {
-        var outcome = JobOutcome.Of(Repository.Read($"patterns/{example}/job.toml"), "job.toml");
+        var outcome = JobOutcome.Of(Repository.Read($"patterns/{example}/job.toml"), "job.toml", readings: null, JobFiles.Sample.Beside($"patterns/{example}"));
         Assert.True(outcome.IsValid, string.Join('\n', outcome.Problems));
         return outcome.Value;
     }

@@ -116,14 +116,6 @@ public sealed class ResultFilesTests
         }
     }
 
-    [Fact]
-    public void An_order_with_commas_and_quotes_comes_back_from_its_csv()
-    {
-        var csv = OrderCsv.Of([new("tape \"A\", wide", "2", "m", "line\nbreak", string.Empty)]);
-
-        Assert.Equal("item,quantity,unit,that is,for\r\n\"tape \"\"A\"\", wide\",2,m,\"line\nbreak\",\r\n", csv);
-    }
-
     /// <summary>The text of a drawing, lines joined as they were before they were wrapped.</summary>
     private static string Words(string svg) => string.Join(
         ' ',

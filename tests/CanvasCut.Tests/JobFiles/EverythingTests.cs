@@ -58,7 +58,7 @@ public sealed class EverythingTests
         Assert.Equal(
             new SolarPanel(
                 new(Mm(1110), Mm(540), Mm(3), Mm(8), Mass.FromPounds(5), new(Mm(400), Mm(30))),
-                new(Mm(500), BendAxis.Length, true, Speed.FromMetersPerSecond(20), new(Angle.FromDegrees(30), Mm(1050))),
+                new(Mm(500), BendAxis.Length, true, Speed.FromMetersPerSecond(20), new(Angle.FromDegrees(30), Mm(1050)), HasAdhesive: true),
                 LongSide.ForeAft,
                 fittings),
             Job.Panel);
@@ -96,11 +96,24 @@ public sealed class EverythingTests
         Assert.Equal(
             new ClothSpec("canvas", new(Mm(1370), Mm(12), Mm(457.2)), new(WarpDirection.Athwart, RollTurns.Quarter, Mm(6), true), new(0.01, 0.005), FelledSeam.Semi),
             Job.Workshop.Cloth);
-        Assert.Equal(new SewingSpec(Mm(5), "V138", 3, 5), Job.Workshop.Sewing);
+        Assert.Equal(new SewingSpec(Mm(5), "V138", 3), Job.Workshop.Sewing);
         Assert.Equal(new PaperSpec("roll 914 mm", Mm(914), Mm(5000), Mm(5), Mm(15), new(Mm(99.2), Mm(100.0125))), Job.Workshop.Paper);
         Assert.Equal(new DxfSpec(DxfUnit.Inch, HasArcs: true, IsOneFilePerPiece: true), Job.Workshop.Dxf);
         Assert.Equal(new PlotSpec(Mm(914), SingleStroke: true), Job.Workshop.Plot);
-        Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4), new(0.03, Mm(7), Mm(8), 0.02, 0.01)), Job.Limits);
+        Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4), new(0.03, Mm(7), Mm(8), 0.02, 0.01), Mm(3)), Job.Limits);
+    }
+
+    [Fact]
+    public void The_grades_are_read()
+    {
+        var supplies = Job.Workshop.Supplies;
+        Assert.Equal(
+            ("light-polyester", "coil-10", "v138", "nm140"),
+            (supplies.Cloth.Grade.Id, supplies.Zipper.Grade.Id, supplies.Sewing.Thread.Grade.Id, supplies.Sewing.Needle.Grade.Id));
+        Assert.Equal(
+            ("basting-6", "binding-25", "foam-25", "webbing-25"),
+            (supplies.Tapes.Basting.Grade.Id, supplies.Tapes.Binding.Grade.Id, supplies.Tapes.Foam.Grade.Id, supplies.Tapes.Webbing.Grade.Id));
+        Assert.Equal(new BuyingSpec(0.1m, null), Job.Workshop.Buying);
     }
 
     [Fact]

@@ -12,7 +12,7 @@ public sealed class InvalidJobTests
     [MemberData(nameof(Folders))]
     public void A_wrong_job_file_tells_all_that_is_wrong(string folder)
     {
-        var problems = Sample.Problems(Repository.Read($"patterns/invalid/{folder}/job.toml"));
+        var problems = Sample.Problems(Repository.Read($"patterns/invalid/{folder}/job.toml"), Sample.Beside($"patterns/invalid/{folder}"));
 
         Assert.NotEmpty(problems);
         Golden.Matches($"patterns/invalid/{folder}/expected.txt", problems);

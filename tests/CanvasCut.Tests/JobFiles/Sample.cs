@@ -30,6 +30,16 @@ internal static class Sample
         return job.Value;
     }
 
+    /// <summary>A reader for the files beside a job; messages call them by their own names.</summary>
+    public static SideFiles Beside(string folder) => new(
+        name => File.Exists(Path.Combine(Repository.PathOf(folder), name)) ? new(name, Repository.Read($"{folder}/{name}")) : null,
+        null,
+        null);
+
+    /// <summary>The problems of a text and of the files beside it, a line each.</summary>
+    public static string Problems(string text, SideFiles side) =>
+        string.Concat(JobFile.Read(text, "job.toml", side).Problems.Select(problem => $"{problem}\n"));
+
     /// <summary>The problems of a text, a line each.</summary>
     public static string Problems(string text) =>
         string.Concat(JobFile.Read(text, "job.toml").Problems.Select(problem => $"{problem}\n"));

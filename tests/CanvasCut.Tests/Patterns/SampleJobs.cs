@@ -43,6 +43,8 @@ internal static class SampleJobs
         new(Celsius(30), Speed.FromMetersPerSecond(1), Celsius(85)),
         Angle.FromDegrees(5),
         TopState.Unknown);
+    /// <summary>The program's own grades.</summary>
+    public static JobSupplies Supplies { get; } = JobFiles.Sample.Job(JobFiles.Sample.Least).Workshop.Supplies;
 
     /// <summary>A 1100 by 550 panel on a 1600 by 1800 top with two bows.</summary>
     public static CarrierJob Plain { get; } = new(
@@ -52,8 +54,8 @@ internal static class SampleJobs
         Panel(1100, 550),
         Carrier,
         new(Zipper, Pocket, Strip, new(Mm(38.1), Mm(12.7))),
-        new(Cloth, new(Mm(4.5), "thread", 2, 4), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false)),
-        new(1.5, Mm(10), Mm(10), Mm(3), new(0.025, Mm(5), Mm(6), 0.01, 0.005)),
+        new(Cloth, new(Mm(4.5), "thread", 2), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false), Supplies, new(0, null)),
+        new(1.5, Mm(10), Mm(10), Mm(3), new(0.025, Mm(5), Mm(6), 0.01, 0.005), Mm(4)),
         Conditions,
         new(Duration.FromHours(4), Duration.FromHours(72), BondOrder.BondFirst),
         new(null, null, HasHookAndLoop: false),

@@ -1,0 +1,53 @@
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Tells whether a domestic machine sews through every crossing.</summary>
+internal static class SeamChecks
+{
+    private const string Source = "limits.sewn_thickness: nine layers stall many domestic machines (SailNet, 2000, single source), so eight of 0.5 mm; editable";
+
+    /// <summary>For each seam its thickest crossing, in the order of sewing.</summary>
+    public static IEnumerable<CheckResult> Of(PatternSet patterns)
+    {
+        var (supplies, limit) = (patterns.Job.Workshop.Supplies, patterns.Job.Limits.SewnThickness);
+        foreach (var seam in JobSeams.Of(patterns))
+        {
+            var thickest = seam.Thickest(supplies);
+            var measured = Measured.AtMost(thickest.Thickness(supplies), limit);
+            yield return CheckResult.Judged(
+                (CheckCodes.SeamLayers, seam.Name),
+                measured,
+                Verdict.Caution,
+                Source,
+                measured.Holds ? string.Empty : $"{thickest.Plies} plies ({thickest}): {Lower(seam, patterns)} Or turn the handwheel by hand there.");
+        }
+    }
+
+    private static string Lower(SewnSeam seam, PatternSet patterns) => seam.Kind switch
+    {
+        SeamKind.Hems when IsCarrier(seam, patterns) && patterns.CarrierPieces.Length > 1 =>
+            "face or bind that edge where the felled seam runs into the hem (carrier.edges), trim the seam's allowances inside the hem, or buy a wider roll.",
+        SeamKind.Hems when IsCarrier(seam, patterns) && patterns.Job.Carrier.Corner == CornerKind.Square => Mitre(seam, patterns),
+        SeamKind.Hems when seam.Pieces[0].StartsWith("weather-strip", StringComparison.Ordinal) =>
+            "mitre the strip's corners as you fold them and trim the surplus, or face its ends instead of hemming them.",
+        SeamKind.Hems => "face or bind the edge instead of hemming it, or trim the turn-under at its ends.",
+        SeamKind.Zipper => "cut the end caps with a hot knife and do not turn their edges, or widen zipper.setback so that they end short of the corner's hems.",
+        SeamKind.Edges when seam.Pieces.Contains("zipper-end-cap") => "cut the caps with a hot knife and do not turn their edges.",
+        SeamKind.Edges => "trim what is turned under inside the corners and tips to 6 mm before it is folded, or bind the edge instead.",
+        SeamKind.Felled => "join with cloth.join = \"semi\", or buy a wider roll.",
+        SeamKind.Bound => "trim the hem at its ends before it is bound.",
+        _ => "use thinner webbing, or a coated patch in its place.",
+    };
+
+    /// <summary>What a mitre would leave, worked out on the carrier folded that way.</summary>
+    private static string Mitre(SewnSeam seam, PatternSet patterns)
+    {
+        var job = patterns.Job with { Carrier = patterns.Job.Carrier with { Corner = CornerKind.Mitred } };
+        var mitred = JobSeams.Of(PatternSet.Of(job, patterns.Mounted)).First(each => each.Name == seam.Name).Thickest(job.Workshop.Supplies);
+        return FormattableString.Invariant($"carrier.corner = \"mitred\" lowers it to {mitred.Plies} plies, {LengthText.Of(mitred.Thickness(job.Workshop.Supplies), job.Units)}; a facing lowers it too.");
+    }
+
+    private static bool IsCarrier(SewnSeam seam, PatternSet patterns) => seam.Pieces.Contains(patterns.CarrierPieces[0].Title.Id);
+}

@@ -1,0 +1,162 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>Every seam of a job, from the folded pieces: how long, and through how many plies.</summary>
+/// <remarks>
+/// The carrier is sewn first: joins, hems, binding, zipper halves, cable patch, webbing. Then on the top, with the carrier
+/// away: chafe patches, zipper halves, pockets, strips. A needle goes through what was sewn there before, never through
+/// what comes later. The top is one ply.
+/// </remarks>
+public static class JobSeams
+{
+    private const string OnTop = "on the top";
+    private const string OnCarrier = "on the carrier";
+
+    /// <summary>The seams in the order of sewing.</summary>
+    public static ImmutableArray<SewnSeam> Of(PatternSet patterns) => [.. Caps(patterns), .. Carrier(patterns), .. Top(patterns)];
+
+    /// <summary>The caps are folded round the ends of the tapes and sewn by their own row before anything else.</summary>
+    private static IEnumerable<SewnSeam> Caps(PatternSet patterns)
+    {
+        var cap = Cap(patterns);
+        var tape = new SewnLayer(LayerKind.ZipperTape, Outline.Of(cap.Shape.Finished.Bounds with { Right = 0 }));
+        List<SewnLayer> layers = [.. SewnLayer.Of(LayerKind.Cloth, FoldedSheet.Of([cap.Shape.Cut]).Folded(cap.Folds)), tape];
+        var rows = cap.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => SewnRuns.Of(Left(line.Points), layers).ToImmutableArray());
+        yield return new(SeamKind.Edges, $"{cap.Title.Name}s", [cap.Title.Id], cap.Title.Quantity, [.. rows.Where(row => !row.IsEmpty)]);
+    }
+
+    private static IReadOnlyList<SewnSeam> Carrier(PatternSet patterns)
+    {
+        var (job, whole) = (patterns.Job, patterns.WholeCarrier);
+        var centred = patterns.Mounted.MovedBy(new Point(0, 0) - patterns.Mounted.CarrierBox.Center);
+        var builder = new SeamBuilder([], job.Workshop.Cloth.Join);
+        builder.Lay(whole, patterns.CarrierPieces, new(0, 0));
+        var ids = patterns.CarrierPieces.Select(piece => piece.Title.Id).ToImmutableArray();
+        Binding(builder, job, whole.Shape.Finished.Bounds, ids);
+        foreach (var zipper in centred.Fastened.Zippers)
+        {
+            builder.Lay(TapeHalf(patterns, zipper, isOnTop: false));
+            builder.Sew(
+                SeamKind.Zipper,
+                $"{Words.Of(zipper.Side)} zipper, half {OnCarrier}",
+                ids,
+                whole.Lines.Where(line => line.Use?.Kind == RowKind.Zipper && IsNear(line, zipper)).Select(line => line.Points));
+        }
+
+        foreach (var patch in PatchPieces.CableExit(job, centred))
+        {
+            builder.SewOn(patch, patterns.NotionPieces, PatchPieces.ExitPatchMiddle(job, centred) - new Point(0, 0), OnCarrier);
+        }
+
+        Webbing(builder, job, centred, ids);
+        return builder.Seams;
+    }
+
+    private static IReadOnlyList<SewnSeam> Top(PatternSet patterns)
+    {
+        var (job, mounted) = (patterns.Job, patterns.Mounted);
+        var builder = new SeamBuilder([new(LayerKind.Cloth, Outline.Of(Plan.Of(job.Top)))], job.Workshop.Cloth.Join);
+        foreach (var (patch, at) in PatchPieces.Chafe(job, mounted).Zip(PatchPieces.ChafeMiddles(job, mounted)))
+        {
+            builder.SewOn(patch, patterns.TopPieces, at - new Point(0, 0), OnTop);
+        }
+
+        foreach (var zipper in mounted.Fastened.Zippers)
+        {
+            builder.Lay(TapeHalf(patterns, zipper, isOnTop: true));
+            builder.Sew(SeamKind.Zipper, $"{Words.Of(zipper.Side)} zipper, half {OnTop}", [], OuterRows(job, zipper));
+        }
+
+        foreach (var pocket in mounted.Fastened.Pockets)
+        {
+            builder.SewOn(PocketPiece.Of(job, pocket), patterns.TopPieces, pocket.At - new Point(0, 0), OnTop);
+        }
+
+        foreach (var strip in mounted.Fastened.Strips)
+        {
+            builder.SewOn(StripPiece.Of(job, strip), patterns.TopPieces, strip.Finished.Center - new Point(0, 0), OnTop);
+        }
+
+        return builder.Seams;
+    }
+
+    private static void Binding(SeamBuilder builder, CarrierJob job, Box finished, ImmutableArray<string> ids)
+    {
+        var half = job.Workshop.Supplies.Tapes.Binding.Width.Millimeters / 2;
+        var inMm = half - Math.Min(StitchRows.FromFold.Millimeters, half / 2);
+        foreach (var side in Enum.GetValues<Side>().Where(side => job.Carrier.Edges[side] == EdgeFinish.Binding))
+        {
+            var (tape, row) = side switch
+            {
+                Side.Forward => (finished with { Bottom = finished.Top - half }, Level(finished, finished.Top - inMm)),
+                Side.Aft => (finished with { Top = finished.Bottom + half }, Level(finished, finished.Bottom + inMm)),
+                Side.Port => (finished with { Right = finished.Left + half }, Upright(finished, finished.Left + inMm)),
+                _ => (finished with { Left = finished.Right - half }, Upright(finished, finished.Right - inMm)),
+            };
+            builder.Lay(Enumerable.Repeat(new SewnLayer(LayerKind.Binding, Outline.Of(tape)), 2));
+            builder.Sew(SeamKind.Bound, $"Carrier, {Words.Of(side)} binding", ids, [row]);
+        }
+    }
+
+    private static void Webbing(SeamBuilder builder, CarrierJob job, MountedShape centred, ImmutableArray<string> ids)
+    {
+        var bond = PanelBond.Of(job, centred);
+        if (bond.Strips.IsEmpty || !bond.NeedsGround)
+        {
+            return;
+        }
+
+        builder.Lay(bond.Strips.Select(strip => new SewnLayer(LayerKind.Webbing, Outline.Of(strip))));
+        builder.Sew(SeamKind.Webbing, $"Webbing under the panel, {OnCarrier}", ids, bond.Strips.SelectMany(BothEdges));
+    }
+
+    /// <summary>A row inside each long edge.</summary>
+    private static IEnumerable<ImmutableArray<Point>> BothEdges(Box strip)
+    {
+        var inset = strip.Grown(-Math.Min(StitchRows.FromFold.Millimeters, Math.Min(strip.WidthMm, strip.HeightMm) / 3));
+        return strip.WidthMm >= strip.HeightMm
+            ? [Level(strip, inset.Top), Level(strip, inset.Bottom)]
+            : [Upright(strip, inset.Left), Upright(strip, inset.Right)];
+    }
+
+    /// <summary>One tape of a zipper and the caps on its ends, where they lie.</summary>
+    private static IEnumerable<SewnLayer> TapeHalf(PatternSet patterns, ZipperPlace zipper, bool isOnTop)
+    {
+        var isUpper = (zipper.Side == Side.Forward) == isOnTop;
+        var tape = isUpper ? zipper.Band with { Bottom = zipper.ChainY } : zipper.Band with { Top = zipper.ChainY };
+        yield return new(LayerKind.ZipperTape, Outline.Of(tape));
+        var cap = Cap(patterns);
+        var folded = FoldedSheet.Of([cap.Shape.Cut]).Folded(cap.Folds);
+        var starboard = folded.MovedBy(new Point(tape.Right, tape.Center.Y) - new Point(0, 0));
+        var port = FoldedSheet.Of(folded.Plies.Select(ply => ply.Mirrored())).MovedBy(new Point(tape.Left, tape.Center.Y) - new Point(0, 0));
+        var isAtBothEnds = zipper.Choice.Kind == ZipperKind.Continuous;
+        foreach (var layer in SewnLayer.Of(LayerKind.Cloth, starboard).Concat(isAtBothEnds ? SewnLayer.Of(LayerKind.Cloth, port) : []))
+        {
+            yield return layer;
+        }
+    }
+
+    private static IEnumerable<ImmutableArray<Point>> OuterRows(CarrierJob job, ZipperPlace zipper)
+    {
+        var (outer, inward) = zipper.Side == Side.Forward ? (zipper.Band.Top, -1) : (zipper.Band.Bottom, 1);
+        var room = (job.Fastenings.Zipper.Gauge.OverallWidth - job.Fastenings.Zipper.Gauge.Chain).Millimeters / 2;
+        return Enumerable.Range(0, job.Workshop.Sewing.Rows)
+            .Select(row => Math.Min(StitchRows.DistanceFromFold(row).Millimeters, Math.Max(room, 0)))
+            .Select(depth => Level(zipper.Band, outer + (inward * depth)));
+    }
+
+    private static bool IsNear(PieceLine line, ZipperPlace zipper) => (zipper.Side == Side.Forward) == (line.Points[0].Y > 0);
+
+    private static PatternPiece Cap(PatternSet patterns) => PatchPieces.EndCaps(patterns.Job, patterns.Mounted);
+
+    /// <summary>The part of a cap's row to port of the fold; the other part lies on it.</summary>
+    private static ImmutableArray<Point> Left(ImmutableArray<Point> row) =>
+        new HalfPlane(new(0, 0), new(0, 1)).Cut(row) is [var part, ..] ? part : [row[0], row[0]];
+
+    private static ImmutableArray<Point> Level(Box box, double y) => [new(box.Left, y), new(box.Right, y)];
+
+    private static ImmutableArray<Point> Upright(Box box, double x) => [new(x, box.Bottom), new(x, box.Top)];
+}

@@ -1,0 +1,45 @@
+using CanvasCut.Design;
+using UnitsNet;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>What a ply is of.</summary>
+public enum LayerKind
+{
+    /// <summary>Cloth of the job; the top is taken to be of the same.</summary>
+    Cloth,
+
+    /// <summary>A zipper's tape.</summary>
+    ZipperTape,
+
+    /// <summary>Binding.</summary>
+    Binding,
+
+    /// <summary>Webbing.</summary>
+    Webbing,
+}
+
+/// <summary>What a needle goes through at one place.</summary>
+/// <param name="Cloth">Plies of cloth.</param>
+/// <param name="ZipperTape">Plies of zipper tape.</param>
+/// <param name="Binding">Plies of binding.</param>
+/// <param name="Webbing">Plies of webbing.</param>
+public sealed record LayerCount(int Cloth, int ZipperTape = 0, int Binding = 0, int Webbing = 0)
+{
+    /// <summary>All plies.</summary>
+    public int Plies => Cloth + ZipperTape + Binding + Webbing;
+
+    /// <summary>How thick they are together; basting tape and thread are not counted.</summary>
+    public Length Thickness(JobSupplies supplies) =>
+        (supplies.Cloth.Thickness * Cloth)
+        + (supplies.Zipper.TapeThickness * ZipperTape)
+        + (supplies.Tapes.Binding.Thickness * Binding)
+        + (supplies.Tapes.Webbing.Thickness * Webbing);
+
+    /// <summary>As in "3 cloth, 1 zipper tape".</summary>
+    public override string ToString() => string.Join(
+        ", ",
+        new[] { (Cloth, "cloth"), (ZipperTape, "zipper tape"), (Binding, "binding"), (Webbing, "webbing") }
+            .Where(part => part.Item1 > 0)
+            .Select(part => FormattableString.Invariant($"{part.Item1} {part.Item2}")));
+}

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>Sews part after part to what is there already, and keeps each seam with the plies under its needle.</summary>
+internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join)
+{
+    private readonly List<SewnLayer> _layers = [.. ground];
+    private readonly List<SewnSeam> _seams = [];
+
+    public IReadOnlyList<SewnSeam> Seams => _seams;
+
+    /// <summary>Adds plies that lie there; they are sewn through by what comes after.</summary>
+    public void Lay(IEnumerable<SewnLayer> layers) => _layers.AddRange(layers);
+
+    /// <summary>Sews rows through all that lies there.</summary>
+    public void Sew(SeamKind kind, string name, ImmutableArray<string> pieces, IEnumerable<ImmutableArray<Point>> rows) =>
+        Add(kind, name, pieces, [.. rows.Select(row => SewnRuns.Of(row, _layers).ToImmutableArray())]);
+
+    /// <summary>Hems a piece by itself, then lays it at its place; its edges are not sewn on yet.</summary>
+    /// <param name="piece">The piece as a whole.</param>
+    /// <param name="cut">All pieces that are cut; the widths of this one are among them when it was split.</param>
+    /// <param name="step">From the piece's plane to the plane that is sewn in.</param>
+    public void Lay(PatternPiece piece, IEnumerable<PatternPiece> cut, Step step)
+    {
+        var seams = FelledBands.SeamsOf(piece, cut);
+        var flat = FelledBands.Sheet(piece, seams, join);
+        _seams.AddRange(FelledBands.Rows(piece, seams, join));
+        var hems = piece.Lines.Where(line => line.Use?.Kind == RowKind.Hem).ToList();
+        if (hems.Count > 0)
+        {
+            var hemmed = SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds.Take(hems[0].Use!.AfterFolds))).ToList();
+            Add(SeamKind.Hems, $"{piece.Title.Name}, hems", IdsOf(piece, seams), [.. hems.Select(row => SewnRuns.Of(row.Points, hemmed).ToImmutableArray())]);
+        }
+
+        Lay(SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds).MovedBy(step)));
+    }
+
+    /// <summary>Lays a piece at its place and sews its turned edges to what is there.</summary>
+    public void SewOn(PatternPiece piece, IEnumerable<PatternPiece> cut, Step step, string onWhat)
+    {
+        ImmutableArray<PatternPiece> all = [.. cut];
+        Lay(piece, all, step);
+        Sew(
+            SeamKind.Edges,
+            $"{piece.Title.Name}, edges {onWhat}",
+            IdsOf(piece, FelledBands.SeamsOf(piece, all)),
+            piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => line.Mapped(point => point + step).Points));
+    }
+
+    public static ImmutableArray<string> IdsOf(PatternPiece piece, ImmutableArray<double> seams) => seams.IsEmpty
+        ? [piece.Title.Id]
+        : [.. Enumerable.Range(1, seams.Length + 1).Select(i => $"{piece.Title.Id}-width-{i}")];
+
+    private void Add(SeamKind kind, string name, ImmutableArray<string> pieces, ImmutableArray<ImmutableArray<SewnRun>> rows)
+    {
+        if (rows.Any(row => !row.IsEmpty))
+        {
+            _seams.Add(new(kind, name, pieces, 1, rows));
+        }
+    }
+}

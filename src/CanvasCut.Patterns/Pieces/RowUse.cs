@@ -1,0 +1,22 @@
+namespace CanvasCut.Patterns;
+
+/// <summary>What a row of stitches does.</summary>
+public enum RowKind
+{
+    /// <summary>Holds a hem of its own piece.</summary>
+    Hem,
+
+    /// <summary>Holds a turned edge down on what the piece is sewn to.</summary>
+    Edge,
+
+    /// <summary>Holds a zipper's tape.</summary>
+    Zipper,
+
+    /// <summary>Joins two widths.</summary>
+    Felled,
+}
+
+/// <summary>What a row does, and when.</summary>
+/// <param name="Kind">What it does.</param>
+/// <param name="AfterFolds">How many of the piece's folds are made before it is sewn.</param>
+public sealed record RowUse(RowKind Kind, int AfterFolds);

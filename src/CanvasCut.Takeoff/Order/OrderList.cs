@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>What to buy, worked out from the drawn pieces and the plies under the needle.</summary>
+public static class OrderList
+{
+    /// <summary>The lines, cloth first.</summary>
+    public static ImmutableArray<OrderLine> Of(PatternSet patterns, CutPlan plan)
+    {
+        var seams = JobSeams.Of(patterns);
+        return
+        [
+            Cloth(patterns, plan),
+            .. ZipperOrder.Of(patterns),
+            .. SewingOrder.Of(patterns, seams),
+            .. BondSupplies.Of(patterns),
+            .. Grommet(patterns),
+        ];
+    }
+
+    private static OrderLine Cloth(PatternSet patterns, CutPlan plan)
+    {
+        var (job, units) = (patterns.Job, patterns.Job.Units);
+        var (grade, step) = (job.Workshop.Supplies.Cloth.Grade.Id, plan.Roll.OrderStep);
+        var spare = job.Workshop.Buying.Spare;
+        return new(
+            new(grade, $"{job.Workshop.Cloth.Name}, roll {LengthText.Of(plan.Roll.Width, units)} wide"),
+            Bought.InSteps(plan.Ordered, step, units),
+            $"{LengthText.Of(plan.Used, units)} of the roll's length (the warp) used{(spare > 0 ? $", {Percent(spare)} spare" : ", no spare")}",
+            $"up to a multiple of {LengthText.Of(step, units)}",
+            new("all pieces of the cut plan", [.. patterns.Pieces.Select(piece => piece.Title.Id)]));
+    }
+
+    private static IEnumerable<OrderLine> Grommet(PatternSet patterns)
+    {
+        if (patterns.Job.Panel.Fittings.CableExit is { } exit)
+        {
+            var grade = patterns.Job.Workshop.Supplies.Notions.Grommet;
+            var (bought, rounding) = SoldBy.Of(1, grade);
+            yield return new(
+                new(grade.Grade.Id, grade.Grade.Name),
+                bought,
+                $"for a hole of {LengthText.Of(exit.Diameter, patterns.Job.Units)}",
+                rounding,
+                new("cable exit", [.. patterns.CarrierPieces.Select(piece => piece.Title.Id), "cable-exit-patch"]));
+        }
+    }
+
+    /// <summary>A part of one as a percentage.</summary>
+    internal static string Percent(decimal part) => (part * 100).ToString("0.##", CultureInfo.InvariantCulture) + " %";
+
+    /// <summary>With something added for waste.</summary>
+    internal static Length WithWaste(Length length) => length * SewingOrder.WasteFactor;
+}

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>Thread, needles, basting tape and binding.</summary>
+internal static class SewingOrder
+{
+    /// <summary>For tails and bobbin ends: 10 to 15 per cent is usual in sewing-room costing (apparelscience.com).</summary>
+    public const double WasteFactor = 1.15;
+
+    /// <summary>A needle is worn after so much canvas; common practice, no source.</summary>
+    private static readonly Length ANeedleSews = Length.FromMeters(20);
+
+    public static IEnumerable<OrderLine> Of(PatternSet patterns, ImmutableArray<SewnSeam> seams) =>
+        [Thread(patterns.Job, seams), Needles(patterns.Job, seams), Basting(patterns.Job, seams), .. Binding(patterns)];
+
+    private static OrderLine Thread(CarrierJob job, ImmutableArray<SewnSeam> seams)
+    {
+        var (supplies, units) = (job.Workshop.Supplies, job.Units);
+        var needed = Sum(seams, seam => seam.Thread(supplies, job.Workshop.Sewing.StitchLength));
+        var (bought, rounding) = SoldBy.Of(OrderList.WithWaste(needed), supplies.Sewing.Thread, units);
+        return new(
+            new(supplies.Sewing.Thread.Grade.Id, $"thread, {job.Workshop.Sewing.Thread}"),
+            bought,
+            $"{Bought.Whole(needed, units)} needle and bobbin together, and 15 % waste; {Bought.Whole(Sum(seams, seam => seam.Sewn), units)} of rows",
+            rounding,
+            Use(seams, "every seam, its own plies and rows"));
+    }
+
+    private static OrderLine Needles(CarrierJob job, ImmutableArray<SewnSeam> seams)
+    {
+        var grade = job.Workshop.Supplies.Sewing.Needle;
+        var count = 1 + (int)Math.Ceiling(Sum(seams, seam => seam.Sewn) / ANeedleSews);
+        var (bought, rounding) = SoldBy.Of(count, grade);
+        return new(
+            new(grade.Grade.Id, grade.Grade.Name),
+            bought,
+            FormattableString.Invariant($"{count}: a new one every {ANeedleSews.Meters:0} m of rows and one to spare"),
+            rounding,
+            Use(seams, "every seam"));
+    }
+
+    /// <summary>One run of tape for each seam, whatever its rows: as long as its longest row on each side of the work.</summary>
+    private static OrderLine Basting(CarrierJob job, ImmutableArray<SewnSeam> seams)
+    {
+        ImmutableArray<SewnSeam> basted = [.. seams.Where(seam => seam.Kind is SeamKind.Hems or SeamKind.Zipper or SeamKind.Edges or SeamKind.Webbing && seam.Copies == 1)];
+        var grade = job.Workshop.Supplies.Tapes.Basting;
+        var length = OrderList.WithWaste(Sum(basted, seam => OneRun(seam, job.Workshop.Sewing.Rows)));
+        var (bought, rounding) = SoldBy.Of(length, grade.Sold, job.Units);
+        return new(
+            new(grade.Grade.Id, grade.Grade.Name),
+            bought,
+            "one run a seam, 15 % waste",
+            rounding,
+            Use(basted, "hems, zipper halves, pockets, strips, patches, webbing"));
+    }
+
+    /// <summary>Hems have one row, webbing one along each of two edges; what else is sewn with the job's rows has as many.</summary>
+    private static Length OneRun(SewnSeam seam, int rows) => seam.Kind switch
+    {
+        SeamKind.Hems => seam.Sewn,
+        SeamKind.Webbing => seam.Sewn / 2,
+        SeamKind.Zipper => seam.Sewn / rows,
+        _ => seam.Rows.Length >= 4 && seam.Rows.Length % rows == 0 ? seam.Sewn / rows : seam.Sewn,
+    };
+
+    private static IEnumerable<OrderLine> Binding(PatternSet patterns)
+    {
+        var bounds = patterns.WholeCarrier.Shape.Finished.Bounds;
+        var edges = patterns.Job.Carrier.Edges;
+        var length = Enum.GetValues<Side>()
+            .Where(side => edges[side] == EdgeFinish.Binding)
+            .Sum(side => side is Side.Forward or Side.Aft ? bounds.WidthMm : bounds.HeightMm);
+        if (length > 0)
+        {
+            var grade = patterns.Job.Workshop.Supplies.Tapes.Binding;
+            var (bought, rounding) = SoldBy.Of(OrderList.WithWaste(Length.FromMillimeters(length)), grade.Sold, patterns.Job.Units);
+            yield return new(
+                new(grade.Grade.Id, grade.Grade.Name),
+                bought,
+                $"{LengthText.Of(Length.FromMillimeters(length), patterns.Job.Units)} of edge, 15 % waste",
+                rounding,
+                new("the carrier's bound edges", [.. patterns.CarrierPieces.Select(piece => piece.Title.Id)]));
+        }
+    }
+
+    private static Length Sum(ImmutableArray<SewnSeam> seams, Func<SewnSeam, Length> part) =>
+        Length.FromMillimeters(seams.Sum(seam => part(seam).Millimeters));
+
+    private static OrderUse Use(ImmutableArray<SewnSeam> seams, string text) => new(text, [.. seams.SelectMany(seam => seam.Pieces).Distinct()]);
+}
