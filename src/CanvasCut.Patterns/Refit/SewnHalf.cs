@@ -53,11 +53,19 @@ public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, Zipper
         return new MountedShape(panel, carrier, panelBox, cells, Fastened(carrier)).At(Carrier.Middle);
     }
 
+    /// <summary>Where everything lay with the old panel, its cells and borders unknown: the panel in the carrier's middle.</summary>
+    public MountedShape WithOldPanel()
+    {
+        var (old, none) = (Carrier.Panel, Sides.All(Length.Zero));
+        var (across, along) = ((Carrier.Athwart - old.Athwart) / 2, (Carrier.ForeAft - old.ForeAft) / 2);
+        return With(new(old.LongSide, old.Athwart, old.ForeAft, new(none, null, null)), new(along, along, across, across));
+    }
+
     /// <summary>The job of a new panel on this half: its borders, its place and its fastenings are the sewn ones'.</summary>
     public CarrierJob JobOf(CarrierJob job, LongSide longSide, Sides<Length> border) => job with
     {
         Panel = SameWay(job.Panel, longSide),
-        Carrier = job.Carrier with { Border = border, Position = Carrier.Middle },
+        Carrier = job.Carrier with { Border = border, Position = Carrier.Middle, Room = job.Carrier.Room with { Kept = Sides.All(Length.Zero) } },
         Fastenings = Fastenings with { Zipper = Fastenings.Zipper with { Setback = Zipper.Setback, Stock = [Zipper.Buy] } },
         Defaults = [.. job.Defaults.Where(used => !IsSewn(used.Field))],
     };
@@ -67,7 +75,7 @@ public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, Zipper
 
     /// <summary>Whether a field of the job file says what is sewn already.</summary>
     internal static bool IsSewn(string field) =>
-        field.Split('.')[0] is "zipper" or "pocket" or "weather_strip" or "chafe" || field.StartsWith("carrier.border", StringComparison.Ordinal);
+        field.Split('.')[0] is "zipper" or "pocket" or "weather_strip" or "chafe" || field.StartsWith("carrier.border", StringComparison.Ordinal) || field.StartsWith("carrier.keep_room", StringComparison.Ordinal);
 
     private MountedFastenings Fastened(Box carrier) => MountedFastenings.Of(carrier, Fastenings, Zipper, Legs);
 

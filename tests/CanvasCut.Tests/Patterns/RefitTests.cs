@@ -1,5 +1,4 @@
 using CanvasCut.Design;
-using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 using UnitsNet;
 using static CanvasCut.Tests.Patterns.SampleJobs;
