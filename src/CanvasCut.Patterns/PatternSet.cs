@@ -19,6 +19,9 @@ public sealed record PatternSet(
     ImmutableArray<PatternPiece> TopPieces,
     ImmutableArray<PatternPiece> NotionPieces)
 {
+    /// <summary>The top's surface, or what is missing to know it.</summary>
+    public SurfaceFinding Surface { get; } = TopSurface.Of(Job.Top);
+
     /// <summary>All pieces, in the order in which they are numbered.</summary>
     public ImmutableArray<PatternPiece> Pieces => [.. CarrierPieces, .. TopPieces, .. NotionPieces];
 

@@ -80,8 +80,8 @@ public sealed class EverythingTests
     {
         var (zipper, strip) = (Job.Fastenings.Zipper, Job.Fastenings.WeatherStrip);
         Assert.Equal(
-            (new ZipperGauge(Mm(8), Mm(40)), ZipperKind.Continuous, Mm(30), Mm(11)),
-            (zipper.Gauge, zipper.Kind, zipper.Setback, zipper.Reveal));
+            (new ZipperGauge(Mm(8), Mm(40)), ZipperKind.Continuous, Mm(30), Mm(11), Mm(9)),
+            (zipper.Gauge, zipper.Kind, zipper.Setback, zipper.Reveal, zipper.CapTurn));
         Assert.Equal([Mm(1000), Mm(2000)], zipper.Stock);
         Assert.Equal(new PocketSpec(Mm(500), Mm(12), new(Mm(9), Mm(15)), Mm(14), false), Job.Fastenings.Pocket);
         Assert.Equal([Side.Aft, Side.Forward], strip.Edges);

@@ -17,7 +17,7 @@ public sealed class SheetLookTests
         Sheet[] sheets =
         [
             .. PieceDrawing.All(content.Patterns, outcome.Context).Select(drawing => drawing.ToSheet()),
-            .. ReportSheets.Of(content, outcome.Context),
+            .. ReportSheets.Of(content, outcome.Context, ShapeSheet.Of(content.Patterns, outcome.Context)),
             RemovalCard.Of(content.Patterns, outcome.Context),
             .. CareSheets.Of(content.Patterns, outcome.Context),
             PlacementSheet.Of(content.Patterns, outcome.Context),
