@@ -27,7 +27,7 @@ public static class JobChecks
             .Concat(WindChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(BondingChecks.Of(patterns.Job))
             .Concat(HeatChecks.Of(patterns.Job))
-            .Concat(SlopeChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(SlopeChecks.Of(patterns))
             .Append(TopStateCheck.Of(patterns.Job.Conditions.TopState))
             .OrderBy(result => CheckCodes.All.IndexOf(result.Code)),
     ];

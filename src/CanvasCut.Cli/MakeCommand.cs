@@ -31,6 +31,7 @@ internal static class MakeCommand
             return ExitCode.WrongInput;
         }
 
+        _ = Task.Run(ResultFiles.WarmUp);
         if (JobSource.Read(path, given, faces, out var code) is not { } outcome)
         {
             return code;

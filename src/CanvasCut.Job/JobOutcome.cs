@@ -29,7 +29,7 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     public ImmutableArray<string> Notices => JobNotices.Of(Content.Patterns);
 
     /// <summary>The order of work.</summary>
-    public WorkSchedule Work => WorkOrder.Of(Content.Patterns);
+    public WorkSchedule Work => Content.Work;
 
     /// <summary>Reads a job file and works everything out.</summary>
     /// <param name="text">The file's text.</param>
@@ -64,13 +64,16 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     internal static JobOutcome Of(FitChoice fit, PatternSet patterns)
     {
         var job = patterns.Job;
-        var checks = JobChecks.Of(patterns);
+
+        // None of these needs another, and each takes a while.
+        var checks = Task.Run(() => JobChecks.Of(patterns));
+        var work = Task.Run(() => WorkOrder.Of(patterns));
         var plan = CutPlan.Of(patterns, new BottomLeftSearch());
-        var order = OrderList.Of(patterns, plan);
-        var cost = job.Workshop.Buying.Prices is { } prices ? OrderCost.Of(order, prices) : null;
+        var purchase = Purchase.Of(patterns, plan);
+        var results = checks.GetAwaiter().GetResult();
         return new(
-            new(patterns, fit, checks, plan, order, cost),
-            new(job.Name, Version, job.Units, WarningOf(checks)));
+            new(patterns, fit, results, purchase, work.GetAwaiter().GetResult()),
+            new(job.Name, Version, job.Units, WarningOf(results)));
     }
 
     private static string WarningOf(ImmutableArray<CheckResult> checks) => checks.Count(check => check.Verdict == Verdict.Fail) switch

@@ -19,6 +19,9 @@ public sealed record PatternSet(
     ImmutableArray<PatternPiece> TopPieces,
     ImmutableArray<PatternPiece> NotionPieces)
 {
+    /// <summary>The top's surface, or what is missing to know it.</summary>
+    public SurfaceFinding Surface { get; } = TopSurface.Of(Job.Top);
+
     /// <summary>What is sewn to the top already and is not cut again; empty unless a new panel goes on an old top.</summary>
     public ImmutableArray<PatternPiece> Kept { get; private init; } = [];
 
@@ -29,14 +32,17 @@ public sealed record PatternSet(
     public ImmutableArray<PatternPiece> Pieces => [.. CarrierPieces, .. TopPieces, .. NotionPieces];
 
     /// <summary>The pieces for a mounting.</summary>
-    public static PatternSet Of(CarrierJob job, MountedShape mounted)
+    /// <param name="job">The job.</param>
+    /// <param name="mounted">What is mounted.</param>
+    /// <param name="carrierWidths">The carrier is cut in so many widths at least, even where the roll needs fewer.</param>
+    public static PatternSet Of(CarrierJob job, MountedShape mounted, int carrierWidths = 1)
     {
         var carrier = CarrierPiece.Of(job, mounted);
         return new(
             job,
             mounted,
             carrier,
-            RollSplit.Of(carrier, job, KeepClear(job, mounted)),
+            RollSplit.Of(carrier, job, KeepClear(job, mounted), carrierWidths),
             [.. TopSide(job, mounted).SelectMany(piece => RollSplit.Of(piece, job, []))],
             [PatchPieces.EndCaps(job, mounted), .. PatchPieces.CableExit(job, mounted)]);
     }
