@@ -66,7 +66,7 @@ public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, Zipper
     {
         Panel = SameWay(job.Panel, longSide),
         Carrier = job.Carrier with { Border = border, Position = Carrier.Middle, Room = job.Carrier.Room with { Kept = Sides.All(Length.Zero) } },
-        Fastenings = Fastenings with { Zipper = Fastenings.Zipper with { Setback = Zipper.Setback, Stock = [Zipper.Buy] } },
+        Fastenings = Fastenings with { Zipper = Fastenings.Zipper with { Setback = Zipper.Setback, Stock = [Zipper.Buy], CapTurn = job.Fastenings.Zipper.CapTurn } },
         Defaults = [.. job.Defaults.Where(used => !IsSewn(used.Field))],
     };
 
@@ -74,8 +74,10 @@ public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, Zipper
     internal Length Covers(int corner) => Legs[corner] - PocketPlace.Outside(Fastenings.Pocket, Fastenings.Zipper);
 
     /// <summary>Whether a field of the job file says what is sewn already.</summary>
-    internal static bool IsSewn(string field) =>
-        field.Split('.')[0] is "zipper" or "pocket" or "weather_strip" or "chafe" || field.StartsWith("carrier.border", StringComparison.Ordinal) || field.StartsWith("carrier.keep_room", StringComparison.Ordinal);
+    internal static bool IsSewn(string field) => field is not "zipper.cap_turn"
+        && (field.Split('.')[0] is "zipper" or "pocket" or "weather_strip" or "chafe"
+            || field.StartsWith("carrier.border", StringComparison.Ordinal)
+            || field.StartsWith("carrier.keep_room", StringComparison.Ordinal));
 
     private MountedFastenings Fastened(Box carrier) => MountedFastenings.Of(carrier, Fastenings, Zipper, Legs);
 

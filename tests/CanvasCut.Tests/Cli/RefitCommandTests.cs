@@ -33,7 +33,7 @@ public sealed class RefitCommandTests
         Run("make", Repository.PathOf("patterns/two-bow-small-top/job.toml"), "--out", folder.PathOf("first"));
 
         var large = folder.PathOf("large.toml");
-        File.WriteAllText(large, File.ReadAllText(NewJob).Replace("1056 mm", "1100 mm", StringComparison.Ordinal));
+        File.WriteAllText(large, File.ReadAllText(NewJob).Replace("1056 mm", "1200 mm", StringComparison.Ordinal));
         var (code, output, _) = Run("refit", folder.PathOf("first"), large, "--out", folder.PathOf("third"));
 
         Assert.Equal(1, code);

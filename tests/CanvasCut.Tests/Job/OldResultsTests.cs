@@ -37,7 +37,7 @@ public sealed class OldResultsTests
     }
 
     [Theory]
-    [InlineData("\"run_mm\": 1034.2,\n      \"setback_mm\": 25.4,\n      \"buy_mm\"", "\"run_mm\": \"1034.2\",\n      \"setback_mm\": 25.4,\n      \"buy_mm\"", "sewn.zipper.run_mm: should be a length above zero in millimetres.")]
+    [InlineData("\"reveal_mm\": 9.525", "\"reveal_mm\": \"9.525\"", "sewn.zipper.reveal_mm: should be a length above zero in millimetres.")]
     [InlineData("\"ease_mm\": 10", "\"ease_mm\": -10", "sewn.pocket.ease_mm: should be a length not below zero in millimetres.")]
     [InlineData("\"over_zipper\": true", "\"over_zipper\": 1", "sewn.pocket.over_zipper: should be false or true.")]
     [InlineData("\"thickness_mm\": 2.6", "\"thicknes_mm\": 2.6", "sewn.panel.thickness_mm: should be a length above zero in millimetres.")]
