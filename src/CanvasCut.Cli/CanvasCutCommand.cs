@@ -16,6 +16,7 @@ public static class CanvasCutCommand
             MakeCommand.Create(faces),
             CheckCommand.Create(faces),
             OrderCommand.Create(faces),
+            ClothCommand.Create(faces),
             WorkCommand.Create(faces),
             CompareCommand.Create(faces),
             NewCommand.Create(faces),

@@ -26,14 +26,17 @@ public sealed record PatternSet(
     public ImmutableArray<PatternPiece> Pieces => [.. CarrierPieces, .. TopPieces, .. NotionPieces];
 
     /// <summary>The pieces for a mounting.</summary>
-    public static PatternSet Of(CarrierJob job, MountedShape mounted)
+    /// <param name="job">The job.</param>
+    /// <param name="mounted">What is mounted.</param>
+    /// <param name="carrierWidths">The carrier is cut in so many widths at least, even where the roll needs fewer.</param>
+    public static PatternSet Of(CarrierJob job, MountedShape mounted, int carrierWidths = 1)
     {
         var carrier = CarrierPiece.Of(job, mounted);
         return new(
             job,
             mounted,
             carrier,
-            RollSplit.Of(carrier, job, KeepClear(job, mounted)),
+            RollSplit.Of(carrier, job, KeepClear(job, mounted), carrierWidths),
             [.. TopSide(job, mounted).SelectMany(piece => RollSplit.Of(piece, job, []))],
             [PatchPieces.EndCaps(job, mounted), .. PatchPieces.CableExit(job, mounted)]);
     }

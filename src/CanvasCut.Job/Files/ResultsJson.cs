@@ -45,7 +45,7 @@ public static class ResultsJson
                 leg_mm = Mm(pocket.Leg),
                 covers_mm = Mm(pocket.Covers),
             }),
-            ["cut_plan"] = CutPlan(outcome),
+            ["cut_plan"] = CutPlanJson.Of(content.Plan),
             ["order"] = OrderJson.Lines(content),
             ["cost"] = OrderJson.Cost(content),
             ["seams"] = OrderJson.Seams(content),
@@ -107,22 +107,6 @@ public static class ResultsJson
         setback_mm = Mm(zipper.Choice.Setback),
         ticks_from_middle_mm = zipper.Choice.Ticks.Select(tick => Mm(tick)),
     };
-
-    private static object CutPlan(JobOutcome outcome)
-    {
-        var plan = outcome.Content.Plan;
-        return new
-        {
-            roll_width_mm = Mm(plan.Roll.Width),
-            used_mm = Mm(plan.Used),
-            order_mm = Mm(plan.Ordered),
-            lower_bound_mm = Mm(plan.LowerBound),
-            lower_bound_by = PlanWords.Of(plan.Proof.Shown),
-            verdict = PlanWords.Of(plan.Proof.Verdict),
-            use = Math.Round(plan.Use, JsonText.Digits),
-            placed = plan.Placed.Select(placed => new { piece = placed.Piece.Title.Id, copy = placed.Copy, cut_mm = Points(placed.Outline) }),
-        };
-    }
 
     private static object Paper(PaperSpec paper) => new { name = paper.Name, read_x_mm = Mm(paper.Readings?.X), read_y_mm = Mm(paper.Readings?.Y) };
 

@@ -28,6 +28,7 @@ internal static class CarrierFields
         new Field("zipper.reveal", Length, Size("2 mm", "30 mm"), Presence.Optional).Or("3/8 in", Source.Practice),
         new Field("zipper.stock", LengthList, Size("0.1 m", "6 m"), Presence.Optional)
             .Or("24 in, 30 in, 36 in, 48 in, 54 in, 60 in, 72 in, 84 in, 96 in, 120 in", "24 to over 96 in: Marine Fabricator, \"Zipper basics\", 2019; steps from memory, ask the shop"),
+        new Field("zipper.cap_turn", Length, Reach("0 mm", "15 mm"), Presence.Optional).Or("0 mm", Source.Practice),
 
         new("pocket.leg", Length, Size("30 mm", "400 mm"), Presence.Optional),
         new Field("pocket.ease", Length, Reach("0 mm", "60 mm"), Presence.Optional).Or("10 mm", Source.Practice),

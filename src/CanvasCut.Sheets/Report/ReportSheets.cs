@@ -26,10 +26,7 @@ public static class ReportSheets
         WindSection.Write(flow, content);
         Pieces(flow, content, context);
         Zippers(flow, content, context);
-        var cutPlan = CutPlanSheet.Picture(content.Plan, context);
-        flow.Heading("Cut plan", cutPlan);
-        flow.Picture(cutPlan);
-        flow.Rows(CutPlanSheet.ListFor(content.Plan, context, flow.WidthMm), CutPlanSheet.Rows(content.Plan, context));
+        ClothPages.CutPlan(flow, content.Plan, context);
         OrderPages.Order(flow, content);
         OrderPages.Cost(flow, content);
         OrderPages.Seams(flow, content, context);

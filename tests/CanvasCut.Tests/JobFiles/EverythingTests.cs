@@ -80,8 +80,8 @@ public sealed class EverythingTests
     {
         var (zipper, strip) = (Job.Fastenings.Zipper, Job.Fastenings.WeatherStrip);
         Assert.Equal(
-            (new ZipperGauge(Mm(8), Mm(40)), ZipperKind.Continuous, Mm(30), Mm(11)),
-            (zipper.Gauge, zipper.Kind, zipper.Setback, zipper.Reveal));
+            (new ZipperGauge(Mm(8), Mm(40)), ZipperKind.Continuous, Mm(30), Mm(11), Mm(9)),
+            (zipper.Gauge, zipper.Kind, zipper.Setback, zipper.Reveal, zipper.CapTurn));
         Assert.Equal([Mm(1000), Mm(2000)], zipper.Stock);
         Assert.Equal(new PocketSpec(Mm(500), Mm(12), new(Mm(9), Mm(15)), Mm(14), false), Job.Fastenings.Pocket);
         Assert.Equal([Side.Aft, Side.Forward], strip.Edges);
@@ -112,7 +112,8 @@ public sealed class EverythingTests
         Assert.Equal(
             ("basting-6", "binding-25", "foam-25", "webbing-25"),
             (supplies.Tapes.Basting.Grade.Id, supplies.Tapes.Binding.Grade.Id, supplies.Tapes.Foam.Grade.Id, supplies.Tapes.Webbing.Grade.Id));
-        Assert.Equal(new BuyingSpec(0.1m, null), Job.Workshop.Buying);
+        Assert.Equal((0.1m, null), (Job.Workshop.Buying.Spare, Job.Workshop.Buying.Prices));
+        Assert.Equal([1200, 1370, 1524], Job.Workshop.Buying.RollWidths.Select(width => width.Millimeters));
     }
 
     [Fact]

@@ -54,7 +54,7 @@ internal static class SampleJobs
         Panel(1100, 550),
         Carrier,
         new(Zipper, Pocket, Strip, new(Mm(38.1), Mm(12.7))),
-        new(Cloth, new(Mm(4.5), "thread", 2), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false), Supplies, new(0, null)),
+        new(Cloth, new(Mm(4.5), "thread", 2), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false), Supplies, new(0, null, [Mm(1168.4), Mm(1524)])),
         new(1.5, Mm(10), Mm(10), Mm(3), new(0.025, Mm(5), Mm(6), 0.01, 0.005), Mm(4)),
         Conditions,
         new(Duration.FromHours(4), Duration.FromHours(72), BondOrder.BondFirst),
