@@ -27,7 +27,9 @@ internal static class JobSource
 
         code = ExitCode.Done;
         var side = new SideFiles(name => Beside(path, name), materials, prices);
-        var outcome = JobOutcome.Of(text, path ?? BuiltInExample.FileName, given.Readings, side);
+        using var line = new LayoutLine(faces);
+        var outcome = JobOutcome.Of(text, path ?? BuiltInExample.FileName, given.Readings, side, line.Tell);
+        line.Dispose();
         if (outcome.IsValid)
         {
             return outcome.Value;
