@@ -25,7 +25,7 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     public bool HasFailed => Content.Checks.Any(check => check.Verdict == Verdict.Fail);
 
     /// <summary>What must be read before the verdicts; usually nothing.</summary>
-    public ImmutableArray<string> Notices => JobNotices.Of(Content.Patterns.Job);
+    public ImmutableArray<string> Notices => JobNotices.Of(Content.Patterns);
 
     /// <summary>The order of work.</summary>
     public WorkSchedule Work => Content.Work;
@@ -63,7 +63,13 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     private static JobOutcome Of(CarrierJob job, Action<PlanProgress>? report)
     {
         var fit = FitChoice.For(job);
-        var patterns = PatternSet.Of(job, fit.Mounted);
+        return Of(fit, PatternSet.Of(job, fit.Mounted), report);
+    }
+
+    /// <summary>What comes of pieces that are settled.</summary>
+    internal static JobOutcome Of(FitChoice fit, PatternSet patterns, Action<PlanProgress>? report = null)
+    {
+        var job = patterns.Job;
 
         // None of these needs another, and each takes a while.
         var checks = Task.Run(() => JobChecks.Of(patterns));
