@@ -31,6 +31,7 @@ public sealed class SeparationSearch : INestingSearch
     private const double StartPart = 0.1;
 
     /// <inheritdoc/>
+<<<<<<< HEAD
     public NestingLayout? Find(NestingTask task, NestingControl control)
     {
         if (control.Budget.Time == TimeSpan.MaxValue)
@@ -43,6 +44,13 @@ public sealed class SeparationSearch : INestingSearch
         var left = control.Budget.Time - clock.Elapsed;
         return first is null ? null : new Run(first, control with { Budget = NestingBudget.OfTime(left > TimeSpan.Zero ? left : TimeSpan.Zero) }).Go();
     }
+=======
+    public NestingLayout? Find(NestingTask task, NestingControl control) =>
+        new BottomLeftSearch().Find(task, control) is { } start ? Shorten(start, control) : null;
+
+    /// <summary>Shortens a layout without faults.</summary>
+    public static NestingLayout Shorten(NestingLayout start, NestingControl control) => new Run(start, control).Go();
+>>>>>>> nest2
 
     private sealed class Run
     {
@@ -98,7 +106,7 @@ public sealed class SeparationSearch : INestingSearch
             }
 
             // A layout that the witness does not pass is not kept, whatever the search makes of it.
-            if (shortest.LengthMm < _best.LengthMm - FreePlace.SameMm && ToLayout(shortest) is var layout && LayoutCheck.Faults(layout).IsEmpty)
+            if (shortest.LengthMm < _best.LengthMm - FreePlace.SameMm && shortest.ToLayout() is var layout && LayoutCheck.Faults(layout).IsEmpty)
             {
                 _best = layout;
                 _control.Report?.Invoke(new(layout.LengthMm, _boundMm, _clock.Elapsed));
@@ -115,18 +123,6 @@ public sealed class SeparationSearch : INestingSearch
             }
 
             return first;
-        }
-
-        private NestingLayout ToLayout(Arrangement arrangement)
-        {
-            var copies = new int[_table.Task.Items.Length];
-            return new(_table.Task, [.. Enumerable.Range(0, arrangement.Count).Select(PlacementOf)]);
-
-            NestingPlacement PlacementOf(int piece)
-            {
-                var shape = _table.Shapes[arrangement.Shape[piece]];
-                return new(shape.Item, copies[shape.Item]++, shape.Pose, new(arrangement.X[piece], arrangement.Y[piece]));
-            }
         }
     }
 }
