@@ -23,6 +23,7 @@ public static class CanvasCutCommand
             ScaleCommand.Create(faces),
             BondingCommand.Create(faces),
             MeasureCommand.Create(faces),
+            RefitCommand.Create(faces),
         };
         var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);
         if (parsed.Errors.Count == 0)

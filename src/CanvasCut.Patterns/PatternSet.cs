@@ -22,7 +22,13 @@ public sealed record PatternSet(
     /// <summary>The top's surface, or what is missing to know it.</summary>
     public SurfaceFinding Surface { get; } = TopSurface.Of(Job.Top);
 
-    /// <summary>All pieces, in the order in which they are numbered.</summary>
+    /// <summary>What is sewn to the top already and is not cut again; empty unless a new panel goes on an old top.</summary>
+    public ImmutableArray<PatternPiece> Kept { get; private init; } = [];
+
+    /// <summary>Whether only the carrier's side is made, for a top that has its half.</summary>
+    public bool IsRefit => !Kept.IsEmpty;
+
+    /// <summary>All pieces to cut, in the order in which they are numbered.</summary>
     public ImmutableArray<PatternPiece> Pieces => [.. CarrierPieces, .. TopPieces, .. NotionPieces];
 
     /// <summary>The pieces for a mounting.</summary>
@@ -40,6 +46,19 @@ public sealed record PatternSet(
             [.. TopSide(job, mounted).SelectMany(piece => RollSplit.Of(piece, job, []))],
             [PatchPieces.EndCaps(job, mounted), .. PatchPieces.CableExit(job, mounted)]);
     }
+
+    /// <summary>
+    /// The pieces for a new panel on a top whose half is sewn: those of the top are kept, and caps are cut for the carrier's
+    /// halves of the zippers alone.
+    /// </summary>
+    public static PatternSet Refitted(CarrierJob job, MountedShape mounted)
+    {
+        var whole = Of(job, mounted);
+        return whole with { TopPieces = [], Kept = whole.TopPieces, NotionPieces = [.. whole.NotionPieces.Select(ForCarrier)] };
+    }
+
+    private static PatternPiece ForCarrier(PatternPiece piece) =>
+        piece.Title.Quantity > 1 ? piece with { Title = piece.Title with { Quantity = piece.Title.Quantity / 2 } } : piece;
 
     private static IEnumerable<PatternPiece> TopSide(CarrierJob job, MountedShape mounted) =>
     [

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
@@ -38,6 +39,8 @@ public static class ResultsJson
                 may_bend = option.MayBend,
             }),
             ["pieces"] = content.Patterns.Pieces.Select(Piece),
+            ["kept_pieces"] = content.Patterns.Kept.Select(Piece),
+            ["sewn"] = SewnJson.Root(content.Patterns),
             ["zippers"] = mounted.Fastened.Zippers.Select(Zipper),
             ["pockets"] = mounted.Fastened.Pockets.Select(pocket => new
             {
@@ -95,7 +98,17 @@ public static class ResultsJson
         warp = piece.Warp == WarpDirection.ForeAft ? "fore-aft" : "athwart",
         finished_mm = Points(piece.Shape.Finished),
         cut_mm = Points(piece.Shape.Cut),
+        lines = piece.Lines.Select(line => new { kind = KindOf(line), closed = line.IsClosed, text = line.Text, points_mm = Points(line.Points) }),
         notes = piece.Notes,
+    };
+
+    /// <summary>The name of a line's role, as a layer of pieces.dxf, in small letters.</summary>
+    internal static string KindOf(PieceLine line) => line.Kind switch
+    {
+        PieceLineKind.Stitch => "stitch",
+        PieceLineKind.Fold => "fold",
+        PieceLineKind.Mark => "mark",
+        _ => "hole",
     };
 
     private static object Zipper(ZipperPlace zipper) => new
@@ -112,7 +125,10 @@ public static class ResultsJson
 
     private static object Place(TopPlace place) => new { station_mm = Mm(place.Station), offset_mm = Mm(place.Offset) };
 
-    private static double[][] Points(CanvasCut.Geometry.Outline outline) => [.. outline.Corners.Select(point => new[] { Mm(point.X), Mm(point.Y) })];
+    private static double[][] Points(CanvasCut.Geometry.Outline outline) => Points(outline.Corners);
+
+    /// <summary>Points as they are written.</summary>
+    internal static double[][] Points(ImmutableArray<CanvasCut.Geometry.Point> points) => [.. points.Select(point => new[] { Mm(point.X), Mm(point.Y) })];
 
     private static double? Number(IQuantity? quantity) => quantity is null ? null : Math.Round(QuantityWords.Plain(quantity).Number, JsonText.Digits) + 0.0;
 

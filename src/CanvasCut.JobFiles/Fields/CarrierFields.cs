@@ -12,6 +12,8 @@ internal static class CarrierFields
     [
         .. SideNames.All.Select(side => new Field($"carrier.border.{side}", Length, Reach("0 mm", "300 mm"), Presence.Optional)
             .Or("1 in", "as wide as the usual hem, which then lies beside the panel and not under it; common practice, no source")),
+        .. SideNames.All.Select(side => new Field($"carrier.keep_room.{side}", Length, Reach("0 mm", "150 mm"), Presence.Optional).Or("0 mm", Source.NoneAssumed)),
+        new Field("carrier.widest_border", Length, Reach("10 mm", "300 mm"), Presence.Optional).Or("100 mm", Source.RuleOfThumb),
         .. Hem("carrier.hem", "1 in", Army),
         new Field("carrier.corner", Word, Any, Presence.Optional).Among("mitred", "square").Or("mitred", Source.Practice),
         .. SideNames.All.Select(side => new Field($"carrier.edges.{side}", Word, Any, Presence.Optional)

@@ -16,10 +16,17 @@ public sealed record MountedFastenings(
     public static readonly Length SeamClearance = Length.FromMillimeters(6);
 
     /// <summary>The fastenings of a carrier.</summary>
-    public static MountedFastenings For(Box carrier, Box cells, CarrierJob job) => new(
-        [ZipperOn(Side.Forward, carrier, job.Fastenings.Zipper), ZipperOn(Side.Aft, carrier, job.Fastenings.Zipper)],
-        [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, job))],
-        [.. job.Fastenings.WeatherStrip.Edges.Select(side => StripOn(side, carrier, job.Fastenings))]);
+    public static MountedFastenings For(Box carrier, Box cells, CarrierJob job) => Of(
+        carrier,
+        job.Fastenings,
+        ZipperChoice.For(Length.FromMillimeters(carrier.WidthMm), job.Fastenings.Zipper),
+        [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, job).Leg)]);
+
+    /// <summary>The fastenings of a carrier whose zippers and pockets are settled.</summary>
+    internal static MountedFastenings Of(Box carrier, Fastenings fastenings, ZipperChoice choice, ImmutableArray<Length> legs) => new(
+        [ZipperOn(Side.Forward, carrier, fastenings.Zipper, choice), ZipperOn(Side.Aft, carrier, fastenings.Zipper, choice)],
+        [.. Corner.All.Zip(legs, (corner, leg) => PocketPlace.Of(corner, carrier, fastenings, leg))],
+        [.. fastenings.WeatherStrip.Edges.Select(side => StripOn(side, carrier, fastenings))]);
 
     /// <summary>The same fastenings elsewhere.</summary>
     public MountedFastenings MovedBy(Step step) => new(
@@ -27,9 +34,8 @@ public sealed record MountedFastenings(
         [.. Pockets.Select(pocket => pocket.MovedBy(step))],
         [.. Strips.Select(strip => strip with { Finished = strip.Finished.MovedBy(step), SeamY = strip.SeamY + step.Y })]);
 
-    private static ZipperPlace ZipperOn(Side side, Box carrier, ZipperSpec spec)
+    private static ZipperPlace ZipperOn(Side side, Box carrier, ZipperSpec spec, ZipperChoice choice)
     {
-        var choice = ZipperChoice.For(Length.FromMillimeters(carrier.WidthMm), spec);
         var outward = side == Side.Forward ? 1 : -1;
         var chainY = (side == Side.Forward ? carrier.Top : carrier.Bottom) + (outward * spec.Reveal.Millimeters);
         var band = Box.Around(new(carrier.Center.X, chainY), choice.Run.Millimeters, spec.Gauge.OverallWidth.Millimeters);

@@ -41,7 +41,7 @@ public static class ReportSheets
     private static void Verdicts(Flow flow, ReportContent content, SheetContext context)
     {
         flow.Heading("Does it fit?");
-        foreach (var notice in JobNotices.Of(content.Patterns.Job))
+        foreach (var notice in JobNotices.Of(content.Patterns))
         {
             flow.Text(notice, isBold: true);
         }
@@ -84,6 +84,7 @@ public static class ReportSheets
 
         flow.Text(content.Fit.IsPlaceChosen
             ? "The place was chosen by the program: the one with the largest smallest spare distance on a 5 mm grid."
+            : content.Patterns.IsRefit ? "The place is that of what is sewn to the top."
             : "The place is the job file's (carrier.position).");
     }
 

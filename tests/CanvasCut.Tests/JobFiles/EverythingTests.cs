@@ -68,11 +68,12 @@ public sealed class EverythingTests
     public void The_carrier_is_read() =>
         Assert.Equal(
             new CarrierSpec(
-                new(Mm(40), Mm(41), Mm(10), Mm(11)),
+                new(Mm(40 + 5), Mm(41 + 6), Mm(10 + 7), Mm(11 + 8)),
                 new(Mm(10), Mm(20)),
                 CornerKind.Square,
                 new(EdgeFinish.Hem, EdgeFinish.Hem, EdgeFinish.Binding, EdgeFinish.Binding),
-                new(Mm(1100), Mm(-35))),
+                new(Mm(1100), Mm(-35)),
+                new(new(Mm(5), Mm(6), Mm(7), Mm(8)), Mm(90))),
             Job.Carrier);
 
     [Fact]
