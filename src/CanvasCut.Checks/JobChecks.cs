@@ -20,6 +20,7 @@ public static class JobChecks
             .Concat(ShapeChecks.Of(patterns))
             .Concat(SupportChecks.Of(patterns))
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(MountChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SupplyChecks.Of(patterns))
             .Concat(SeamChecks.Of(patterns))
             .Concat(PlotChecks.Of(patterns))

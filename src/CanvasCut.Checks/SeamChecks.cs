@@ -34,6 +34,7 @@ internal static class SeamChecks
             "mitre the strip's corners as you fold them and trim the surplus, or face its ends instead of hemming them.",
         SeamKind.Hems => "face or bind the edge instead of hemming it, or trim the turn-under at its ends.",
         SeamKind.Zipper => "cut the end caps with a hot knife and do not turn their edges, or widen zipper.setback so that they end short of the corner's hems.",
+        SeamKind.Mount => "trim what is turned in at the flap's raw edges to 6 mm before it is folded, or widen mount.setback so that the flap ends short of the corner's hems.",
         SeamKind.Edges when seam.Pieces.Contains("zipper-end-cap") => "cut the caps with a hot knife and do not turn their edges.",
         SeamKind.Edges => "trim what is turned under inside the corners and tips to 6 mm before it is folded, or bind the edge instead.",
         SeamKind.Felled => "join with cloth.join = \"semi\", or buy a wider roll.",

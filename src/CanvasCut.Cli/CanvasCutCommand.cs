@@ -18,6 +18,7 @@ public static class CanvasCutCommand
             OrderCommand.Create(faces),
             WorkCommand.Create(faces),
             CompareCommand.Create(faces),
+            CompareMountsCommand.Create(faces),
             NewCommand.Create(faces),
             ScaleCommand.Create(faces),
             BondingCommand.Create(faces),

@@ -51,6 +51,13 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     public static Checked<JobOutcome> Of(string text, string fileName, PrintReadings? readings, SideFiles side) =>
         JobFile.Read(text, fileName, side).Then(job => Of(readings is null ? job : PrintedOn(job, readings)));
 
+    /// <summary>The same job with its edges held in another way; null where that does not fit them.</summary>
+    internal JobOutcome? With(MountSpec mount)
+    {
+        var job = Content.Patterns.Job with { Fastenings = Content.Patterns.Job.Fastenings with { Mount = mount } };
+        return MountedFastenings.Fits(job) ? Of(job) : null;
+    }
+
     private static CarrierJob PrintedOn(CarrierJob job, PrintReadings readings) =>
         job with { Workshop = job.Workshop with { Paper = job.Workshop.Paper with { Readings = readings } } };
 

@@ -36,7 +36,7 @@ public sealed record PocketPlace(Corner Corner, Length Leg, Length OutX, Length 
     {
         var pocket = job.Fastenings.Pocket;
         var outX = pocket.Ease;
-        var outY = pocket.OverZipper ? job.Fastenings.Zipper.OuterTapeEdge + pocket.Ease : pocket.Ease;
+        var outY = pocket.OverZipper ? job.Fastenings.OuterEdge(corner.End) + pocket.Ease : pocket.Ease;
         var leg = pocket.Leg ?? LargestLeg(ToCells(corner, carrier, cells), outX + outY, job.Limits.ShadeGap);
         var at = corner.Of(carrier) + new Step(corner.OutwardX * outX.Millimeters, corner.OutwardY * outY.Millimeters);
         return new(corner, leg, outX, outY, at);
