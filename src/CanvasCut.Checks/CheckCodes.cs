@@ -110,6 +110,9 @@ public static class CheckCodes
     /// <summary>The junction box and what lies over the panel.</summary>
     public const string BoxCover = "box.cover";
 
+    /// <summary>What is sewn and a later, larger panel.</summary>
+    public const string KeepRoom = "room.later-panel";
+
     /// <summary>The zipper wanted and the lengths on sale.</summary>
     public const string ZipperStock = "zipper.stock";
 
@@ -173,7 +176,8 @@ public static class CheckCodes
         Margin, KeepOut, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
-        PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, MountPitch, MountRoom, MountEdge, MountReach, MountRemoval, ZipperStock, ClothWidth,
+        PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, KeepRoom,
+        MountPitch, MountRoom, MountEdge, MountReach, MountRemoval, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
         WindZipper, WindZipperEnd, WindFastener, WindPocket, WindSeam, WindBond, WindOff,
         BondingOnto, BondingSurface, BondingDew, BondingClear, HeatFree, HeatBlocked, SlopeCorner, SlopeDrain,

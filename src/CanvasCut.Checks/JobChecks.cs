@@ -20,6 +20,7 @@ public static class JobChecks
             .Concat(ShapeChecks.Of(patterns))
             .Concat(SupportChecks.Of(patterns))
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(RoomChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(MountChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SupplyChecks.Of(patterns))
             .Concat(SeamChecks.Of(patterns))
@@ -27,7 +28,7 @@ public static class JobChecks
             .Concat(WindChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(BondingChecks.Of(patterns.Job))
             .Concat(HeatChecks.Of(patterns.Job))
-            .Concat(SlopeChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(SlopeChecks.Of(patterns))
             .Append(TopStateCheck.Of(patterns.Job.Conditions.TopState))
             .OrderBy(result => CheckCodes.All.IndexOf(result.Code)),
     ];

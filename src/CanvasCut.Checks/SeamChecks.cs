@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Patterns;
+using UnitsNet;
 
 namespace CanvasCut.Checks;
 
@@ -30,12 +31,17 @@ internal static class SeamChecks
         SeamKind.Hems when IsCarrier(seam, patterns) && patterns.CarrierPieces.Length > 1 =>
             "face or bind that edge where the felled seam runs into the hem (carrier.edges), trim the seam's allowances inside the hem, or buy a wider roll.",
         SeamKind.Hems when IsCarrier(seam, patterns) && patterns.Job.Carrier.Corner == CornerKind.Square => Mitre(seam, patterns),
-        SeamKind.Hems when seam.Pieces[0].StartsWith("weather-strip", StringComparison.Ordinal) =>
-            "mitre the strip's corners as you fold them and trim the surplus, or face its ends instead of hemming them.",
+        SeamKind.Hems when seam.Pieces[0].StartsWith("weather-strip", StringComparison.Ordinal) => patterns.Job.Carrier.Corner == CornerKind.Square
+            ? "carrier.corner = \"mitred\" mitres the strip's corners too; or face its ends instead of hemming them."
+            : "face its ends instead of hemming them, or trim a joining seam's allowances inside the hem.",
         SeamKind.Hems => "face or bind the edge instead of hemming it, or trim the turn-under at its ends.",
-        SeamKind.Zipper => "cut the end caps with a hot knife and do not turn their edges, or widen zipper.setback so that they end short of the corner's hems.",
         SeamKind.Mount => "trim what is turned in at the flap's raw edges to 6 mm before it is folded, or widen mount.setback so that the flap ends short of the corner's hems.",
-        SeamKind.Edges when seam.Pieces.Contains("zipper-end-cap") => "cut the caps with a hot knife and do not turn their edges.",
+        SeamKind.Zipper when patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero =>
+            "cut the end caps with a hot knife and do not turn their edges (zipper.cap_turn), or widen zipper.setback so that they end short of the corner's hems.",
+        SeamKind.Zipper => "widen zipper.setback so that the end caps end short of the corner's hems.",
+        SeamKind.Edges when seam.Pieces.Contains("zipper-end-cap") && patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero =>
+            "cut the caps with a hot knife and do not turn their edges (zipper.cap_turn).",
+        SeamKind.Edges when seam.Pieces.Contains("zipper-end-cap") => "use thinner cloth for the caps.",
         SeamKind.Edges => "trim what is turned under inside the corners and tips to 6 mm before it is folded, or bind the edge instead.",
         SeamKind.Felled => "join with cloth.join = \"semi\", or buy a wider roll.",
         SeamKind.Bound => "trim the hem at its ends before it is bound.",

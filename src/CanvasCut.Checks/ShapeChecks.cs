@@ -8,8 +8,7 @@ internal static class ShapeChecks
     /// <summary>The results; where the shape is not known they name the fields that are missing.</summary>
     public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
-        var (job, mounted) = (patterns.Job, patterns.Mounted);
-        var finding = TopSurface.Of(job.Top);
+        var (job, mounted, finding) = (patterns.Job, patterns.Mounted, patterns.Surface);
         var profiles = finding.IsKnown ? PanelProfile.Of(job, mounted, finding.Surface) : [];
         return AthwartBend.Check(job, mounted, finding.Surface)
             .Concat(finding.IsKnown ? AlongBend.Check(job, mounted, profiles).Append(DoubleCurve.Check(job, mounted, finding.Surface, profiles)) : Unknown(finding))

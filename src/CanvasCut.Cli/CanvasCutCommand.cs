@@ -16,6 +16,7 @@ public static class CanvasCutCommand
             MakeCommand.Create(faces),
             CheckCommand.Create(faces),
             OrderCommand.Create(faces),
+            ClothCommand.Create(faces),
             WorkCommand.Create(faces),
             CompareCommand.Create(faces),
             CompareMountsCommand.Create(faces),
@@ -23,6 +24,7 @@ public static class CanvasCutCommand
             ScaleCommand.Create(faces),
             BondingCommand.Create(faces),
             MeasureCommand.Create(faces),
+            RefitCommand.Create(faces),
         };
         var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);
         if (parsed.Errors.Count == 0)

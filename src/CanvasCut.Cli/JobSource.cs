@@ -14,20 +14,27 @@ internal static class JobSource
     public static JobOutcome? Read(string? path, Faces faces, out int code) => Read(path, (null, SideNames.None), faces, out code);
 
     /// <summary>The same for a printer that is not true, or with materials and prices of the user's own.</summary>
-    public static JobOutcome? Read(string? path, (PrintReadings? Readings, SideNames Side) given, Faces faces, out int code)
+    public static JobOutcome? Read(string? path, (PrintReadings? Readings, SideNames Side) given, Faces faces, out int code) =>
+        Read(path, given.Side, (text, name, side) => JobOutcome.Of(text, name, given.Readings, side), faces, out code);
+
+    /// <summary>Reads a job without working it out.</summary>
+    public static CarrierJob? ReadJob(string path, SideNames side, Faces faces, out int code) => Read(path, side, JobFile.Read, faces, out code);
+
+    private static T? Read<T>(string? path, SideNames names, Func<string, string, SideFiles, Checked<T>> read, Faces faces, out int code)
+        where T : class
     {
         code = ExitCode.NotWritten;
         var text = path is null ? BuiltInExample.Text : TextSource.Read(path, "job file", $"canvascut new {path} begins one", faces);
         if (text is null
-            || !TryRead(given.Side.Materials, "materials file", faces, out var materials)
-            || !TryRead(given.Side.Prices, "price file", faces, out var prices))
+            || !TryRead(names.Materials, "materials file", faces, out var materials)
+            || !TryRead(names.Prices, "price file", faces, out var prices))
         {
             return null;
         }
 
         code = ExitCode.Done;
         var side = new SideFiles(name => Beside(path, name), materials, prices);
-        var outcome = JobOutcome.Of(text, path ?? BuiltInExample.FileName, given.Readings, side);
+        var outcome = read(text, path ?? BuiltInExample.FileName, side);
         if (outcome.IsValid)
         {
             return outcome.Value;
@@ -43,7 +50,8 @@ internal static class JobSource
         return null;
     }
 
-    private static string Summary(Checked<JobOutcome> outcome) => outcome.Problems.Length == 1
+    private static string Summary<T>(Checked<T> outcome)
+        where T : class => outcome.Problems.Length == 1
         ? "1 problem; nothing was written. docs/job-file.md tells of every field."
         : $"{outcome.Problems.Length} problems; nothing was written. docs/job-file.md tells of every field.";
 

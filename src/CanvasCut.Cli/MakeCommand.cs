@@ -31,25 +31,14 @@ internal static class MakeCommand
             return ExitCode.WrongInput;
         }
 
+        _ = Task.Run(ResultFiles.WarmUp);
         if (JobSource.Read(path, given, faces, out var code) is not { } outcome)
         {
             return code;
         }
 
-        if (ResultFolder.Refusal(folder) is { } refusal)
+        if (FolderWriter.Write(folder, outcome, faces) is not { } files)
         {
-            faces.Errors.WriteLine(refusal);
-            return ExitCode.NotWritten;
-        }
-
-        var files = ResultFiles.Of(outcome);
-        try
-        {
-            ResultFolder.Write(folder, files);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            faces.Errors.WriteLine($"{folder} cannot be written: {exception.Message} Earlier results there are whole.");
             return ExitCode.NotWritten;
         }
 

@@ -36,16 +36,24 @@ public sealed record Hem(Length TurnUnder, Length Width)
 /// <param name="Offset">From the centreline along the cloth; port negative.</param>
 public sealed record TopPlace(Length Station, Length Offset);
 
+/// <summary>How the borders may change for a later panel.</summary>
+/// <param name="Kept">What is added to the border of each side so that a later panel may be larger; usually zero.</param>
+/// <param name="Widest">The widest border a carrier may have when a smaller panel is put on it.</param>
+public sealed record BorderChange(Sides<Length> Kept, Length Widest);
+
 /// <summary>The carrier as wanted.</summary>
-/// <param name="Border">The canvas showing beyond the panel.</param>
+/// <param name="Border">The canvas showing beyond the panel, with what is kept for a later panel.</param>
 /// <param name="Hem">The hem of every hemmed edge.</param>
 /// <param name="Corner">How hems meet.</param>
 /// <param name="Edges">How each edge is finished.</param>
 /// <param name="Position">Where its middle lies; null when the program chooses.</param>
-public sealed record CarrierSpec(Sides<Length> Border, Hem Hem, CornerKind Corner, Sides<EdgeFinish> Edges, TopPlace? Position)
+/// <param name="Room">How the borders may change for a later panel.</param>
+public sealed record CarrierSpec(
+    Sides<Length> Border, Hem Hem, CornerKind Corner, Sides<EdgeFinish> Edges, TopPlace? Position, BorderChange Room)
 {
     /// <summary>The cloth beyond the finished edge on each side.</summary>
-    public Sides<Length> Allowances => new(Of(Side.Forward), Of(Side.Aft), Of(Side.Port), Of(Side.Starboard));
+    public Sides<Length> Allowances => Sides.Of(side => Edges[side] == EdgeFinish.Hem ? Hem.Allowance : Length.Zero);
 
-    private Length Of(Side side) => Edges[side] == EdgeFinish.Hem ? Hem.Allowance : Length.Zero;
+    /// <summary>The border without what is kept for a later panel.</summary>
+    public Sides<Length> AskedBorder => Sides.Of(side => Border[side] - Room.Kept[side]);
 }

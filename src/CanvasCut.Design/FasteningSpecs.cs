@@ -19,7 +19,14 @@ public enum ZipperKind
 /// <param name="Setback">From each finished corner of the carrier to the zipper's end.</param>
 /// <param name="Reveal">From the carrier's edge out to the middle of the chain.</param>
 /// <param name="Stock">The lengths on sale, shortest first; for separating zippers.</param>
-public sealed record ZipperSpec(ZipperGauge Gauge, ZipperKind Kind, Length Setback, Length Reveal, ImmutableArray<Length> Stock)
+/// <param name="CapTurn">Turned under along the edges of an end cap; zero for edges sealed with a hot knife.</param>
+public sealed record ZipperSpec(
+    ZipperGauge Gauge,
+    ZipperKind Kind,
+    Length Setback,
+    Length Reveal,
+    ImmutableArray<Length> Stock,
+    Length CapTurn = default)
 {
     /// <summary>From the carrier's edge out to the outer edge of the top's tape.</summary>
     public Length OuterTapeEdge => Reveal + (Gauge.OverallWidth / 2);

@@ -28,6 +28,9 @@ public enum MountKind
 /// <param name="Figures">The sizes of every kind but the zipper.</param>
 public sealed record MountSpec(MountKind Forward, MountKind Aft, Length Setback, MountFigures Figures)
 {
+    /// <summary>Zippers at both edges, and no sizes of anything else.</summary>
+    public static MountSpec Zippers { get; } = new(MountKind.Zipper, MountKind.Zipper, Length.Zero, MountFigures.None);
+
     /// <summary>What holds an edge.</summary>
     /// <param name="side">Forward or aft.</param>
     public MountKind At(Side side) => side == Side.Forward ? Forward : Aft;
@@ -47,6 +50,9 @@ public sealed record MountSpec(MountKind Forward, MountKind Aft, Length Setback,
 /// <param name="HookAndLoop">Hook-and-loop.</param>
 public sealed record MountFigures(FastenerSpec Snaps, FastenerSpec Twist, FastenerSpec Eyelets, Length LacingGap, HookAndLoopSpec HookAndLoop)
 {
+    /// <summary>For a job of zippers that gives none.</summary>
+    public static MountFigures None { get; } = new(FastenerSpec.None, FastenerSpec.None, FastenerSpec.None, Length.Zero, new(Length.Zero, Force.Zero));
+
     /// <summary>What is set at a pitch; null for kinds that hold all along.</summary>
     public FastenerSpec? FastenersOf(MountKind kind) => kind switch
     {
@@ -62,7 +68,11 @@ public sealed record MountFigures(FastenerSpec Snaps, FastenerSpec Twist, Fasten
 /// <param name="Spacing">How they are spread.</param>
 /// <param name="Diameter">Of one, over its cap, plate or rim.</param>
 /// <param name="Strength">What pulls one off; null when it is not known.</param>
-public sealed record FastenerSpec(Length Width, FastenerSpacing Spacing, Length Diameter, Force? Strength);
+public sealed record FastenerSpec(Length Width, FastenerSpacing Spacing, Length Diameter, Force? Strength)
+{
+    /// <summary>None, of no size.</summary>
+    public static FastenerSpec None { get; } = new(Length.Zero, new(Length.Zero, Length.Zero), Length.Zero, null);
+}
 
 /// <summary>How fasteners are spread along a flap.</summary>
 /// <param name="Pitch">The most from one centre to the next.</param>

@@ -42,4 +42,7 @@ public static class Sides
 {
     /// <summary>The same value on every side.</summary>
     public static Sides<T> All<T>(T value) => new(value, value, value, value);
+
+    /// <summary>The value that each side is given.</summary>
+    public static Sides<T> Of<T>(Func<Side, T> of) => new(of(Side.Forward), of(Side.Aft), of(Side.Port), of(Side.Starboard));
 }

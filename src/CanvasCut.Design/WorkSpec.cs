@@ -20,6 +20,6 @@ public sealed record WorkSpec(Duration HoursPerDay, Duration Cure, BondOrder Ord
 
 /// <summary>What the care of the finished job depends on.</summary>
 /// <param name="Fitted">The day it was fitted; null while it is not known.</param>
-/// <param name="ThreadLifeMonths">What the user holds the thread's life to be; null for the life of its kind.</param>
+/// <param name="ThreadLifeMonths">What the user holds the thread's life to be; null for the life of its grade.</param>
 /// <param name="HasHookAndLoop">Whether hook-and-loop is used anywhere on it.</param>
 public sealed record CareSpec(DateOnly? Fitted, int? ThreadLifeMonths, bool HasHookAndLoop);

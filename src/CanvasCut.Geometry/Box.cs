@@ -49,13 +49,21 @@ public readonly record struct Box(double Left, double Bottom, double Right, doub
     public Box Shared(Box other) =>
         new(Math.Max(Left, other.Left), Math.Max(Bottom, other.Bottom), Math.Min(Right, other.Right), Math.Min(Top, other.Top));
 
+    /// <summary>The same box turned about the origin by quarter turns to the left.</summary>
+    public Box Turned(int quarters) => Holding([Turn.Quarters(LowerLeft, quarters), Turn.Quarters(new(Right, Top), quarters)]);
+
     /// <summary>Whether a straight line between two points has a point in the box or on its edge.</summary>
+    public bool Meets(Point from, Point to) => PartOf(from, to) is not null;
+
+    /// <summary>The part of a straight line between two points that lies in the box or on its edge; null when it passes by.</summary>
     /// <remarks>The line is cut down to what lies between the box's sides, as Liang and Barsky clip lines (ACM Transactions on Graphics 3, 1984).</remarks>
-    public bool Meets(Point from, Point to)
+    public (Point From, Point To)? PartOf(Point from, Point to)
     {
         var (first, last) = (0.0, 1.0);
         return Keeps(from.X - Left, to.X - Left) && Keeps(Right - from.X, Right - to.X)
-            && Keeps(from.Y - Bottom, to.Y - Bottom) && Keeps(Top - from.Y, Top - to.Y);
+            && Keeps(from.Y - Bottom, to.Y - Bottom) && Keeps(Top - from.Y, Top - to.Y)
+            ? (from.Toward(to, first), from.Toward(to, last))
+            : null;
 
         bool Keeps(double startMm, double endMm)
         {

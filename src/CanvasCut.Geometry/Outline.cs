@@ -64,6 +64,13 @@ public sealed class Outline
     public ImmutableArray<ImmutableArray<Point>> Inside(ImmutableArray<Point> line) =>
         InnerSides.Aggregate(ImmutableArray.Create(line), (parts, side) => [.. parts.SelectMany(part => side.Cut(part))]);
 
+    /// <summary>What this outline shares with a convex one; null when that encloses nothing.</summary>
+    public Outline? Shared(Outline convex)
+    {
+        ArgumentNullException.ThrowIfNull(convex);
+        return convex.InnerSides.Aggregate((Outline?)this, (rest, side) => rest is null ? null : side.Cut(rest));
+    }
+
     /// <summary>The part of a straight line without ends that lies inside, for a convex outline; null when it passes by.</summary>
     public (Point From, Point To)? Chord(HalfPlane line)
     {

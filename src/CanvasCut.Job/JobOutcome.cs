@@ -26,10 +26,10 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     public bool HasFailed => Content.Checks.Any(check => check.Verdict == Verdict.Fail);
 
     /// <summary>What must be read before the verdicts; usually nothing.</summary>
-    public ImmutableArray<string> Notices => JobNotices.Of(Content.Patterns.Job);
+    public ImmutableArray<string> Notices => JobNotices.Of(Content.Patterns);
 
     /// <summary>The order of work.</summary>
-    public WorkSchedule Work => WorkOrder.Of(Content.Patterns);
+    public WorkSchedule Work => Content.Work;
 
     /// <summary>Reads a job file and works everything out.</summary>
     /// <param name="text">The file's text.</param>
@@ -64,14 +64,23 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     private static JobOutcome Of(CarrierJob job)
     {
         var fit = FitChoice.For(job);
-        var patterns = PatternSet.Of(job, fit.Mounted);
-        var checks = JobChecks.Of(patterns);
+        return Of(fit, PatternSet.Of(job, fit.Mounted));
+    }
+
+    /// <summary>What comes of pieces that are settled.</summary>
+    internal static JobOutcome Of(FitChoice fit, PatternSet patterns)
+    {
+        var job = patterns.Job;
+
+        // None of these needs another, and each takes a while.
+        var checks = Task.Run(() => JobChecks.Of(patterns));
+        var work = Task.Run(() => WorkOrder.Of(patterns));
         var plan = CutPlan.Of(patterns, new BottomLeftSearch());
-        var order = OrderList.Of(patterns, plan);
-        var cost = job.Workshop.Buying.Prices is { } prices ? OrderCost.Of(order, prices) : null;
+        var purchase = Purchase.Of(patterns, plan);
+        var results = checks.GetAwaiter().GetResult();
         return new(
-            new(patterns, fit, checks, plan, order, cost),
-            new(job.Name, Version, job.Units, WarningOf(checks)));
+            new(patterns, fit, results, purchase, work.GetAwaiter().GetResult()),
+            new(job.Name, Version, job.Units, WarningOf(results)));
     }
 
     private static string WarningOf(ImmutableArray<CheckResult> checks) => checks.Count(check => check.Verdict == Verdict.Fail) switch

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 
 namespace CanvasCut.Nesting;
 
@@ -47,7 +48,7 @@ public sealed class BottomLeftSearch : INestingSearch
         }
 
         var run = new Run(new PieceCatalog(task));
-        run.Go(_mostVaried, control.Cancellation);
+        run.Go(_mostVaried, control);
         return LayoutCheck.Faultless(run.Best.ToLayout());
     }
 
@@ -55,6 +56,7 @@ public sealed class BottomLeftSearch : INestingSearch
     {
         private readonly PieceCatalog _catalog;
         private readonly double _enoughMm;
+        private readonly Stopwatch _clock = Stopwatch.StartNew();
         private ImmutableArray<PieceChoice> _order;
         private double _belowMm;
 
@@ -69,27 +71,28 @@ public sealed class BottomLeftSearch : INestingSearch
 
         public PlacedRow Best { get; private set; }
 
-        private bool IsDone => Best.LengthMm <= _enoughMm;
+        private bool IsDone(NestingControl control) =>
+            Best.LengthMm <= _enoughMm || control.Cancellation.IsCancellationRequested || _clock.Elapsed >= control.Budget.Time;
 
-        public void Go(int mostVaried, CancellationToken cancellation)
+        public void Go(int mostVaried, NestingControl control)
         {
-            TryAll(Orders.LargestFirst(_catalog).Skip(1));
+            TryAll(Orders.LargestFirst(_catalog).Skip(1), control);
             if (Orders.CountOfEvery(_catalog) <= FewOrders)
             {
-                TryAll(Orders.Every(_catalog));
+                TryAll(Orders.Every(_catalog), control);
                 return;
             }
 
             var dice = new Dice(seed: 1);
-            for (var left = Math.Min(mostVaried, OrdersForWork()); left > 0 && !IsDone && !cancellation.IsCancellationRequested; left--)
+            for (var left = Math.Min(mostVaried, OrdersForWork()); left > 0 && !IsDone(control); left--)
             {
                 Try(left % ShuffleEvery == 0 ? Orders.Shuffled(_order, dice) : Orders.Varied(_order, _catalog, dice));
             }
         }
 
-        private void TryAll(IEnumerable<ImmutableArray<PieceChoice>> orders)
+        private void TryAll(IEnumerable<ImmutableArray<PieceChoice>> orders, NestingControl control)
         {
-            foreach (var order in orders.TakeWhile(_ => !IsDone))
+            foreach (var order in orders.TakeWhile(_ => !IsDone(control)))
             {
                 Try(order);
             }

@@ -18,9 +18,10 @@ internal static class FreePlace
     public static Point? Find(Box box, IReadOnlyList<ForbiddenZone> zones)
     {
         Point? best = null;
+        var along = new ZonesAlong(zones);
         foreach (var stretch in Stretches(box, zones))
         {
-            if (IsBetter(stretch.From, best) && FirstFree(stretch, zones) is { } place && IsBetter(place, best))
+            if (IsBetter(stretch.From, best) && FirstFree(stretch, along) is { } place && IsBetter(place, best))
             {
                 best = place;
             }
@@ -54,13 +55,13 @@ internal static class FreePlace
     private static Point Kept(Point place, Box box) =>
         new(Math.Clamp(place.X, box.Left, box.Right), Math.Clamp(place.Y, box.Bottom, box.Top));
 
-    private static Point? FirstFree(Stretch stretch, IReadOnlyList<ForbiddenZone> zones)
+    private static Point? FirstFree(Stretch stretch, ZonesAlong zones)
     {
         var bounds = new Box(stretch.From.X, Math.Min(stretch.From.Y, stretch.To.Y), stretch.To.X, Math.Max(stretch.From.Y, stretch.To.Y));
         var covered = new List<StretchPart>();
-        foreach (var zone in zones)
+        foreach (var zone in zones.Meeting(bounds))
         {
-            if (!bounds.Shared(zone.Bounds).IsEmpty && zone.Covered(stretch) is { } part)
+            if (zone.Covered(stretch) is { } part)
             {
                 covered.Add(part);
             }

@@ -27,9 +27,22 @@ public sealed class SeparationSearch : INestingSearch
     /// <summary>The part of a search after which the strip is shortened by ever smaller steps alone.</summary>
     private const double SqueezeFrom = 0.8;
 
+    /// <summary>The part of a limited time that the first layout may take.</summary>
+    private const double StartPart = 0.1;
+
     /// <inheritdoc/>
-    public NestingLayout? Find(NestingTask task, NestingControl control) =>
-        new BottomLeftSearch().Find(task, control) is { } start ? new Run(start, control).Go() : null;
+    public NestingLayout? Find(NestingTask task, NestingControl control)
+    {
+        if (control.Budget.Time == TimeSpan.MaxValue)
+        {
+            return new BottomLeftSearch().Find(task, control) is { } start ? new Run(start, control).Go() : null;
+        }
+
+        var clock = Stopwatch.StartNew();
+        var first = new BottomLeftSearch().Find(task, control with { Budget = NestingBudget.OfTime(control.Budget.Time * StartPart) });
+        var left = control.Budget.Time - clock.Elapsed;
+        return first is null ? null : new Run(first, control with { Budget = NestingBudget.OfTime(left > TimeSpan.Zero ? left : TimeSpan.Zero) }).Go();
+    }
 
     private sealed class Run
     {

@@ -19,21 +19,46 @@ public sealed record PatternSet(
     ImmutableArray<PatternPiece> TopPieces,
     ImmutableArray<PatternPiece> NotionPieces)
 {
-    /// <summary>All pieces, in the order in which they are numbered.</summary>
+    /// <summary>The top's surface, or what is missing to know it.</summary>
+    public SurfaceFinding Surface { get; } = TopSurface.Of(Job.Top);
+
+    /// <summary>What is sewn to the top already and is not cut again; empty unless a new panel goes on an old top.</summary>
+    public ImmutableArray<PatternPiece> Kept { get; private init; } = [];
+
+    /// <summary>Whether only the carrier's side is made, for a top that has its half.</summary>
+    public bool IsRefit => !Kept.IsEmpty;
+
+    /// <summary>All pieces to cut, in the order in which they are numbered.</summary>
     public ImmutableArray<PatternPiece> Pieces => [.. CarrierPieces, .. TopPieces, .. NotionPieces];
 
     /// <summary>The pieces for a mounting.</summary>
-    public static PatternSet Of(CarrierJob job, MountedShape mounted)
+    /// <param name="job">The job.</param>
+    /// <param name="mounted">What is mounted.</param>
+    /// <param name="carrierWidths">The carrier is cut in so many widths at least, even where the roll needs fewer.</param>
+    public static PatternSet Of(CarrierJob job, MountedShape mounted, int carrierWidths = 1)
     {
         var carrier = CarrierPiece.Of(job, mounted);
         return new(
             job,
             mounted,
             carrier,
-            RollSplit.Of(carrier, job, KeepClear(job, mounted)),
+            RollSplit.Of(carrier, job, KeepClear(job, mounted), carrierWidths),
             [.. TopSide(job, mounted).SelectMany(piece => RollSplit.Of(piece, job, []))],
             [.. PatchPieces.EndCaps(job, mounted), .. PatchPieces.CableExit(job, mounted), .. Flaps(job, mounted)]);
     }
+
+    /// <summary>
+    /// The pieces for a new panel on a top whose half is sewn: those of the top are kept, and caps are cut for the carrier's
+    /// halves of the zippers alone.
+    /// </summary>
+    public static PatternSet Refitted(CarrierJob job, MountedShape mounted)
+    {
+        var whole = Of(job, mounted);
+        return whole with { TopPieces = [], Kept = whole.TopPieces, NotionPieces = [.. whole.NotionPieces.Select(ForCarrier)] };
+    }
+
+    private static PatternPiece ForCarrier(PatternPiece piece) =>
+        piece.Title.Quantity > 1 ? piece with { Title = piece.Title with { Quantity = piece.Title.Quantity / 2 } } : piece;
 
     private static IEnumerable<PatternPiece> TopSide(CarrierJob job, MountedShape mounted) =>
     [

@@ -9,6 +9,9 @@ namespace CanvasCut.Sheets;
 /// <param name="Warning">What every sheet warns of, such as checks that failed; empty for nothing.</param>
 public sealed record SheetContext(string JobName, string Version, PrintUnits Units, string Warning)
 {
+    /// <summary>The paper of what is read and not cut: A4, or Letter for a job in inches, whatever paper the templates take.</summary>
+    public (double WidthMm, double HeightMm) Paper => Units == PrintUnits.Imperial ? (215.9, 279.4) : (210.0, 297.0);
+
     /// <summary>The line at the foot of a page.</summary>
     public string Footer => $"{JobName} · CanvasCut {Version}{(Warning.Length > 0 ? $" · {Warning}" : string.Empty)}";
 }

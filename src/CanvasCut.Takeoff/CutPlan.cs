@@ -9,15 +9,16 @@ namespace CanvasCut.Takeoff;
 
 /// <summary>One piece where it lies on the roll.</summary>
 /// <param name="Piece">The piece.</param>
-/// <param name="Number">Which of all the pieces cut, counted from 1 in the order of the pattern set.</param>
+/// <param name="Number">Counted from 1 in the order of cutting.</param>
 /// <param name="Copy">Which of several alike, counted from 1.</param>
 /// <param name="Outline">Its cut outline: X from the cut end along the roll, Y from the selvage, millimetres.</param>
+/// <param name="Quarters">By how many quarters to the left it is turned from the way its warp asks for, 0 to 3.</param>
 /// <param name="Forward">The direction on the roll in which the piece points forward.</param>
-public sealed record PlacedPiece(PatternPiece Piece, int Number, int Copy, Outline Outline, Step Forward);
+public sealed record PlacedPiece(PatternPiece Piece, int Number, int Copy, Outline Outline, int Quarters, Step Forward);
 
 /// <summary>How the pieces lie on the roll, and how much cloth that takes.</summary>
 /// <param name="Roll">The roll.</param>
-/// <param name="Placed">Every piece, in the order of the pattern set.</param>
+/// <param name="Placed">Every piece, in the order of cutting.</param>
 /// <param name="Used">From the cut end to the last piece.</param>
 /// <param name="Ordered">The used length and the spare rounded up to the shop's step.</param>
 /// <param name="Proof">How short a layout can be at most, and what follows for this one.</param>
@@ -28,6 +29,12 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
 
     /// <summary>The part of the cloth ordered that becomes pieces, 0 to 1.</summary>
     public double Use => Placed.Sum(placed => placed.Outline.AreaMm2) / (Roll.Width.Millimeters * Ordered.Millimeters);
+
+    /// <summary>What is worth keeping of the rest, the largest first.</summary>
+    public ImmutableArray<Leftover> Leftovers => Leftover.Of(Roll, Ordered, Placed);
+
+    /// <summary>Where the roll can be cut straight across between pieces.</summary>
+    public ImmutableArray<StraightCut> StraightCuts => CuttingOrder.Across(Placed);
 
     /// <summary>Lays out the pieces.</summary>
     /// <param name="patterns">The pieces; each fits the roll.</param>
@@ -67,16 +74,19 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
             _ => AllowedTurns.Quarter,
         });
 
-    private static ImmutableArray<PlacedPiece> PlacedOf(ImmutableArray<PatternPiece> pieces, NestingLayout layout, int quarters, double selvageMm) =>
-    [
-        .. layout.Placements.Index()
-            .OrderBy(each => each.Item.Item)
-            .ThenBy(each => each.Item.Copy)
-            .Select((each, place) => new PlacedPiece(
-                pieces[each.Item.Item],
-                place + 1,
-                each.Item.Copy + 1,
-                layout.PlacedOutline(each.Index).MovedBy(new(0, selvageMm)),
-                Turn.Quarters(new(0, 1), quarters + each.Item.Quarters) - new Point(0, 0))),
-    ];
+    private static ImmutableArray<PlacedPiece> PlacedOf(ImmutableArray<PatternPiece> pieces, NestingLayout layout, int quarters, double selvageMm)
+    {
+        var copies = new int[pieces.Length];
+        return
+        [
+            .. CuttingOrder.Sorted(layout.Placements.Index(), each => layout.PlacedOutline(each.Index).Bounds)
+                .Select((each, place) => new PlacedPiece(
+                    pieces[each.Item.Item],
+                    place + 1,
+                    ++copies[each.Item.Item],
+                    layout.PlacedOutline(each.Index).MovedBy(new(0, selvageMm)),
+                    each.Item.Quarters,
+                    Turn.Quarters(new(0, 1), quarters + each.Item.Quarters) - new Point(0, 0))),
+        ];
+    }
 }

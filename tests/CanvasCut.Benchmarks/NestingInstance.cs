@@ -9,15 +9,17 @@ namespace CanvasCut.Benchmarks;
 internal sealed record NestingInstance(string Name, NestingTask Task)
 {
     /// <summary>Reads every task of a folder: one irregular task a file, or a set of tasks of rectangles a file.</summary>
-    public static ImmutableArray<NestingInstance> In(string folder) =>
-        [.. Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal).SelectMany(Of)];
+    /// <param name="folder">Where the files lie.</param>
+    /// <param name="mayTurn">Whether rectangles may be turned by quarters; the files do not tell.</param>
+    public static ImmutableArray<NestingInstance> In(string folder, bool mayTurn = false) =>
+        [.. Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal).SelectMany(file => Of(file, mayTurn ? AllowedTurns.Quarter : AllowedTurns.None))];
 
-    private static IEnumerable<NestingInstance> Of(string file)
+    private static IEnumerable<NestingInstance> Of(string file, AllowedTurns turns)
     {
         using var document = JsonDocument.Parse(File.ReadAllText(file));
         var root = document.RootElement;
         return root.ValueKind != JsonValueKind.Object ? []
-            : root.TryGetProperty("instances", out var set) ? (NestingInstance[])[.. set.EnumerateArray().Select(Rectangles)]
+            : root.TryGetProperty("instances", out var set) ? (NestingInstance[])[.. set.EnumerateArray().Select(each => Rectangles(each, turns))]
             : root.TryGetProperty("strip_height", out _) ? [Irregular(root)]
             : [];
     }
@@ -33,10 +35,10 @@ internal sealed record NestingInstance(string Name, NestingTask Task)
         [.. item.GetProperty("allowed_orientations").EnumerateArray().Select(degrees => new Pose((int)degrees.GetDouble()))]);
 
     /// <summary>The files give the width across the strip first, then the height along it.</summary>
-    private static NestingInstance Rectangles(JsonElement root) => new(
+    private static NestingInstance Rectangles(JsonElement root, AllowedTurns turns) => new(
         root.GetProperty("name").GetString()!,
-        new([.. root.GetProperty("items").EnumerateArray().Select(RectangleOf)], root.GetProperty("strip_width").GetDouble(), 0));
+        new([.. root.GetProperty("items").EnumerateArray().Select((item, index) => RectangleOf(item, index, turns))], root.GetProperty("strip_width").GetDouble(), 0));
 
-    private static NestingItem RectangleOf(JsonElement item, int index) => new(
-        $"rectangle {index}", Outline.Of(new(0, 0, item[1].GetDouble(), item[0].GetDouble())), item[2].GetInt32(), AllowedTurns.None);
+    private static NestingItem RectangleOf(JsonElement item, int index, AllowedTurns turns) => new(
+        $"rectangle {index}", Outline.Of(new(0, 0, item[1].GetDouble(), item[0].GetDouble())), item[2].GetInt32(), turns);
 }

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -9,7 +8,7 @@ namespace CanvasCut.Benchmarks;
 /// <summary>Lays out published tasks and writes a table, and each layout as JSON and SVG.</summary>
 internal static class NestingTiming
 {
-    private const string Usage = "nest --set DIR [--seconds S | --steps N] [--seed N] [--search separation|bottom-left] [--only a,b] [--out DIR]";
+    private const string Usage = "nest --set DIR [--seconds S | --steps N] [--seeds 1,2,3] [--search thorough|separation|bottom-left] [--turns quarter] [--only a,b] [--out DIR]";
 
     public static int Run(IReadOnlyList<string> args, TextWriter output)
     {
@@ -20,13 +19,14 @@ internal static class NestingTiming
         }
 
         var only = Option(args, "--only")?.Split(',');
-        output.WriteLine("| instance | pieces | area bound | length | density % | seconds |\n|---|---|---|---|---|---|");
-        foreach (var instance in NestingInstance.In(folder).Where(instance => only?.Contains(instance.Name) ?? true))
+        int[] seeds = [.. (Option(args, "--seeds") ?? Option(args, "--seed") ?? "1").Split(',').Select(seed => int.Parse(seed, CultureInfo.InvariantCulture))];
+        output.WriteLine($"| instance | pieces | area bound | {string.Join(" | ", seeds.Select(seed => $"seed {seed}"))} | median | density % | seconds | processor seconds |");
+        output.WriteLine($"|---|---|---|{string.Concat(seeds.Select(_ => "---|"))}---|---|---|---|");
+        foreach (var instance in NestingInstance.In(folder, Option(args, "--turns") == "quarter").Where(instance => only?.Contains(instance.Name) ?? true))
         {
-            var clock = Stopwatch.StartNew();
-            var layout = SearchOf(args).Find(instance.Task, ControlOf(args)) ?? throw new InvalidOperationException($"{instance.Name} cannot be laid.");
-            output.WriteLine(Row(instance, layout, clock.Elapsed));
-            Keep(Option(args, "--out"), instance.Name, layout);
+            var runs = seeds.Select(seed => NestingRun.Of(instance, SearchOf(args), ControlOf(args, seed))).ToList();
+            output.WriteLine(Row(instance, runs));
+            Keep(Option(args, "--out"), instance.Name, runs.MinBy(run => run.Layout.LengthMm)!.Layout);
         }
 
         return 0;
@@ -35,26 +35,26 @@ internal static class NestingTiming
     private static INestingSearch SearchOf(IReadOnlyList<string> args) => Option(args, "--search") switch
     {
         "bottom-left" => new BottomLeftSearch(),
-        _ => new SeparationSearch(),
+        "separation" => new SeparationSearch(),
+        _ => new ThoroughSearch(),
     };
 
-    private static NestingControl ControlOf(IReadOnlyList<string> args)
-    {
-        var seed = int.Parse(Option(args, "--seed") ?? "1", CultureInfo.InvariantCulture);
-        return Option(args, "--steps") is { } steps
-            ? new(NestingBudget.OfSteps(long.Parse(steps, CultureInfo.InvariantCulture)), seed)
-            : new(NestingBudget.OfTime(TimeSpan.FromSeconds(double.Parse(Option(args, "--seconds") ?? "60", CultureInfo.InvariantCulture))), seed);
-    }
+    private static NestingControl ControlOf(IReadOnlyList<string> args, int seed) => Option(args, "--steps") is { } steps
+        ? new(NestingBudget.OfSteps(long.Parse(steps, CultureInfo.InvariantCulture)), seed)
+        : new(NestingBudget.OfTime(TimeSpan.FromSeconds(double.Parse(Option(args, "--seconds") ?? "60", CultureInfo.InvariantCulture))), seed);
 
     private static string? Option(IReadOnlyList<string> args, string name) =>
         args.Zip(args.Skip(1)).Where(pair => pair.First == name).Select(pair => pair.Second).FirstOrDefault();
 
-    private static string Row(NestingInstance instance, NestingLayout layout, TimeSpan time)
+    /// <summary>The median of an even number of runs is the longer of the two in the middle.</summary>
+    private static string Row(NestingInstance instance, IReadOnlyList<NestingRun> runs)
     {
         var boundMm = instance.Task.AreaMm2 / instance.Task.StripWidthMm;
+        var median = runs.OrderBy(run => run.Layout.LengthMm).ElementAt(runs.Count / 2).Layout;
+        var lengths = string.Join(" | ", runs.Select(run => run.Layout.LengthMm.ToString("0.####", CultureInfo.InvariantCulture)));
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"| {instance.Name} | {layout.Placements.Length} | {boundMm:0.###} | {layout.LengthMm:0.####} | {100 * layout.Use:0.00} | {time.TotalSeconds:0.0} |");
+            $"| {instance.Name} | {median.Placements.Length} | {boundMm:0.###} | {lengths} | {median.LengthMm:0.####} | {100 * median.Use:0.00} | {runs.Average(run => run.Seconds):0.0} | {runs.Average(run => run.ProcessorSeconds):0.0} |");
     }
 
     private static void Keep(string? folder, string name, NestingLayout layout)

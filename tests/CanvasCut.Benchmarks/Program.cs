@@ -1,7 +1,8 @@
 using BenchmarkDotNet.Running;
 using CanvasCut.Benchmarks;
 
-// "whole" times the program from outside, "pages" many template pages, "nest" lays published tasks, "checks" the checks of the examples;
+// "whole" times the program from outside, "pages" many template pages, "nest" lays published tasks, "checks" the checks of the examples,
+// "plans" their cut plans, "shop-day" 300 pieces at once;
 // anything else goes to the benchmarks of its parts.
 if (args is ["whole", ..])
 {
@@ -23,6 +24,18 @@ if (args is ["nest", ..])
 if (args is ["checks", ..])
 {
     ChecksTiming.Run(Console.Out);
+    return 0;
+}
+
+if (args is ["plans", ..])
+{
+    PlansTiming.Run(Console.Out);
+    return 0;
+}
+
+if (args is ["shop-day", ..])
+{
+    ShopDayTiming.Run(args, Console.Out);
     return 0;
 }
 

@@ -15,8 +15,8 @@ internal static class AlongBend
         var limit = LimitFor(job, mounted);
         foreach (var tubes in profiles.SelectMany(profile => profile.Tubes).GroupBy(tube => tube.Bow))
         {
-            var sharpest = tubes.OrderBy(tube => tube.RadiusMm).ThenByDescending(tube => tube.StandsOff.Millimeters).First();
-            yield return limit.Judge((CheckCodes.BendAlong, $"bend along over bow {sharpest.Bow + 1}"), sharpest.RadiusMm, TooSharp, Note(job, sharpest));
+            var sharpest = tubes.OrderBy(tube => tube.Radius?.Millimeters ?? double.PositiveInfinity).ThenByDescending(tube => tube.StandsOff.Millimeters).First();
+            yield return limit.Judge((CheckCodes.BendAlong, $"bend along over bow {sharpest.Bow + 1}"), sharpest.Radius, TooSharp, Note(job, sharpest));
         }
 
         var (profile, place) = profiles.Select(each => (Profile: each, Place: each.Strip.Sharpest)).MinBy(each => each.Place.RadiusMm);
@@ -25,7 +25,7 @@ internal static class AlongBend
         {
             yield return limit.Judge(
                 (CheckCodes.BendAlong, "sharpest bend along between the tubes"),
-                place.RadiusMm,
+                BendLimit.RadiusOf(place.RadiusMm),
                 $"It hangs too far between what carries it: add a bow or a strip of foam under it, or tighten the top.",
                 double.IsInfinity(place.RadiusMm) ? string.Empty : $"It lies {LengthText.Of(UnitsNet.Length.FromMillimeters(place.AtMm), job.Units)} aft of the panel's forward edge.");
         }

@@ -43,7 +43,7 @@ internal static class AthwartBend
         foreach (var (index, bow) in shaping)
         {
             yield return bow.Across is not null
-                ? BendLimit.Of(job).Judge((CheckCodes.BendAthwart, $"arc across at bow {index + 1}"), SharperHalfMm(bow), TooSharp)
+                ? BendLimit.Of(job).Judge((CheckCodes.BendAthwart, $"arc across at bow {index + 1}"), BendLimit.RadiusOf(SharperHalfMm(bow)), TooSharp)
                 : Missing($"arc across at bow {index + 1}", $"Give chord and crown (or girth) of bow {index + 1}.");
         }
 
@@ -57,13 +57,13 @@ internal static class AthwartBend
     private static CheckResult UnderPanel(CarrierJob job, MountedShape mounted, TopSurface surface)
     {
         var sharpest = PanelNet.Places(mounted, Stations, Offsets)
-            .Select(place => (Place: place, RadiusMm: surface.ArcRadiusAt(place)?.Millimeters ?? double.PositiveInfinity))
-            .MinBy(each => each.RadiusMm);
+            .Select(place => (Place: place, Radius: surface.ArcRadiusAt(place)))
+            .MinBy(each => each.Radius?.Millimeters ?? double.PositiveInfinity);
         return BendLimit.Of(job).Judge(
             (CheckCodes.BendAthwart, $"arc across under the panel, {Stations} stations"),
-            sharpest.RadiusMm,
+            sharpest.Radius,
             TooSharp,
-            double.IsInfinity(sharpest.RadiusMm) ? string.Empty : $"Sharpest at station {LengthText.Of(sharpest.Place.Station, job.Units)}.");
+            sharpest.Radius is null ? string.Empty : $"Sharpest at station {LengthText.Of(sharpest.Place.Station, job.Units)}.");
     }
 
     private static CheckResult Missing(string subject, string advice) =>

@@ -31,26 +31,29 @@ internal sealed record BendLimit(Length Needed, bool IsKnown)
     public static bool IsAllowedAlong(CarrierJob job, LongSide way) =>
         job.Panel.Limits.Bends == BendAxis.Either || job.Panel.Limits.Bends == (way == LongSide.ForeAft ? BendAxis.Length : BendAxis.Width);
 
+    /// <summary>A radius from the plane, where a straight line has an infinite one; null for that.</summary>
+    public static Length? RadiusOf(double radiusMm) => double.IsInfinity(radiusMm) ? null : Length.FromMillimeters(radiusMm);
+
     /// <summary>Holds a radius against the limit.</summary>
     /// <param name="what">Code and subject.</param>
-    /// <param name="radiusMm">The radius found; infinite when straight.</param>
+    /// <param name="radius">The radius found; null when straight.</param>
     /// <param name="tooSharp">What to do when it is too small.</param>
     /// <param name="note">What else to tell; may be empty.</param>
-    public CheckResult Judge((string Code, string Subject) what, double radiusMm, string tooSharp, string note = "")
+    public CheckResult Judge((string Code, string Subject) what, Length? radius, string tooSharp, string note = "")
     {
-        if (radiusMm > StraightMm)
+        if (radius is not { } found || found > Straight)
         {
             return new(what.Code, what.Subject, Verdict.Pass, Measured.Nothing, Source, note.Length > 0 ? note : "It is straight there.");
         }
 
-        var measured = Measured.AtLeast(Length.FromMillimeters(radiusMm), Needed);
+        var measured = Measured.AtLeast(found, Needed);
         return !measured.Holds ? new(what.Code, what.Subject, Verdict.Fail, measured, Source, Joined(tooSharp, note))
             : IsKnown ? new(what.Code, what.Subject, Verdict.Pass, measured, Source, note)
             : new(what.Code, what.Subject, Verdict.Caution, measured, Source, Joined(AskTheMaker, note));
     }
 
     /// <summary>A kilometre: no tape tells it from straight.</summary>
-    private const double StraightMm = 1e6;
+    private static readonly Length Straight = Length.FromKilometers(1);
 
     private const string AskTheMaker = "Neither panel.min_bend_radius nor panel.max_bend is given; 2 m was assumed. Ask the panel's maker before cutting.";
 

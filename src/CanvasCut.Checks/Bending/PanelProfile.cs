@@ -12,9 +12,9 @@ namespace CanvasCut.Checks;
 /// <param name="Cloth">The height of the cloth over that line.</param>
 /// <param name="IsTouched">Whether the panel presses on it.</param>
 /// <param name="StandsOff">How far the panel stands off it; zero when it touches.</param>
-/// <param name="RadiusMm">The panel's radius there, in millimetres; infinite when straight.</param>
+/// <param name="Radius">The panel's radius there; null when straight.</param>
 /// <param name="IsWrapped">Whether the panel lies round the tube, so that the tube gives the radius.</param>
-public sealed record TubeUnder(int Bow, Length At, Length Cloth, bool IsTouched, Length StandsOff, double RadiusMm, bool IsWrapped);
+public sealed record TubeUnder(int Bow, Length At, Length Cloth, bool IsTouched, Length StandsOff, Length? Radius, bool IsWrapped);
 
 /// <summary>The panel seen from the side as a thin elastic strip over the tubes, at one offset.</summary>
 /// <remarks>
@@ -31,12 +31,13 @@ public sealed class PanelProfile
 
     private readonly TopSurface _surface;
     private readonly CarrierJob _job;
+    private readonly double _offsetMm;
     private readonly (double FromMm, double ToMm) _stations;
     private readonly (SpacePoint Origin, SpaceStep Along, SpaceStep Up) _frame;
 
     private PanelProfile(CarrierJob job, MountedShape mounted, TopSurface surface, double offsetMm)
     {
-        (_surface, _job, OffsetMm) = (surface, job, offsetMm);
+        (_surface, _job, _offsetMm) = (surface, job, offsetMm);
         _stations = (-mounted.PanelBox.Top, -mounted.PanelBox.Bottom);
         _frame = FrameOf(surface, _stations, offsetMm);
         var tubes = job.Top.Bows.Index().Where(each => IsUnder(each.Item)).Select(each => (each.Index, Top: RestAt(each.Item.Station.Millimeters, 0))).ToList();
@@ -46,8 +47,8 @@ public sealed class PanelProfile
         Tubes = [.. tubes.Select(tube => UnderOf(tube.Index, tube.Top, rests.IndexOf(tube.Top)))];
     }
 
-    /// <summary>From the centreline, in millimetres.</summary>
-    public double OffsetMm { get; }
+    /// <summary>From the centreline.</summary>
+    public Length Offset => Length.FromMillimeters(_offsetMm);
 
     /// <summary>The strip, in millimetres from the straight line between its held edges.</summary>
     public ElasticStrip Strip { get; }
@@ -55,7 +56,7 @@ public sealed class PanelProfile
     /// <summary>The tubes under the panel, forward to aft.</summary>
     public ImmutableArray<TubeUnder> Tubes { get; }
 
-    private double LengthMm => _surface.PointAt(PanelNet.At(_stations.FromMm, OffsetMm)).DistanceMm(_surface.PointAt(PanelNet.At(_stations.ToMm, OffsetMm)));
+    private double LengthMm => _surface.PointAt(PanelNet.At(_stations.FromMm, _offsetMm)).DistanceMm(_surface.PointAt(PanelNet.At(_stations.ToMm, _offsetMm)));
 
     /// <summary>The panel's port edge, its middle and its starboard edge.</summary>
     public static ImmutableArray<PanelProfile> Of(CarrierJob job, MountedShape mounted, TopSurface surface) =>
@@ -67,7 +68,7 @@ public sealed class PanelProfile
     public StripRest ClothAt(double stationMm) => RestAt(stationMm, 0);
 
     /// <summary>The same for the cloth as low as it may hang between two bows.</summary>
-    public StripRest HangingAt(double stationMm) => RestAt(stationMm, ClothSpan.At(_job, stationMm)?.AssumedSagMmAt(stationMm) ?? 0);
+    public StripRest HangingAt(double stationMm) => RestAt(stationMm, ClothSpan.At(_job, Length.FromMillimeters(stationMm))?.AssumedSagAt(Length.FromMillimeters(stationMm)).Millimeters ?? 0);
 
     private static (SpacePoint Origin, SpaceStep Along, SpaceStep Up) FrameOf(TopSurface surface, (double FromMm, double ToMm) stations, double offsetMm)
     {
@@ -81,7 +82,7 @@ public sealed class PanelProfile
 
     private StripRest RestAt(double stationMm, double belowMm)
     {
-        var step = _surface.PointAt(PanelNet.At(stationMm, OffsetMm)) - _frame.Origin;
+        var step = _surface.PointAt(PanelNet.At(stationMm, _offsetMm)) - _frame.Origin;
         return new(step.Dot(_frame.Along), step.Dot(_frame.Up) - belowMm);
     }
 
@@ -109,7 +110,7 @@ public sealed class PanelProfile
             Length.FromMillimeters(rest.HeightMm),
             contact is not null,
             Length.FromMillimeters(contact is null ? Strip.HeightAt(rest.AtMm) - rest.HeightMm : 0),
-            contact is null ? free : Math.Max(free, tubeMm),
+            BendLimit.RadiusOf(contact is null ? free : Math.Max(free, tubeMm)),
             contact is not null && free < tubeMm);
     }
 }

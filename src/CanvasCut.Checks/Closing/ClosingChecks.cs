@@ -33,13 +33,13 @@ internal static class ClosingChecks
 
         CheckResult Path(ImmutableArray<CarrierPath> all)
         {
-            var worst = all.MaxBy(path => Math.Abs(path.ShortMm))!;
-            var (much, remedy) = worst.ShortMm > 0
+            var worst = all.MaxBy(path => Math.Abs(path.Short.Millimeters))!;
+            var (much, remedy) = worst.Short > Length.Zero
                 ? ("short", $"widen carrier.border forward and aft by as much, or set the aft {half} by the carrier itself as it lies")
                 : ("long", $"narrow carrier.border forward and aft by as much, or set the aft {half} by the carrier itself as it lies");
             return CheckResult.Judged(
                 (CheckCodes.ClosingPath, $"{way}, too {much} by"),
-                Measured.AtMost(Length.FromMillimeters(Math.Abs(worst.ShortMm)), job.Limits.Shape.ZipperPull),
+                Measured.AtMost(worst.Short > Length.Zero ? worst.Short : -worst.Short, job.Limits.Shape.ZipperPull),
                 Verdict.Fail,
                 PullSource,
                 $"The carrier is too {much} for its way over the bows: {remedy}.");
@@ -49,12 +49,12 @@ internal static class ClosingChecks
     /// <summary>The carrier's cloth along the boat, sewn larger for the shrinkage the job allows for, and shrunk in use.</summary>
     private static CheckResult Shrunk(CarrierJob job, MountedShape mounted, ImmutableArray<CarrierPath> paths)
     {
-        var (cloth, shrink) = (mounted.CarrierBox.HeightMm, job.Limits.Shape.Shrink);
+        var (cloth, shrink) = (Length.FromMillimeters(mounted.CarrierBox.HeightMm), job.Limits.Shape.Shrink);
         var left = cloth / (1 - Allowed(job)) * (1 - shrink);
-        var gap = paths.Select(path => path.ShortMm).DefaultIfEmpty(0).Max() + cloth - left;
+        var gap = paths.Select(path => path.Short).DefaultIfEmpty(Length.Zero).Max() + cloth - left;
         return CheckResult.Judged(
             (CheckCodes.ClosingShrunk, FormattableString.Invariant($"carrier short of closing after shrinking {shrink * 100:0.##} %")),
-            Measured.AtMost(Length.FromMillimeters(Math.Max(gap, 0)), job.Limits.Shape.ZipperPull),
+            Measured.AtMost(UnitMath.Max(gap, Length.Zero), job.Limits.Shape.ZipperPull),
             Verdict.Caution,
             PullSource,
             FormattableString.Invariant($"It may not close after some years: allow for it with cloth.shrink ({shrink * 100:0.##} % along the boat), wash and dry the cloth before cutting, and dry the carrier stretched."));
@@ -62,11 +62,11 @@ internal static class ClosingChecks
 
     private static CheckResult Stretched(CarrierJob job, MountedShape mounted, ImmutableArray<CarrierPath> paths)
     {
-        var (cloth, creep) = (mounted.CarrierBox.HeightMm, job.Limits.Shape.Creep);
-        var slack = (cloth / (1 - Allowed(job)) * (1 + creep)) - cloth - paths.Select(path => path.ShortMm).DefaultIfEmpty(0).Min();
+        var (cloth, creep) = (Length.FromMillimeters(mounted.CarrierBox.HeightMm), job.Limits.Shape.Creep);
+        var slack = (cloth / (1 - Allowed(job)) * (1 + creep)) - cloth - paths.Select(path => path.Short).DefaultIfEmpty(Length.Zero).Min();
         return CheckResult.Judged(
             (CheckCodes.ClosingStretched, FormattableString.Invariant($"carrier's slack after stretching {creep * 100:0.##} %")),
-            Measured.AtMost(Length.FromMillimeters(Math.Max(slack, 0)), mounted.Fastened.Pockets.Select(pocket => pocket.Covers).Min() / 2),
+            Measured.AtMost(UnitMath.Max(slack, Length.Zero), mounted.Fastened.Pockets.Select(pocket => pocket.Covers).Min() / 2),
             Verdict.Caution,
             "half of what the smallest pocket covers (rule of thumb)",
             "So much slack lets the corners slip out of their pockets and the cloth flutter: lower cloth.shrink, widen carrier.border so that the pockets cover more, or take the slack up in a tuck.");

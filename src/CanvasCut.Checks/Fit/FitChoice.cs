@@ -40,6 +40,14 @@ public sealed record FitChoice(MountedShape Mounted, ImmutableArray<FitOption> O
         return new(MountedShape.Of(job, best.LongSide).At(best.Place), options, job.Carrier.Position is null);
     }
 
+    /// <summary>The only choice where all that is mounted is settled.</summary>
+    public static FitChoice Settled(CarrierJob job, MountedShape mounted)
+    {
+        var way = mounted.Panel.LongSide;
+        var option = new FitOption(way, Plan.PlaceOf(mounted.CarrierBox.Center), Length.FromMillimeters(SpareMm(job, mounted)), AthwartBend.IsAllowed(job, way));
+        return new(mounted, [option], IsPlaceChosen: false);
+    }
+
     private static FitOption OptionFor(CarrierJob job, LongSide way)
     {
         var shape = MountedShape.Of(job, way);

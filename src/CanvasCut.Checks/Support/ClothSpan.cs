@@ -11,8 +11,8 @@ namespace CanvasCut.Checks;
 /// <param name="IsMeasured">Whether the sag was measured, and so is part of the surface; else it is assumed.</param>
 internal sealed record ClothSpan(int Bow, Length From, Length Span, Length Sag, bool IsMeasured)
 {
-    /// <summary>The radius to which it hangs; infinite without sag. R = L²/8s + s/2 for the straight distance L.</summary>
-    public double RadiusMm => Sag.Millimeters > 0 ? Geometry.CircularArc.FromGirthAndRise(Span.Millimeters, Sag.Millimeters).RadiusMm : double.PositiveInfinity;
+    /// <summary>The radius to which it hangs; null without sag. R = L²/8s + s/2 for the straight distance L.</summary>
+    public Length? Radius => Sag > Length.Zero ? Length.FromMillimeters(Geometry.CircularArc.FromGirthAndRise(Span.Millimeters, Sag.Millimeters).RadiusMm) : null;
 
     /// <summary>The spans of a top, forward to aft.</summary>
     public static IEnumerable<ClothSpan> Of(CarrierJob job) => job.Top.Bows.Zip(job.Top.Bows.Skip(1)).Select((pair, index) =>
@@ -22,13 +22,12 @@ internal sealed record ClothSpan(int Bow, Length From, Length Span, Length Sag, 
     });
 
     /// <summary>The span at a station; null before the first bow and after the last.</summary>
-    public static ClothSpan? At(CarrierJob job, double stationMm) =>
-        Of(job).FirstOrDefault(span => stationMm >= span.From.Millimeters && stationMm < (span.From + span.Span).Millimeters);
+    public static ClothSpan? At(CarrierJob job, Length station) => Of(job).FirstOrDefault(span => station >= span.From && station < span.From + span.Span);
 
     /// <summary>How far the cloth hangs at a station below the surface as measured: a parabola, nothing when the sag is part of the surface.</summary>
-    public double AssumedSagMmAt(double stationMm)
+    public Length AssumedSagAt(Length station)
     {
-        var part = (stationMm - From.Millimeters) / Span.Millimeters;
-        return IsMeasured ? 0 : 4 * Sag.Millimeters * part * (1 - part);
+        var part = (station - From) / Span;
+        return IsMeasured ? Length.Zero : Sag * (4 * part * (1 - part));
     }
 }

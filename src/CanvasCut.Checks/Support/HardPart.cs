@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using UnitsNet;
 
 namespace CanvasCut.Checks;
 
@@ -17,7 +18,7 @@ internal sealed record HardPart(string Code, string Subject, ImmutableArray<(Poi
     }
 
     /// <summary>The shortest distance from the cells; below zero by the way out when it reaches into them.</summary>
-    public double ToCellsMm(Box cells) => Shapes.Min(line => ToBoxMm(line.From, line.To, cells));
+    public Length ToCells(Box cells) => Length.FromMillimeters(Shapes.Min(line => ToBoxMm(line.From, line.To, cells)));
 
     private static double ToBoxMm(Point from, Point to, Box box)
     {

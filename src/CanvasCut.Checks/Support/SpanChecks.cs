@@ -29,7 +29,7 @@ internal static class SpanChecks
         var subject = $"span of {LengthText.Of(span.Span, job.Units)} aft of bow {span.Bow + 1}, sag {LengthText.Of(span.Sag, job.Units)} {assumed}";
         var result = BendLimit.Of(job).Judge(
             (CheckCodes.Span, subject),
-            span.RadiusMm,
+            span.Radius,
             "The panel sags with the cloth: tighten the top, add a bow under the panel, or lay it on a backing sheet.",
             span.IsMeasured ? string.Empty : "Measure the sag and give it as sag_aft.");
 

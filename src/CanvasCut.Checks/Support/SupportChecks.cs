@@ -11,7 +11,7 @@ internal static class SupportChecks
     /// <summary>One result a part.</summary>
     public static IEnumerable<CheckResult> Of(PatternSet patterns) => HardParts.Of(patterns).Select(part => CheckResult.Judged(
         (part.Code, $"cells and {part.Subject}"),
-        Measured.AtLeast(Length.FromMillimeters(part.ToCellsMm(patterns.Mounted.CellBox)), patterns.Job.Limits.CellMargin),
+        Measured.AtLeast(part.ToCells(patterns.Mounted.CellBox), patterns.Job.Limits.CellMargin),
         IsOnlyThick(part.Code) || patterns.Job.Panel.Limits.AllowsHardPoints ? Verdict.Caution : Verdict.Fail,
         Source,
         AdviceOn(part.Code)));

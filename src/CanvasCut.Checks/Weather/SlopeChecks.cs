@@ -9,9 +9,9 @@ internal static class SlopeChecks
 {
     private const string Source = "water.least_slope (rule of thumb: sheets with channels hold water below about 5 degrees; one panel maker asks for 10 against dirt)";
 
-    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
+    public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
-        var finding = TopSurface.Of(job.Top);
+        var (job, mounted, finding) = (patterns.Job, patterns.Mounted, patterns.Surface);
         if (!finding.IsKnown)
         {
             var missing = $"Give {string.Join(", ", finding.Missing)}.";

@@ -20,7 +20,8 @@ public sealed record ClothGrade(Grade Grade, Length Thickness, Length RollWidth,
 /// <param name="Grade">What it is.</param>
 /// <param name="Needle">The grade of needle that suits it.</param>
 /// <param name="Spool">What is on one spool; null when it is not known, then thread is counted by length.</param>
-public sealed record ThreadGrade(Grade Grade, string Needle, Length? Spool);
+/// <param name="LifeMonths">How long it lasts in strong sun, the short end; null when it outlives the cloth.</param>
+public sealed record ThreadGrade(Grade Grade, string Needle, Length? Spool, int? LifeMonths);
 
 /// <summary>A zipper.</summary>
 /// <param name="Grade">What it is.</param>

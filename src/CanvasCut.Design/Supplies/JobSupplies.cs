@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
 namespace CanvasCut.Design;
 
 /// <summary>The grades that a job is made of.</summary>
@@ -71,4 +74,5 @@ public sealed record MountNotions(PackGrade Snap, PackGrade Twist, PackGrade Eye
 /// <summary>How things are bought.</summary>
 /// <param name="Spare">Cloth added before rounding to the shop's step: 0.05 is five per cent.</param>
 /// <param name="Prices">What things cost; null when no price file is named.</param>
-public sealed record BuyingSpec(decimal Spare, PriceList? Prices);
+/// <param name="RollWidths">The widths in which the cloth is on sale, growing; the job's own need not be among them.</param>
+public sealed record BuyingSpec(decimal Spare, PriceList? Prices, ImmutableArray<Length> RollWidths);

@@ -47,17 +47,16 @@ public static class PdfWriter
             Creation = FixedDate,
             Modified = FixedDate,
         };
-        using var fonts = new SheetFonts();
         using var document = SKDocument.CreatePdf(pdf, metadata);
         foreach (var sheet in sheets)
         {
-            WritePage(sheet, document, fonts);
+            WritePage(sheet, document);
         }
 
         document.Close();
     }
 
-    private static void WritePage(Sheet sheet, SKDocument document, SheetFonts fonts)
+    private static void WritePage(Sheet sheet, SKDocument document)
     {
         var (width, height) = (Math.Ceiling(sheet.WidthMm * PointsInMm), Math.Ceiling(sheet.HeightMm * PointsInMm));
         using var canvas = document.BeginPage((float)width, (float)height);
@@ -65,7 +64,7 @@ public static class PdfWriter
         // The page is cut to its exact size afterwards, and PDF measures from the bottom.
         canvas.Translate(0, (float)(height - (sheet.HeightMm * PointsInMm)));
         canvas.Scale((float)PointsInMm);
-        new SheetPainter(canvas, fonts).Paint(sheet);
+        new SheetPainter(canvas).Paint(sheet);
         document.EndPage();
     }
 }

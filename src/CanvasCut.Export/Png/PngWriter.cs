@@ -29,8 +29,7 @@ public static class PngWriter
         using var surface = SKSurface.Create(size);
         surface.Canvas.Clear(SKColors.White);
         surface.Canvas.Scale((float)dotsPerMm);
-        using var fonts = new SheetFonts();
-        new SheetPainter(surface.Canvas, fonts).Paint(sheet);
+        new SheetPainter(surface.Canvas).Paint(sheet);
         using var picture = surface.Snapshot();
         using var bytes = picture.Encode(SKEncodedImageFormat.Png, BestQuality);
         bytes.SaveTo(output);

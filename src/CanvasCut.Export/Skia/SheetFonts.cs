@@ -6,15 +6,16 @@ using SkiaSharp;
 namespace CanvasCut.Export.Skia;
 
 /// <summary>The two fonts that sheets are printed with, loaded from a package, so that no system font is needed.</summary>
-internal sealed class SheetFonts : IDisposable
+/// <remarks>They are loaded once and shared by all threads; a font in a size is each caller's own.</remarks>
+internal static class SheetFonts
 {
     private const char ForUnknown = '?';
 
-    private readonly SKTypeface _regular = Load(FontDataHelper.SegoeWP);
-    private readonly SKTypeface _bold = Load(FontDataHelper.SegoeWPBold);
+    private static readonly SKTypeface Regular = Load(FontDataHelper.SegoeWP);
+    private static readonly SKTypeface Bold = Load(FontDataHelper.SegoeWPBold);
 
     /// <summary>The font in which capitals are so high; the caller disposes of it.</summary>
-    public SKFont Of(double heightMm, bool isBold) => new(isBold ? _bold : _regular, (float)TextWidth.EmMm(heightMm))
+    public static SKFont Of(double heightMm, bool isBold) => new(isBold ? Bold : Regular, (float)TextWidth.EmMm(heightMm))
     {
         // Hinting and whole-pixel steps would make the same text wider or narrower with the resolution.
         Hinting = SKFontHinting.None,
@@ -25,13 +26,6 @@ internal sealed class SheetFonts : IDisposable
     /// <summary>The text with "?" for every character the fonts lack, rather than an empty box.</summary>
     public static string Printable(string text) =>
         string.Concat(text.EnumerateRunes().Select(character => LetterTable.Has(character) ? character : new Rune(ForUnknown)));
-
-    /// <inheritdoc/>
-    public void Dispose()
-    {
-        _regular.Dispose();
-        _bold.Dispose();
-    }
 
     private static SKTypeface Load(byte[] bytes)
     {

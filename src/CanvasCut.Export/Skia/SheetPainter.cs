@@ -6,7 +6,7 @@ using SkiaSharp;
 namespace CanvasCut.Export.Skia;
 
 /// <summary>Paints figures on a canvas whose unit is a millimetre and whose origin is the upper left corner.</summary>
-internal sealed class SheetPainter(SKCanvas canvas, SheetFonts fonts)
+internal sealed class SheetPainter(SKCanvas canvas)
 {
     /// <summary>Paints a whole sheet.</summary>
     public void Paint(Sheet sheet) => Paint(sheet.Figures, new(0, 0, sheet.WidthMm, sheet.HeightMm));
@@ -65,7 +65,7 @@ internal sealed class SheetPainter(SKCanvas canvas, SheetFonts fonts)
     private void Paint(Lettering lettering, Box view)
     {
         var start = OnCanvas(Figures.StartOf(lettering), view);
-        using var font = fonts.Of(lettering.HeightMm, lettering.IsBold);
+        using var font = SheetFonts.Of(lettering.HeightMm, lettering.IsBold);
         using var paint = new SKPaint { IsAntialias = true };
         canvas.Save();
         canvas.Translate(start);

@@ -11,7 +11,7 @@ namespace CanvasCut.Job;
 internal static class CutterFiles
 {
     /// <summary>The files, the usual one first.</summary>
-    public static IEnumerable<ResultFile> Of(JobOutcome outcome, ImmutableArray<PieceDrawing> drawings)
+    public static IEnumerable<FilePlan> Of(JobOutcome outcome, ImmutableArray<PieceDrawing> drawings)
     {
         var spec = outcome.Content.Patterns.Job.Workshop.Dxf;
         var form = new DxfForm(spec.Unit == DxfUnit.Inch, spec.HasArcs);
@@ -21,13 +21,13 @@ internal static class CutterFiles
             .. spec.IsOneFilePerPiece
                 ? drawings.Select(drawing => Dxf(DxfSheet.Of([drawing]), form, $"dxf/{drawing.Piece.Title.Id}.dxf", $"{drawing.Title}, for a shop's cutter"))
                 : [Dxf(all, form, "pieces.dxf", "all pieces for a shop's cutter")],
-            ResultFiles.Written("pieces-pattern.dxf", "all pieces for a pattern program", output => ExchangeWriter.Write(ExchangeStyle.Of(drawings, outcome.Content.Patterns, outcome.Context), output)),
-            ResultFiles.Written("pieces.hpgl", HpglTells(all.WidthMm), output => HpglWriter.Write(all, output)),
+            FilePlan.Written("pieces-pattern.dxf", "all pieces for a pattern program", output => ExchangeWriter.Write(ExchangeStyle.Of(drawings, outcome.Content.Patterns, outcome.Context), output)),
+            FilePlan.Written("pieces.hpgl", HpglTells(all.WidthMm), output => HpglWriter.Write(all, output)),
         ];
     }
 
-    private static ResultFile Dxf(Drawing.Sheet sheet, DxfForm form, string name, string tells) =>
-        ResultFiles.Written(name, tells, output => DxfWriter.Write(sheet, form, output));
+    private static FilePlan Dxf(Drawing.Sheet sheet, DxfForm form, string name, string tells) =>
+        FilePlan.Written(name, tells, output => DxfWriter.Write(sheet, form, output));
 
     private static string HpglTells(double reachMm) => reachMm > HpglWriter.OldReachMm
         ? "all pieces for a plotter with HP-GL/2; too long for one with plain HP-GL"

@@ -19,6 +19,7 @@ internal static class PlanWords
         BoundKind.LongestPiece => "longest-piece",
         BoundKind.ChordsAlong => "widths-along",
         BoundKind.ChordsAcross => "lengths-across",
+        BoundKind.Tried => "all-tried",
         _ => "row",
     };
 }

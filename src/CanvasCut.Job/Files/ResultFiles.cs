@@ -1,11 +1,6 @@
 using System.Collections.Immutable;
-using System.Text;
-using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Drawing.Pages;
-using CanvasCut.Export.Pdf;
-using CanvasCut.Export.Png;
-using CanvasCut.Export.Svg;
 using CanvasCut.Sheets;
 using CanvasCut.Takeoff;
 
@@ -14,38 +9,37 @@ namespace CanvasCut.Job;
 /// <summary>Makes every file of the results.</summary>
 public static class ResultFiles
 {
-    /// <summary>Dots per millimetre of a picture; 8 is about 200 an inch.</summary>
-    private const double PictureDotsPerMm = 6;
-
     private const string ShapeName = "top-shape";
 
     /// <summary>The files, those to look at first before the others.</summary>
     public static ImmutableArray<ResultFile> Of(JobOutcome outcome)
     {
         var (content, context) = (outcome.Content, outcome.Context);
+
+        // The two that others wait for are drawn at the same time.
+        var shape = Task.Run(() => ShapeSheet.Of(content.Patterns, context));
         var drawings = PieceDrawing.All(content.Patterns, context);
-        var (paper, templates) = (content.Patterns.Job.Workshop.Paper, Templates(drawings, content.Patterns.Job.Workshop.Paper, context));
-        var (placement, cutPlan) = (PlacementSheet.Of(content.Patterns, context), CutPlanSheet.Of(content.Plan, context));
-        ImmutableArray<ResultFile> files =
+        ImmutableArray<FilePlan> plans =
         [
-            Pdf("report.pdf", ReportSheets.Of(content, context), $"Report, {context.JobName}", "does it fit, what to buy, in which order to work"),
-            Pdf("removal-card.pdf", [RemovalCard.Of(content.Patterns, context)], $"Removal card, {context.JobName}", "at which wind the panel comes off, and how; to hang up"),
-            Pdf("care.pdf", CareSheets.Of(content.Patterns, context), $"Care, {context.JobName}", "form for the first day, card for stowing and checking, care calendar"),
-            .. CareCalendar(outcome),
-            Pdf("templates.pdf", templates, $"Templates, {context.JobName}", FormattableString.Invariant($"the pieces true size, {templates.Length} pages {paper.Name}, to print at 100 %")),
-            .. PlotFiles.Of(drawings, outcome).Select(file => file.Name.EndsWith(".svg", StringComparison.Ordinal)
-                ? Svg(file.Sheets[0], file.Name, file.Tells)
-                : Pdf(file.Name, file.Sheets, $"{context.JobName}, true size", file.Tells)),
-            Svg(placement, "placement.svg", "the top from above, with the marks"),
-            Png(placement, "placement.png", "the same as a picture"),
-            .. Shape(content, context),
-            Svg(cutPlan, "cut-plan.svg", "the pieces on the roll"),
-            Png(cutPlan, "cut-plan.png", "the same as a picture"),
-            Text("order.csv", OrderCsv.Of(content), "what to buy, for a spreadsheet"),
+            .. Papers(outcome, drawings, shape.GetAwaiter().GetResult()),
+            .. Pictures(content, context, shape.GetAwaiter().GetResult()),
+            FilePlan.Text("order.csv", "what to buy, for a spreadsheet", () => OrderCsv.Of(content)),
             .. CutterFiles.Of(outcome, drawings),
-            .. drawings.Select(drawing => Svg(drawing.ToSheet(), $"pieces/{drawing.Piece.Title.Id}.svg", $"{drawing.Title}, true size")),
+            .. drawings.Select(drawing => FilePlan.Svg($"pieces/{drawing.Piece.Title.Id}.svg", $"{drawing.Title}, true size", drawing.ToSheet)),
         ];
-        return files.Add(Text("results.json", ResultsJson.Of(outcome, files.Select(file => file.Name).Append("results.json")), "all of it for programs"));
+        var names = plans.Select(file => file.Name).Append("results.json").ToList();
+        return FilePlan.MakeAll([.. plans, FilePlan.Text("results.json", "all of it for programs", () => ResultsJson.Of(outcome, names))]);
+    }
+
+    /// <summary>Writes a line and a word in the slowest formats and throws them away.</summary>
+    /// <remarks>
+    /// Most of a short run goes into loading and compiling. On a thread of its own this gets the writers ready while the
+    /// job is still being read.
+    /// </remarks>
+    public static void WarmUp()
+    {
+        var sheet = new Sheet("warm", "Warm", 10, 10, [Stroke.Open(LineRole.Fold, new(1, 1), new(9, 9)), new Lettering("warm", new(1, 1), 2)]);
+        FilePlan.MakeAll([FilePlan.Pdf("warm.pdf", string.Empty, "Warm", () => [sheet]), FilePlan.Png("warm.png", string.Empty, () => sheet)]);
     }
 
     /// <summary>What could not be made, and why, a sentence each; none when all is there.</summary>
@@ -54,47 +48,59 @@ public static class ResultFiles
             ? PlotFiles.LeftOut(outcome, files).Append($"Left out {ShapeName}.svg and {ShapeName}.png. {why}")
             : PlotFiles.LeftOut(outcome, files);
 
-    private static ResultFile[] Shape(ReportContent content, SheetContext context) => ShapeSheet.Of(content.Patterns, context) is { } shape
-        ? [Svg(shape, $"{ShapeName}.svg", "the top in space, with tubes and carrier"), Png(shape, $"{ShapeName}.png", "the same as a picture")]
-        : [];
+    /// <summary>What is printed.</summary>
+    private static IEnumerable<FilePlan> Papers(JobOutcome outcome, ImmutableArray<PieceDrawing> drawings, Sheet? shape)
+    {
+        var (content, context) = (outcome.Content, outcome.Context);
+        return
+        [
+            FilePlan.Pdf("report.pdf", "does it fit, what to buy, in which order to work", $"Report, {context.JobName}", () => ReportSheets.Of(content, context, shape)),
+            FilePlan.Pdf("removal-card.pdf", "at which wind the panel comes off, and how; to hang up", $"Removal card, {context.JobName}", () => [RemovalCard.Of(content.Patterns, context)]),
+            FilePlan.Pdf("care.pdf", "form for the first day, card for stowing and checking, care calendar", $"Care, {context.JobName}", () => CareSheets.Of(content.Patterns, context)),
+            .. CareCalendar(outcome),
+            FilePlan.Pdf("templates.pdf", $"Templates, {context.JobName}", () => Templates(outcome, drawings)),
+            .. PlotFiles.Of(drawings, outcome).Select(file => file.Name.EndsWith(".svg", StringComparison.Ordinal)
+                ? FilePlan.Svg(file.Name, file.Tells, () => file.Sheets[0])
+                : FilePlan.Pdf(file.Name, file.Tells, $"{context.JobName}, true size", () => file.Sheets)),
+        ];
+    }
 
-    private static IEnumerable<ResultFile> CareCalendar(JobOutcome outcome)
+    /// <summary>What is looked at.</summary>
+    private static IEnumerable<FilePlan> Pictures(ReportContent content, SheetContext context, Sheet? shape)
+    {
+        const string SamePicture = "the same as a picture";
+        Sheet Placement() => PlacementSheet.Of(content.Patterns, context);
+        Sheet CutPlan() => CutPlanSheet.Of(content.Plan, context);
+        return
+        [
+            FilePlan.Svg("placement.svg", "the top from above, with the marks", Placement),
+            FilePlan.Png("placement.png", SamePicture, Placement),
+            .. shape is null ? ImmutableArray<FilePlan>.Empty :
+            [
+                FilePlan.Svg($"{ShapeName}.svg", "the top in space, with tubes and carrier", () => shape),
+                FilePlan.Png($"{ShapeName}.png", SamePicture, () => shape),
+            ],
+            FilePlan.Svg("cut-plan.svg", "the pieces on the roll", CutPlan),
+            FilePlan.Png("cut-plan.png", SamePicture, CutPlan),
+        ];
+    }
+
+    private static IEnumerable<FilePlan> CareCalendar(JobOutcome outcome)
     {
         var job = outcome.Content.Patterns.Job;
         if (job.Care.Fitted is { } fitted)
         {
-            yield return Text("care.ics", CareCalendarFile.Of(job.Name, fitted, CarePlan.Of(job)), "what is due when, for a calendar program");
+            yield return FilePlan.Text("care.ics", "what is due when, for a calendar program", () => CareCalendarFile.Of(job.Name, fitted, CarePlan.Of(job)));
         }
     }
 
-    private static ImmutableArray<Sheet> Templates(ImmutableArray<PieceDrawing> drawings, PaperSpec paper, SheetContext context) => TilePages.Of(
-        [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],
-        new("Templates", context.JobName, context.Footer),
-        PaperPages.LayoutOf(paper));
-
-    private static ResultFile Pdf(string name, IReadOnlyList<Sheet> sheets, string title, string tells)
+    private static (IReadOnlyList<Sheet> Sheets, string Tells) Templates(JobOutcome outcome, ImmutableArray<PieceDrawing> drawings)
     {
-        using var stream = new MemoryStream();
-        PdfWriter.Write(sheets, title, stream);
-        return new(name, stream.ToArray(), tells);
-    }
-
-    private static ResultFile Svg(Sheet sheet, string name, string tells) => Written(name, tells, output => SvgWriter.Write(sheet, output));
-
-    private static ResultFile Png(Sheet sheet, string name, string tells)
-    {
-        using var stream = new MemoryStream();
-        PngWriter.Write(sheet, PictureDotsPerMm, stream);
-        return new(name, stream.ToArray(), tells);
-    }
-
-    private static ResultFile Text(string name, string text, string tells) => new(name, Encoding.UTF8.GetBytes(text), tells);
-
-    /// <summary>A text file, its lines ended as everywhere.</summary>
-    internal static ResultFile Written(string name, string tells, Action<TextWriter> write)
-    {
-        using var output = new StringWriter { NewLine = "\n" };
-        write(output);
-        return Text(name, output.ToString(), tells);
+        var (paper, context) = (outcome.Content.Patterns.Job.Workshop.Paper, outcome.Context);
+        var sheets = TilePages.Of(
+            [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],
+            new("Templates", context.JobName, context.Footer),
+            PaperPages.LayoutOf(paper));
+        return (sheets, FormattableString.Invariant($"the pieces true size, {sheets.Length} pages {paper.Name}, to print at 100 %"));
     }
 }

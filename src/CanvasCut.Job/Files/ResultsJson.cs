@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
@@ -38,6 +39,8 @@ public static class ResultsJson
                 may_bend = option.MayBend,
             }),
             ["pieces"] = content.Patterns.Pieces.Select(Piece),
+            ["kept_pieces"] = content.Patterns.Kept.Select(Piece),
+            ["sewn"] = mounted.Fastened.Flaps.IsEmpty ? SewnJson.Root(content.Patterns) : null,
             ["zippers"] = mounted.Fastened.Zippers.Select(Zipper),
             ["mounts"] = mounted.Fastened.Flaps.IsEmpty ? null : MountJson.Of(mounted.Fastened.Flaps),
             ["pockets"] = mounted.Fastened.Pockets.Select(pocket => new
@@ -46,7 +49,7 @@ public static class ResultsJson
                 leg_mm = Mm(pocket.Leg),
                 covers_mm = Mm(pocket.Covers),
             }),
-            ["cut_plan"] = CutPlan(outcome),
+            ["cut_plan"] = CutPlanJson.Of(content.Plan),
             ["order"] = OrderJson.Lines(content),
             ["cost"] = OrderJson.Cost(content),
             ["seams"] = OrderJson.Seams(content),
@@ -100,7 +103,17 @@ public static class ResultsJson
         warp = piece.Warp == WarpDirection.ForeAft ? "fore-aft" : "athwart",
         finished_mm = Points(piece.Shape.Finished),
         cut_mm = Points(piece.Shape.Cut),
+        lines = piece.Lines.Select(line => new { kind = KindOf(line), closed = line.IsClosed, text = line.Text, points_mm = Points(line.Points) }),
         notes = piece.Notes,
+    };
+
+    /// <summary>The name of a line's role, as a layer of pieces.dxf, in small letters.</summary>
+    internal static string KindOf(PieceLine line) => line.Kind switch
+    {
+        PieceLineKind.Stitch => "stitch",
+        PieceLineKind.Fold => "fold",
+        PieceLineKind.Mark => "mark",
+        _ => "hole",
     };
 
     private static object Zipper(ZipperPlace zipper) => new
@@ -113,27 +126,14 @@ public static class ResultsJson
         ticks_from_middle_mm = zipper.Choice.Ticks.Select(tick => Mm(tick)),
     };
 
-    private static object CutPlan(JobOutcome outcome)
-    {
-        var plan = outcome.Content.Plan;
-        return new
-        {
-            roll_width_mm = Mm(plan.Roll.Width),
-            used_mm = Mm(plan.Used),
-            order_mm = Mm(plan.Ordered),
-            lower_bound_mm = Mm(plan.LowerBound),
-            lower_bound_by = PlanWords.Of(plan.Proof.Shown),
-            verdict = PlanWords.Of(plan.Proof.Verdict),
-            use = Math.Round(plan.Use, JsonText.Digits),
-            placed = plan.Placed.Select(placed => new { piece = placed.Piece.Title.Id, copy = placed.Copy, cut_mm = Points(placed.Outline) }),
-        };
-    }
-
     private static object Paper(PaperSpec paper) => new { name = paper.Name, read_x_mm = Mm(paper.Readings?.X), read_y_mm = Mm(paper.Readings?.Y) };
 
     private static object Place(TopPlace place) => new { station_mm = Mm(place.Station), offset_mm = Mm(place.Offset) };
 
-    private static double[][] Points(CanvasCut.Geometry.Outline outline) => [.. outline.Corners.Select(point => new[] { Mm(point.X), Mm(point.Y) })];
+    private static double[][] Points(CanvasCut.Geometry.Outline outline) => Points(outline.Corners);
+
+    /// <summary>Points as they are written.</summary>
+    internal static double[][] Points(ImmutableArray<CanvasCut.Geometry.Point> points) => [.. points.Select(point => new[] { Mm(point.X), Mm(point.Y) })];
 
     private static double? Number(IQuantity? quantity) => quantity is null ? null : Math.Round(QuantityWords.Plain(quantity).Number, JsonText.Digits) + 0.0;
 

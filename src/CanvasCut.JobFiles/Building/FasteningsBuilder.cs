@@ -12,7 +12,8 @@ internal static class FasteningsBuilder
         given.Word<ZipperKind>("zipper.kind"),
         given.Length("zipper.setback"),
         given.Length("zipper.reveal"),
-        given.Values.Lengths("zipper.stock")!.Value);
+        given.Values.Lengths("zipper.stock")!.Value,
+        given.Length("zipper.cap_turn"));
 
     private static PocketSpec Pocket(GivenValues given) => new(
         given.Values.Length("pocket.leg"),

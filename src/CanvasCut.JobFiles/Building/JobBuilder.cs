@@ -25,12 +25,17 @@ internal static class JobBuilder
             defaults);
     }
 
-    private static CarrierSpec Carrier(GivenValues given) => new(
-        given.Sides("carrier.border"),
-        given.Hem("carrier.hem"),
-        given.Word<CornerKind>("carrier.corner"),
-        given.SideWords<EdgeFinish>("carrier.edges"),
-        given.Values.Length("carrier.position.station") is { } station ? new(station, given.Length("carrier.position.offset")) : null);
+    private static CarrierSpec Carrier(GivenValues given)
+    {
+        var (border, kept) = (given.Sides("carrier.border"), given.Sides("carrier.keep_room"));
+        return new(
+            Sides.Of(side => border[side] + kept[side]),
+            given.Hem("carrier.hem"),
+            given.Word<CornerKind>("carrier.corner"),
+            given.SideWords<EdgeFinish>("carrier.edges"),
+            given.Values.Length("carrier.position.station") is { } station ? new(station, given.Length("carrier.position.offset")) : null,
+            new(kept, given.Length("carrier.widest_border")));
+    }
 
     private static LimitSpec Limits(GivenValues given) => new(
         given.Quantity<double>("limits.bend_factor"),

@@ -12,7 +12,7 @@ internal static class WorkshopBuilder
         Dxf(given),
         Plot(given),
         supplies.Build(),
-        new((decimal)given.Quantity<double>("cloth.spare"), supplies.Prices));
+        new((decimal)given.Quantity<double>("cloth.spare"), supplies.Prices, given.Values.Lengths("cloth.widths")!.Value));
 
     private static ClothSpec Cloth(GivenValues given) => new(
         given.Text("cloth.name"),

@@ -11,7 +11,9 @@ internal static class CarrierFields
     public static Field[] All { get; } =
     [
         .. SideNames.All.Select(side => new Field($"carrier.border.{side}", Length, Reach("0 mm", "300 mm"), Presence.Optional)
-            .Or(side is "forward" or "aft" ? "1/2 in" : "0 mm", Source.Practice)),
+            .Or("1 in", "as wide as the usual hem, which then lies beside the panel and not under it; common practice, no source")),
+        .. SideNames.All.Select(side => new Field($"carrier.keep_room.{side}", Length, Reach("0 mm", "150 mm"), Presence.Optional).Or("0 mm", Source.NoneAssumed)),
+        new Field("carrier.widest_border", Length, Reach("10 mm", "300 mm"), Presence.Optional).Or("100 mm", Source.RuleOfThumb),
         .. Hem("carrier.hem", "1 in", Army),
         new Field("carrier.corner", Word, Any, Presence.Optional).Among("mitred", "square").Or("mitred", Source.Practice),
         .. SideNames.All.Select(side => new Field($"carrier.edges.{side}", Word, Any, Presence.Optional)
@@ -28,6 +30,7 @@ internal static class CarrierFields
         new Field("zipper.reveal", Length, Size("2 mm", "30 mm"), Presence.Optional).Or("3/8 in", Source.Practice),
         new Field("zipper.stock", LengthList, Size("0.1 m", "6 m"), Presence.Optional)
             .Or("24 in, 30 in, 36 in, 48 in, 54 in, 60 in, 72 in, 84 in, 96 in, 120 in", "24 to over 96 in: Marine Fabricator, \"Zipper basics\", 2019; steps from memory, ask the shop"),
+        new Field("zipper.cap_turn", Length, Reach("0 mm", "15 mm"), Presence.Optional).Or("0 mm", Source.Practice),
 
         new("pocket.leg", Length, Size("30 mm", "400 mm"), Presence.Optional),
         new Field("pocket.ease", Length, Reach("0 mm", "60 mm"), Presence.Optional).Or("10 mm", Source.Practice),

@@ -13,6 +13,7 @@ internal static class WorkshopFields
         new Field("cloth.grade", Text, Any, Presence.Optional).Or("marine-acrylic", Source.Practice),
         new Field("cloth.name", Text, Any, Presence.Optional).Or("marine acrylic canvas, about 300 g/m2", Source.Practice),
         new Field("cloth.roll_width", Length, Size("0.5 m", "4 m"), Presence.Optional).Or("60 in", "from memory; ask the shop"),
+        new Field("cloth.widths", LengthList, Size("0.5 m", "4 m"), Presence.Optional).Or("46 in, 60 in", "from memory; ask the shop"),
         new Field("cloth.selvage", Length, Reach("0 mm", "60 mm"), Presence.Optional).Or("1/2 in", Source.Practice),
         new Field("cloth.order_step", Length, Size("1 mm", "5 m"), Presence.Optional).Or("0.1 m", Source.Practice).OrImperial("1/4 yd"),
         new Field("cloth.spare", Share, Reach("0 %", "25 %"), Presence.Optional).Or("5 %", "5 to 10 %: common practice, no source"),

@@ -11,21 +11,12 @@ internal sealed class MeasuresReader(TomlTable root, string fileName, ProblemLog
     {
         CheckNames(root, string.Empty);
         CheckTables();
-        foreach (var field in MeasureFields.All)
+        foreach (var (field, path) in FieldPath.All(root, MeasureFields.All))
         {
-            foreach (var path in PathsOf(field))
-            {
-                Read(field, path);
-            }
+            Read(field, path);
         }
 
         return new(root, fileName, _values);
-    }
-
-    private IEnumerable<string> PathsOf(Field field)
-    {
-        var parts = field.Name.Split("[]");
-        return parts.Length == 1 ? [field.Name] : JobValues.TablesIn(root, parts[0]).Select(table => table + parts[1]);
     }
 
     private void Read(Field field, string path)

@@ -38,7 +38,7 @@ internal static class BayRules
         rules.When(isDeep, ProblemCode.BowsDisagree, $"{bow}.sag_aft", $"is more than a half circle of the cloth in this bay, {In(along)}; measure it from a straight line down to the cloth.");
         var reach = sag > Length.Zero && !isDeep ? Length.FromMillimeters(CircularArc.FromGirthAndRise(along.Millimeters, sag.Millimeters).ChordMm) : along;
         rules.When(
-            TopOf(values, next) - TopOf(values, bow) is { } rise && rise.Abs() >= reach,
+            TopOf(values, next) - TopOf(values, bow) is { } rise && (rise >= reach || -rise >= reach),
             ProblemCode.BowsDisagree,
             $"{next}.height",
             $"is further from the height of the bow before than the cloth between them reaches, {In(reach)}; measure heights from one level, stations along the cloth.");

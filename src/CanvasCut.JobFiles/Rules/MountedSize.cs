@@ -25,5 +25,9 @@ internal static class MountedSize
     }
 
     private static Length? Between(JobValues values, Length? size, string near, string far) =>
-        size + values.Length($"carrier.border.{near}") + values.Length($"carrier.border.{far}");
+        size + BorderOf(values, near) + BorderOf(values, far);
+
+    /// <summary>The border with what is kept for a later panel.</summary>
+    public static Length? BorderOf(JobValues values, string side) =>
+        values.Length($"carrier.border.{side}") + values.Length($"carrier.keep_room.{side}");
 }

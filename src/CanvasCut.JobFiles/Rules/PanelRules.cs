@@ -51,7 +51,7 @@ internal static class PanelRules
     {
         var path = $"panel.cable_exit.from_{sides.Near}";
         var place = values.Length(path);
-        var isOff = place < -values.Length($"carrier.border.{sides.Near}") || place > size + values.Length($"carrier.border.{sides.Far}");
+        var isOff = place < -MountedSize.BorderOf(values, sides.Near) || place > size + MountedSize.BorderOf(values, sides.Far);
         rules.When(isOff, ProblemCode.OffPanel, path, $"lies beside the carrier; the panel as mounted is {In(size)} there, and the border adds to it.");
     }
 }

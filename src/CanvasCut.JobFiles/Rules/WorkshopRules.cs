@@ -20,11 +20,25 @@ internal static class WorkshopRules
     {
         var usable = values.Length("cloth.roll_width") - (values.Length("cloth.selvage") * 2);
         rules.When(usable < LeastRoll, ProblemCode.Roll, "cloth.selvage", $"leaves {In(usable)} of the roll, counted at both edges; at least {In(LeastRoll)} must be usable.");
+        CheckWidths(values, rules);
         CheckPaper(values, rules);
         foreach (var (path, other) in new[] { ("paper.read_x", "paper.read_y"), ("paper.read_y", "paper.read_x") })
         {
             CheckReading(values, rules, path, other);
         }
+    }
+
+    private static void CheckWidths(JobValues values, RuleLog rules)
+    {
+        if (values.Lengths("cloth.widths") is not { } widths)
+        {
+            return;
+        }
+
+        var isSorted = widths.Zip(widths.Skip(1)).All(pair => pair.First < pair.Second);
+        rules.Unless(isSorted, ProblemCode.Roll, "cloth.widths", "must grow from one roll to the next; sort it, each width once.");
+        var narrow = widths.FirstOrDefault(width => width - (values.Length("cloth.selvage") * 2) < LeastRoll);
+        rules.When(narrow > Length.Zero, ProblemCode.Roll, "cloth.widths", $"names a roll {In(narrow)} wide; at least {In(LeastRoll)} must be usable between the selvages.");
     }
 
     /// <summary>The margins are to blame, unless only the overlap eats up what they leave.</summary>

@@ -35,6 +35,7 @@ internal static class MaterialFields
             .. Named,
             new("needle", Text, Any, Presence.Required),
             new("spool", Length, Size("5 m", "2500 m"), Presence.Optional),
+            new("life_months", Count, Size("6", "240"), Presence.Optional),
         ],
         ["zipper"] =
         [

@@ -14,7 +14,7 @@ internal static class SupplyBuilder
         var thread = chosen("sewing.thread_grade");
         return new(
             Cloth(chosen("cloth.grade")),
-            new(new(GradeOf(thread), thread.Text("needle"), thread.Maybe<Length>("spool")), Pack(byId(thread.Text("needle")))),
+            new(new(GradeOf(thread), thread.Text("needle"), thread.Maybe<Length>("spool"), thread.Maybe<int>("life_months")), Pack(byId(thread.Text("needle")))),
             Zipper(chosen("zipper.grade")),
             new(Tape(chosen("tapes.basting")), Tape(chosen("tapes.binding")), Tape(chosen("tapes.foam")), Tape(chosen("tapes.webbing")), new(Tape(chosen("tapes.hook_and_loop")), Tape(chosen("tapes.lacing")))),
             new(Pack(byId("slider")), Pack(byId("stop")), Pack(byId("grommet")), Pack(byId("wipe")), new(Pack(byId("snap")), Pack(byId("twist-fastener")), Pack(byId("eyelet")))));

@@ -11,7 +11,7 @@ internal sealed class SupplyChoice
     /// <summary>Each field that names a grade, its kind, and the fields that take their default from the grade.</summary>
     private static readonly (string Field, string Kind, (string Field, string Figure)[] Follow)[] Choices =
     [
-        ("cloth.grade", "cloth", [("cloth.name", "name"), ("cloth.roll_width", "roll_width")]),
+        ("cloth.grade", "cloth", [("cloth.name", "name"), ("cloth.roll_width", "roll_width"), ("cloth.widths", "roll_width")]),
         ("zipper.grade", "zipper", [("zipper.chain", "chain"), ("zipper.overall_width", "overall_width")]),
         ("sewing.thread_grade", "thread", [("sewing.thread", "name")]),
         ("tapes.basting", "tape", []),

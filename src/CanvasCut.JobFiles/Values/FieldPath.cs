@@ -27,6 +27,14 @@ internal static class FieldPath
         return (node, path, false);
     }
 
+    /// <summary>Where each field may stand in a file; one of a list of tables once for each table that is there.</summary>
+    public static IEnumerable<(Field Field, string Path)> All(TomlTable root, IEnumerable<Field> fields) => fields.SelectMany(field =>
+    {
+        var parts = field.Name.Split("[]");
+        var paths = parts.Length == 1 ? [field.Name] : JobValues.TablesIn(root, parts[0]).Select(table => table + parts[1]);
+        return paths.Select(path => (field, path));
+    });
+
     /// <summary>Where a path stands, or else the nearest table round it.</summary>
     public static TextPlace PlaceOf(TomlTable root, string path)
     {

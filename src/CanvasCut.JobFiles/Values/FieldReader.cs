@@ -18,21 +18,12 @@ internal sealed class FieldReader((TomlTable Root, bool IsWhole) file, string fi
 
     public JobValues ReadAll()
     {
-        foreach (var field in KnownFields.All)
+        foreach (var (field, path) in FieldPath.All(_root, KnownFields.All))
         {
-            foreach (var path in PathsOf(field))
-            {
-                Read(field, path);
-            }
+            Read(field, path);
         }
 
         return new(_root, fileName, _values);
-    }
-
-    private IEnumerable<string> PathsOf(Field field)
-    {
-        var parts = field.Name.Split("[]");
-        return parts.Length == 1 ? [field.Name] : JobValues.TablesIn(_root, parts[0]).Select(table => table + parts[1]);
     }
 
     private void Read(Field field, string path)

@@ -17,6 +17,9 @@ public enum BoundKind
 
     /// <summary>Pieces that cannot pass each other lie in a row, in whatever order.</summary>
     Row,
+
+    /// <summary>Every way to lay the pieces that could matter was tried.</summary>
+    Tried,
 }
 
 /// <summary>A length that no layout can stay below.</summary>

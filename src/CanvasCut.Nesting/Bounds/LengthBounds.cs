@@ -12,19 +12,22 @@ public sealed class LengthBounds
     private const int MostSums = 60;
 
     private readonly NestingTask _task;
+    private readonly ILengthProof _proof;
     private readonly ChordBound _chords;
     private readonly double _rowMm;
 
     /// <summary>Prepares the bounds of a task.</summary>
+    /// <param name="task">The task.</param>
+    /// <param name="proof">What is asked where the bounds leave room; null for rectangles tried out.</param>
     /// <exception cref="ArgumentException">An item fits across the strip in none of its turns.</exception>
-    public LengthBounds(NestingTask task)
+    public LengthBounds(NestingTask task, ILengthProof? proof = null)
     {
         if (!NestingFit.ItemsTooWide(task).IsEmpty)
         {
             throw new ArgumentException("An item is too wide for the strip.", nameof(task));
         }
 
-        _task = task;
+        (_task, _proof) = (task, proof ?? new RectangleProof());
         _chords = new(task);
         _rowMm = RowBound.LengthMm(task);
         Simple = new[] { Area(), new(LongestMm(), BoundKind.LongestPiece), new(_rowMm, BoundKind.Row) }.MaxBy(bound => bound.LengthMm)!;
@@ -35,10 +38,7 @@ public sealed class LengthBounds
 
     /// <summary>What shows that no layout is as short as this, or shorter; null when nothing does.</summary>
     public BoundKind? RulesOut(double lengthMm) =>
-        Simple.LengthMm > lengthMm ? Simple.Kind
-        : _chords.AlongMm(lengthMm) > lengthMm ? BoundKind.ChordsAlong
-        : _chords.RulesOutAcross(lengthMm) ? BoundKind.ChordsAcross
-        : null;
+        Shown(lengthMm) ?? (_proof.Try(_task, lengthMm) == LengthAnswer.Impossible ? BoundKind.Tried : null);
 
     /// <summary>The best bound up to a length.</summary>
     /// <param name="foundMm">A layout is so long; no bound beyond it is looked for.</param>
@@ -62,11 +62,17 @@ public sealed class LengthBounds
             best = raised;
         }
 
-        return best;
+        return foundMm - best.LengthMm > SameMm && RulesOut(foundMm - SameMm) is { } kind ? new(foundMm - SameMm, kind) : best;
     }
 
+    private BoundKind? Shown(double lengthMm) =>
+        Simple.LengthMm > lengthMm ? Simple.Kind
+        : _chords.AlongMm(lengthMm) > lengthMm ? BoundKind.ChordsAlong
+        : _chords.RulesOutAcross(lengthMm) ? BoundKind.ChordsAcross
+        : null;
+
     private LengthBound Raised(LengthBound best, double trialMm) =>
-        trialMm > best.LengthMm && RulesOut(trialMm) is { } kind ? new(trialMm, kind) : best;
+        trialMm > best.LengthMm && Shown(trialMm) is { } kind ? new(trialMm, kind) : best;
 
     private IEnumerable<double> Trials(double foundMm)
     {

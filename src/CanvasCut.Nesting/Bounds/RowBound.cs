@@ -10,12 +10,15 @@ namespace CanvasCut.Nesting;
 /// For two pieces the least step from the left edge of the one to the left edge of the next follows from their no-fit
 /// polygon (J. Bennell and J. Oliveira, European Journal of Operational Research 184, 2008), so triangles that lie into
 /// each other count as they are. The best order is found by going through all sets of pieces: M. Held and R. Karp,
-/// "A dynamic programming approach to sequencing problems", SIAM Journal 10 (1962). Pieces with dents are left out.
+/// "A dynamic programming approach to sequencing problems", SIAM Journal 10 (1962). Pieces with dents, and those of many poses, are left out.
 /// </remarks>
 internal sealed class RowBound
 {
     /// <summary>The work doubles with every piece more.</summary>
     private const int MostPieces = 10;
+
+    /// <summary>Every pose is held against every other.</summary>
+    private const int MostPoses = 8;
 
     private readonly NestingTask _task;
     private readonly Dictionary<(RowPiece First, RowPiece Next), double> _stepsMm = [];
@@ -36,7 +39,7 @@ internal sealed class RowBound
     {
         var row = new List<ImmutableArray<RowPiece>>();
         var tallestFirst = _task.Items.Index()
-            .Where(each => ConvexParts.IsConvex(each.Item.Shape))
+            .Where(each => each.Item.Poses.Length <= MostPoses && ConvexParts.IsConvex(each.Item.Shape))
             .Select(each => (each.Item.Demand, Turns: RowPiece.Of(_task, each.Index)))
             .OrderByDescending(each => each.Turns.Min(piece => piece.Shape.Bounds.HeightMm));
         foreach (var (demand, turns) in tallestFirst)

@@ -6,7 +6,7 @@ namespace CanvasCut.Nesting.Separation;
 internal sealed class Arrangement
 {
     /// <summary>Boxes are compared so many at a time; the arrays are filled up to that with boxes nothing meets.</summary>
-    public const int Lanes = 4;
+    public const int Lanes = 8;
 
     private readonly ShapeTable _table;
 

@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using CanvasCut.Geometry;
 
@@ -6,31 +8,33 @@ namespace CanvasCut.Nesting.Separation;
 /// <summary>The places that one shape may not take beside another that lies at the origin, as convex parts.</summary>
 /// <remarks>
 /// A place is forbidden when it lies inside some part, so the parts need not be made one. The distances from all edges
-/// lie side by side, each part's filled up to fours, because four are worked out at once.
+/// lie side by side, each part's filled up to fours, because four are worked out at once; so are the boxes around the
+/// parts. The parts that a place can lie deepest in come first.
 /// </remarks>
 internal sealed class NoFitParts
 {
     private const int Lanes = 4;
 
-    private readonly double[] _across;
-    private readonly double[] _along;
-    private readonly double[] _distance;
+    /// <summary>An edge so nearly along a line does not cross it.</summary>
+    private const double Level = 1e-12;
+
+    private readonly double[] _edges;
+    private readonly double[] _boxes;
+    private readonly double[] _deepestMm;
     private readonly int[] _starts;
 
     private NoFitParts(IReadOnlyList<Outline> parts)
     {
-        _starts = new int[parts.Count + 1];
-        for (var part = 0; part < parts.Count; part++)
+        var sorted = parts.OrderByDescending(MostDeepMm).ToList();
+        _starts = new int[sorted.Count + 1];
+        for (var part = 0; part < sorted.Count; part++)
         {
-            _starts[part + 1] = _starts[part] + ((parts[part].Count + Lanes - 1) / Lanes * Lanes);
+            _starts[part + 1] = _starts[part] + ((sorted[part].Count + Lanes - 1) / Lanes * 3 * Lanes);
         }
 
-        (_across, _along, _distance) = (new double[_starts[^1]], new double[_starts[^1]], new double[_starts[^1]]);
-        for (var part = 0; part < parts.Count; part++)
-        {
-            Fill(parts[part], _starts[part], _starts[part + 1]);
-        }
-
+        _edges = [.. sorted.SelectMany(Edges)];
+        _boxes = [.. sorted.Select(part => part.Bounds).Chunk(Lanes).SelectMany(Boxes)];
+        _deepestMm = [.. sorted.Select(MostDeepMm)];
         Corners = [.. parts.SelectMany(part => part.Corners)];
     }
 
@@ -49,9 +53,22 @@ internal sealed class NoFitParts
     {
         var deepest = ForbiddenZone.TouchMm;
         var (xs, ys) = (Vector256.Create(x), Vector256.Create(y));
-        for (var part = 0; part + 1 < _starts.Length; part++)
+        if (_deepestMm.Length == 1)
         {
-            deepest = Math.Max(deepest, DepthMm(xs, ys, part, deepest));
+            deepest = Math.Max(deepest, DepthMm(xs, ys, 0, deepest));
+            return deepest > ForbiddenZone.TouchMm ? deepest : 0;
+        }
+
+        ref var boxes = ref MemoryMarshal.GetArrayDataReference(_boxes);
+        for (var first = 0; first < _deepestMm.Length && _deepestMm[first] > deepest; first += Lanes)
+        {
+            var at = (nuint)(first * 4);
+            var isIn = Vector256.LessThan(Vector256.LoadUnsafe(ref boxes, at), xs) & Vector256.GreaterThan(Vector256.LoadUnsafe(ref boxes, at + 4), xs) &
+                Vector256.LessThan(Vector256.LoadUnsafe(ref boxes, at + 8), ys) & Vector256.GreaterThan(Vector256.LoadUnsafe(ref boxes, at + 12), ys);
+            for (var bits = Vector256.ExtractMostSignificantBits(isIn); bits != 0; bits &= bits - 1)
+            {
+                deepest = Math.Max(deepest, DepthMm(xs, ys, first + BitOperations.TrailingZeroCount(bits), deepest));
+            }
         }
 
         return deepest > ForbiddenZone.TouchMm ? deepest : 0;
@@ -111,24 +128,46 @@ internal sealed class NoFitParts
         return needed;
     }
 
-    private void Fill(Outline part, int start, int end)
+    /// <summary>No place lies deeper in a convex part: cut from that place into triangles on its sides, it has an area of half of perimeter times depth at least.</summary>
+    private static double MostDeepMm(Outline part) => 2 * part.AreaMm2 / part.PerimeterMm * 1.001;
+
+    /// <summary>The edges in fours: four steps inward across, four along, four distances; the first four look many ways.</summary>
+    private static IEnumerable<double> Edges(Outline part)
     {
-        for (var i = start; i < end; i++)
+        var groups = (part.Count + Lanes - 1) / Lanes;
+        for (var group = 0; group < groups; group++)
         {
-            var edge = (i - start) % part.Count;
-            var inward = (part[edge + 1] - part[edge]).Unit().Left;
-            (_across[i], _along[i], _distance[i]) = (inward.X, inward.Y, inward.Dot(part[edge] - new Point(0, 0)));
+            (Step Inward, double Distance)[] four = [.. Enumerable.Range(0, Lanes).Select(lane => Edge(((lane * groups) + group) % part.Count))];
+            foreach (var number in four.Select(edge => edge.Inward.X).Concat(four.Select(edge => edge.Inward.Y)).Concat(four.Select(edge => edge.Distance)))
+            {
+                yield return number;
+            }
+        }
+
+        (Step Inward, double Distance) Edge(int index)
+        {
+            var inward = (part[index + 1] - part[index]).Unit().Left;
+            return (inward, inward.Dot(part[index] - new Point(0, 0)));
         }
     }
+
+    /// <summary>Four boxes: four left sides, right sides, bottoms and tops; what is missing holds nothing.</summary>
+    private static IEnumerable<double> Boxes(Box[] boxes) =>
+        [.. Side(boxes, box => box.Left), .. Side(boxes, box => box.Right), .. Side(boxes, box => box.Bottom), .. Side(boxes, box => box.Top)];
+
+    private static IEnumerable<double> Side(Box[] boxes, Func<Box, double> side) =>
+        boxes.Select(side).Concat(Enumerable.Repeat(double.NaN, Lanes - boxes.Length));
 
     /// <summary>How deep a place lies inside a part; anything not above a limit when it is not deeper than that.</summary>
     private double DepthMm(Vector256<double> x, Vector256<double> y, int part, double limit)
     {
+        ref var edges = ref MemoryMarshal.GetArrayDataReference(_edges);
         var least = Vector256.Create(double.MaxValue);
         var floor = Vector256.Create(limit);
-        for (var i = _starts[part]; i < _starts[part + 1]; i += Lanes)
+        var (from, to) = (_starts[part], _starts[part + 1]);
+        for (var i = (nuint)from; i < (nuint)to; i += 3 * Lanes)
         {
-            var inside = (Vector256.Create(_across, i) * x) + (Vector256.Create(_along, i) * y) - Vector256.Create(_distance, i);
+            var inside = (Vector256.LoadUnsafe(ref edges, i) * x) + (Vector256.LoadUnsafe(ref edges, i + Lanes) * y) - Vector256.LoadUnsafe(ref edges, i + (2 * Lanes));
             if (Vector256.LessThanOrEqualAny(inside, floor))
             {
                 return limit;
@@ -143,25 +182,26 @@ internal sealed class NoFitParts
     /// <summary>From where to where a line through a place runs deeper in a part than a touch.</summary>
     private (double From, double To) Inside(Point place, bool isDown, int part)
     {
-        var (from, to) = (double.NegativeInfinity, double.PositiveInfinity);
-        for (var i = _starts[part]; i < _starts[part + 1]; i++)
+        ref var edges = ref MemoryMarshal.GetArrayDataReference(_edges);
+        var (slopeAt, restAt, held) = isDown ? ((nuint)Lanes, (nuint)0, place.X) : (0, Lanes, place.Y);
+        var (from, to) = (Vector256.Create(double.NegativeInfinity), Vector256.Create(double.PositiveInfinity));
+        var (end, fixedAt) = ((nuint)_starts[part + 1], Vector256.Create(held));
+        for (var i = (nuint)_starts[part]; i < end; i += 3 * Lanes)
         {
-            var (slope, rest) = isDown ? (_along[i], _across[i] * place.X) : (_across[i], _along[i] * place.Y);
-            rest -= _distance[i];
-            if (Math.Abs(slope) < 1e-12)
+            var slope = Vector256.LoadUnsafe(ref edges, i + slopeAt);
+            var rest = (Vector256.LoadUnsafe(ref edges, i + restAt) * fixedAt) - Vector256.LoadUnsafe(ref edges, i + (2 * Lanes));
+            var isLevel = Vector256.LessThan(Vector256.Abs(slope), Vector256.Create(Level));
+            if (Vector256.ExtractMostSignificantBits(isLevel & Vector256.LessThanOrEqual(rest, Vector256.Create(ForbiddenZone.TouchMm))) != 0)
             {
-                to = rest <= ForbiddenZone.TouchMm ? double.NegativeInfinity : to;
+                return (0, double.NegativeInfinity);
             }
-            else if (slope > 0)
-            {
-                from = Math.Max(from, -rest / slope);
-            }
-            else
-            {
-                to = Math.Min(to, -rest / slope);
-            }
+
+            var crossing = -rest / slope;
+            var isEntry = Vector256.GreaterThan(slope, Vector256<double>.Zero);
+            from = Vector256.ConditionalSelect(isEntry & ~isLevel, Vector256.Max(from, crossing), from);
+            to = Vector256.ConditionalSelect(~isEntry & ~isLevel, Vector256.Min(to, crossing), to);
         }
 
-        return (from, to);
+        return (Math.Max(Math.Max(from[0], from[1]), Math.Max(from[2], from[3])), Math.Min(Math.Min(to[0], to[1]), Math.Min(to[2], to[3])));
     }
 }

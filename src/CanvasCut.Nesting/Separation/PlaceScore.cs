@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
 namespace CanvasCut.Nesting.Separation;
@@ -14,16 +15,21 @@ internal sealed class PlaceScore(ShapeTable table, Arrangement at, PairLoads loa
     {
         Steps++;
         var (bounds, gap) = (table.Shapes[shape].Bounds, table.Task.GapMm);
-        var left = Vector256.Create(bounds.Left + x - gap);
-        var right = Vector256.Create(bounds.Right + x + gap);
-        var bottom = Vector256.Create(bounds.Bottom + y - gap);
-        var top = Vector256.Create(bounds.Top + y + gap);
+        var left = Vector512.Create(bounds.Left + x - gap);
+        var right = Vector512.Create(bounds.Right + x + gap);
+        var bottom = Vector512.Create(bounds.Bottom + y - gap);
+        var top = Vector512.Create(bounds.Top + y + gap);
+        ref var lefts = ref MemoryMarshal.GetArrayDataReference(at.Left);
+        ref var rights = ref MemoryMarshal.GetArrayDataReference(at.Right);
+        ref var bottoms = ref MemoryMarshal.GetArrayDataReference(at.Bottom);
+        ref var tops = ref MemoryMarshal.GetArrayDataReference(at.Top);
         var sum = 0.0;
         for (var first = 0; first < at.Left.Length && sum <= limit; first += Arrangement.Lanes)
         {
-            var isNear = Vector256.LessThan(Vector256.Create(at.Left, first), right) & Vector256.GreaterThan(Vector256.Create(at.Right, first), left) &
-                Vector256.LessThan(Vector256.Create(at.Bottom, first), top) & Vector256.GreaterThan(Vector256.Create(at.Top, first), bottom);
-            for (var near = Vector256.ExtractMostSignificantBits(isNear); near != 0; near &= near - 1)
+            var i = (nuint)first;
+            var isNear = Vector512.LessThan(Vector512.LoadUnsafe(ref lefts, i), right) & Vector512.GreaterThan(Vector512.LoadUnsafe(ref rights, i), left) &
+                Vector512.LessThan(Vector512.LoadUnsafe(ref bottoms, i), top) & Vector512.GreaterThan(Vector512.LoadUnsafe(ref tops, i), bottom);
+            for (var near = Vector512.ExtractMostSignificantBits(isNear); near != 0; near &= near - 1)
             {
                 var other = first + BitOperations.TrailingZeroCount(near);
                 sum += other == piece ? 0 : loads.Load[(piece * at.All) + other] * Depth(other, shape, x, y);

@@ -54,7 +54,7 @@ internal sealed class ShapeTable
     /// <summary>The places forbidden to a piece's shape beside any shape.</summary>
     public NoFitParts Forbidden(int lying, int coming)
     {
-        ref var slot = ref _parts[(lying * FirstZone) + coming];
+        ref var slot = ref _parts[(coming * Shapes.Length) + lying];
         return Volatile.Read(ref slot) ?? Made(ref slot, lying, coming);
     }
 

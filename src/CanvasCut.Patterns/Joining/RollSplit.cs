@@ -18,6 +18,9 @@ public static class RollSplit
     /// <summary>The words at the seam's line on both widths.</summary>
     public const string SeamText = "felled seam: sew here first";
 
+    /// <summary>What a width says when its seam lies where it should not.</summary>
+    public const string NotClearText = "No place for this seam is clear of zipper ends, pockets, box and cable: it is put where the widths are even.";
+
     private const double StepMm = 5;
     private const int MostWidths = 100;
 
@@ -25,15 +28,16 @@ public static class RollSplit
     /// <param name="piece">The piece.</param>
     /// <param name="job">The job: roll, warp, turns and kind of seam.</param>
     /// <param name="keepClear">Boxes in the piece's plane that no seam should cross.</param>
-    public static ImmutableArray<PatternPiece> Of(PatternPiece piece, CarrierJob job, ImmutableArray<Box> keepClear)
+    /// <param name="leastWidths">It is cut in so many widths at least, even where fewer would do.</param>
+    public static ImmutableArray<PatternPiece> Of(PatternPiece piece, CarrierJob job, ImmutableArray<Box> keepClear, int leastWidths = 1)
     {
         var cloth = job.Workshop.Cloth;
-        if (FitsRoll(piece, cloth))
+        if (leastWidths == 1 && FitsRoll(piece, cloth))
         {
             return [piece];
         }
 
-        var seams = SeamsOf(piece, cloth, keepClear);
+        var seams = SeamsOf(piece, cloth, keepClear, leastWidths);
         var parts = ImmutableArray.CreateBuilder<PatternPiece>();
         for (var i = 0; i <= seams.Length; i++)
         {
@@ -59,12 +63,12 @@ public static class RollSplit
         return join == FelledSeam.Full ? (half, 2 * half) : (half, half);
     }
 
-    private static ImmutableArray<Seam> SeamsOf(PatternPiece piece, ClothSpec cloth, ImmutableArray<Box> keepClear)
+    private static ImmutableArray<Seam> SeamsOf(PatternPiece piece, ClothSpec cloth, ImmutableArray<Box> keepClear, int leastWidths)
     {
         var axis = new FillAxis(piece.Warp);
         ImmutableArray<(double From, double To)> barred =
             [.. keepClear.Select(box => axis.Span(box.Grown(SeamClearance.Millimeters)))];
-        for (var widths = 2; widths <= MostWidths; widths++)
+        for (var widths = Math.Max(2, leastWidths); widths <= MostWidths; widths++)
         {
             foreach (var clearOnly in new[] { true, false })
             {

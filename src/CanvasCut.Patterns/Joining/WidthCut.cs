@@ -86,5 +86,5 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
 
     private static IEnumerable<string> Warnings(Seam[] seams) => seams.All(seam => seam.IsClear)
         ? []
-        : ["No place for this seam is clear of zipper ends, pockets, box and cable: it is put where the widths are even."];
+        : [RollSplit.NotClearText];
 }

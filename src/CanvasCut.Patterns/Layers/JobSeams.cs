@@ -15,8 +15,8 @@ public static class JobSeams
     private const string OnTop = "on the top";
     private const string OnCarrier = "on the carrier";
 
-    /// <summary>The seams in the order of sewing.</summary>
-    public static ImmutableArray<SewnSeam> Of(PatternSet patterns) => [.. Caps(patterns), .. Carrier(patterns), .. Top(patterns)];
+    /// <summary>The seams in the order of sewing; of a top whose half is sewn, those on the carrier alone.</summary>
+    public static ImmutableArray<SewnSeam> Of(PatternSet patterns) => [.. Caps(patterns), .. Carrier(patterns), .. patterns.IsRefit ? [] : Top(patterns)];
 
     /// <summary>The caps are folded round the ends of the tapes and sewn by their own row before anything else.</summary>
     private static IEnumerable<SewnSeam> Caps(PatternSet patterns)

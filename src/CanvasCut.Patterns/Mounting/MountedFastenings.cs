@@ -32,10 +32,18 @@ public sealed record MountedFastenings(
     }
 
     /// <summary>The fastenings of a carrier.</summary>
-    public static MountedFastenings For(Box carrier, Box cells, CarrierJob job) => new(
+    public static MountedFastenings For(Box carrier, Box cells, CarrierJob job) => Of(
+        carrier,
+        job.Fastenings,
         [EdgeOn(Side.Forward, carrier, job), EdgeOn(Side.Aft, carrier, job)],
-        [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, job))],
-        [.. job.Fastenings.WeatherStrip.Edges.Select(side => StripOn(side, carrier, job.Fastenings))]);
+        [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, job).Leg)]);
+
+    /// <summary>The fastenings of a carrier whose zippers and pockets are settled.</summary>
+    internal static MountedFastenings Of(Box carrier, Fastenings fastenings, ZipperChoice choice, ImmutableArray<Length> legs) => Of(
+        carrier,
+        fastenings,
+        [ZipperOn(Side.Forward, carrier, fastenings.Zipper, choice), ZipperOn(Side.Aft, carrier, fastenings.Zipper, choice)],
+        legs);
 
     /// <summary>The same fastenings elsewhere.</summary>
     public MountedFastenings MovedBy(Step step) => new(
@@ -43,13 +51,17 @@ public sealed record MountedFastenings(
         [.. Pockets.Select(pocket => pocket.MovedBy(step))],
         [.. Strips.Select(strip => strip with { Finished = strip.Finished.MovedBy(step), SeamY = strip.SeamY + step.Y })]);
 
+    private static MountedFastenings Of(Box carrier, Fastenings fastenings, ImmutableArray<EdgePlace> edges, ImmutableArray<Length> legs) => new(
+        edges,
+        [.. Corner.All.Zip(legs, (corner, leg) => PocketPlace.Of(corner, carrier, fastenings, leg))],
+        [.. fastenings.WeatherStrip.Edges.Select(side => StripOn(side, carrier, fastenings))]);
+
     private static EdgePlace EdgeOn(Side side, Box carrier, CarrierJob job) => job.Fastenings.Mount.At(side) == MountKind.Zipper
-        ? ZipperOn(side, carrier, job.Fastenings.Zipper)
+        ? ZipperOn(side, carrier, job.Fastenings.Zipper, ZipperChoice.For(Length.FromMillimeters(carrier.WidthMm), job.Fastenings.Zipper))
         : FlapPlace.On(side, carrier, job);
 
-    private static ZipperPlace ZipperOn(Side side, Box carrier, ZipperSpec spec)
+    private static ZipperPlace ZipperOn(Side side, Box carrier, ZipperSpec spec, ZipperChoice choice)
     {
-        var choice = ZipperChoice.For(Length.FromMillimeters(carrier.WidthMm), spec);
         var outward = side == Side.Forward ? 1 : -1;
         var chainY = (side == Side.Forward ? carrier.Top : carrier.Bottom) + (outward * spec.Reveal.Millimeters);
         var band = Box.Around(new(carrier.Center.X, chainY), choice.Run.Millimeters, spec.Gauge.OverallWidth.Millimeters);

@@ -75,7 +75,8 @@ public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelB
         return new(panel, carrier, panelBox, cells, MountedFastenings.For(carrier, cells, job));
     }
 
-    private static Box Inside(Box box, Sides<Length> by) => new(
+    /// <summary>A box set in by a distance a side.</summary>
+    internal static Box Inside(Box box, Sides<Length> by) => new(
         box.Left + by.Port.Millimeters,
         box.Bottom + by.Aft.Millimeters,
         box.Right - by.Starboard.Millimeters,

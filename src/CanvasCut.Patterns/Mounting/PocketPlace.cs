@@ -34,12 +34,30 @@ public sealed record PocketPlace(Corner Corner, Length Leg, Length OutX, Length 
     /// <param name="job">The job.</param>
     public static PocketPlace For(Corner corner, Box carrier, Box cells, CarrierJob job)
     {
-        var pocket = job.Fastenings.Pocket;
-        var outX = pocket.Ease;
-        var outY = pocket.OverZipper ? job.Fastenings.OuterEdge(corner.End) + pocket.Ease : pocket.Ease;
-        var leg = pocket.Leg ?? LargestLeg(ToCells(corner, carrier, cells), outX + outY, job.Limits.ShadeGap);
+        var toCells = ToCells(corner, carrier, cells) - job.Carrier.Room.Kept[corner.End] - job.Carrier.Room.Kept[corner.Hand];
+        var leg = job.Fastenings.Pocket.Leg ?? LargestLeg(toCells, Outside(job.Fastenings, corner), job.Limits.ShadeGap);
+        return Of(corner, carrier, job.Fastenings, leg);
+    }
+
+    /// <summary>A pocket of a given leg at a corner of the carrier.</summary>
+    internal static PocketPlace Of(Corner corner, Box carrier, Fastenings fastenings, Length leg)
+    {
+        var (outX, outY) = Outs(fastenings, corner);
         var at = corner.Of(carrier) + new Step(corner.OutwardX * outX.Millimeters, corner.OutwardY * outY.Millimeters);
         return new(corner, leg, outX, outY, at);
+    }
+
+    /// <summary>How much of a leg lies outside the carrier, both ways added up.</summary>
+    internal static Length Outside(Fastenings fastenings, Corner corner)
+    {
+        var (outX, outY) = Outs(fastenings, corner);
+        return outX + outY;
+    }
+
+    private static (Length OutX, Length OutY) Outs(Fastenings fastenings, Corner corner)
+    {
+        var pocket = fastenings.Pocket;
+        return (pocket.Ease, pocket.OverZipper ? fastenings.OuterEdge(corner.End) + pocket.Ease : pocket.Ease);
     }
 
     /// <summary>How far the cell area's corner lies from the carrier's, the distances along both edges added up.</summary>

@@ -105,13 +105,20 @@ public sealed class HemmedBox
             }
             else if (_turns[side].TurnUnder.Millimeters > 0)
             {
-                foreach (var row in Enumerable.Range(0, rows))
+                foreach (var row in EdgeRows(index, rows))
                 {
-                    yield return FinishedRow(index, StitchRows.DistanceFromFold(row).Millimeters, new(RowKind.Edge, all));
+                    yield return row;
                 }
             }
         }
     }
+
+    /// <summary>The rows along all four edges of a piece that is sewn down all round, whether its edges are turned or sealed.</summary>
+    /// <param name="rows">How many on each edge.</param>
+    public IEnumerable<PieceLine> EdgeRows(int rows) => Enumerable.Range(0, EdgeOrder.Length).SelectMany(index => EdgeRows(index, rows));
+
+    private IEnumerable<PieceLine> EdgeRows(int index, int rows) => Enumerable.Range(0, rows)
+        .Select(row => FinishedRow(index, StitchRows.DistanceFromFold(row).Millimeters, new(RowKind.Edge, FoldOrder.Length)));
 
     private double HemBefore(int corner) => _turns[EdgeOrder[(corner + 3) % 4]].Width.Millimeters;
 

@@ -10,9 +10,6 @@ internal static class PatchPieces
     /// <summary>How much of a zipper's end a cap covers; about 1 in, common practice, no source.</summary>
     public static readonly Length CapLength = Length.FromInches(1);
 
-    /// <summary>The turn along a cap's edges; common practice, no source.</summary>
-    public static readonly Length CapTurn = Length.FromInches(0.375);
-
     /// <summary>Cloth round the cable's hole on every side; common practice, no source.</summary>
     public static readonly Length AroundExit = Length.FromInches(1.5);
 
@@ -44,7 +41,7 @@ internal static class PatchPieces
             job,
             new("zipper-end-cap", "Zipper end cap", halves * ends, Hand.Neither, PieceTitle.OuterFaceUp),
             (CapLength * 2, job.Fastenings.Zipper.Gauge.OverallWidth / 2),
-            CapTurn);
+            job.Fastenings.Zipper.CapTurn);
         var half = cap.Shape.Cut.Bounds.HeightMm / 2;
         return cap.FoldedAlong(cap.Folds.Add(new(new(0, 0), new(0, 1)))) with
         {
@@ -95,7 +92,8 @@ internal static class PatchPieces
             title,
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
-            [.. hemmed.Folds(), .. hemmed.Rows(1)],
-            [AllowanceText.Of(Sides.All(turnUnder), job.Units)]).FoldedAlong(hemmed.FoldOrder);
+            [.. hemmed.Folds(), .. hemmed.EdgeRows(1)],
+            [turnUnder > Length.Zero ? AllowanceText.Of(Sides.All(turnUnder), job.Units) : AllowanceText.Included("no turn, its edges are sealed with a hot knife")])
+            .FoldedAlong(hemmed.FoldOrder);
     }
 }

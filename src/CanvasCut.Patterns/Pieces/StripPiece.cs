@@ -14,7 +14,7 @@ internal static class StripPiece
             ? new Sides<EdgeTurn>(Forward: seam, Aft: hem, Port: hem, Starboard: hem)
             : new Sides<EdgeTurn>(Forward: hem, Aft: seam, Port: hem, Starboard: hem);
         var finished = Box.Around(new(0, 0), place.Finished.WidthMm, place.Finished.HeightMm);
-        var hemmed = new HemmedBox(finished, turns, CornerKind.Square);
+        var hemmed = new HemmedBox(finished, turns, job.Carrier.Corner);
         var middle = place.Side == Side.Forward ? hemmed.Finished.Bounds.Top : hemmed.Finished.Bounds.Bottom;
         return new PatternPiece(
             new(

@@ -27,6 +27,7 @@ public static class ProofText
         BoundKind.LongestPiece => "so long is the longest piece",
         BoundKind.ChordsAlong => "the wide pieces cannot lie side by side",
         BoundKind.ChordsAcross => "the long pieces cannot lie one behind the other",
+        BoundKind.Tried => "every way to lay the pieces was tried",
         _ => "the wide pieces cannot pass each other",
     };
 }

@@ -17,11 +17,11 @@ public static class ShapeSheet
 
     /// <summary>Draws the top; null when its surface is not known.</summary>
     public static Sheet? Of(PatternSet patterns, SheetContext context) =>
-        TopSurface.Of(patterns.Job.Top) is { IsKnown: true } found ? Of(patterns, found.Surface, context) : null;
+        patterns.Surface.Surface is { } surface ? Of(patterns, surface, context) : null;
 
     /// <summary>Why there is no picture, in a sentence; null when there is one.</summary>
-    public static string? WhyNot(PatternSet patterns) => TopSurface.Of(patterns.Job.Top) is { IsKnown: false } found
-        ? $"The top's shape in space is not known: the job does not give {string.Join(", ", found.Missing)}."
+    public static string? WhyNot(PatternSet patterns) => patterns.Surface is { IsKnown: false } unknown
+        ? $"The top's shape in space is not known: the job does not give {string.Join(", ", unknown.Missing)}."
         : null;
 
     private static Sheet Of(PatternSet patterns, TopSurface surface, SheetContext context)

@@ -16,7 +16,8 @@ internal sealed class SidePicture
     private const double TextMm = 2.2;
     private const double TallestMm = 40;
     private const double AboveMm = 22;
-    private const double BelowMm = 20;
+    private const double BelowMm = 22;
+    private const double NamesMm = 5.6;
     private const int StripPoints = 120;
 
     /// <summary>Heights are small against lengths; they are drawn so many times larger, the largest that the sheet takes.</summary>
@@ -49,7 +50,7 @@ internal sealed class SidePicture
     /// <summary>The picture; null when the shape of the top is not known.</summary>
     public static Sheet? Of(PatternSet patterns, PrintUnits units)
     {
-        if (TopSurface.Of(patterns.Job.Top) is not { IsKnown: true, Surface: { } surface })
+        if (patterns.Surface.Surface is not { } surface)
         {
             return null;
         }
@@ -67,9 +68,9 @@ internal sealed class SidePicture
         new Stroke(LineRole.Cut, [.. StripLine().Select(At)], IsClosed: false),
         .. _profile.Tubes.SelectMany(tube => Label(tube.At.Millimeters, Words(tube), HeightMm - 4)),
         .. Sharpest(),
-        new Lettering("forward", new(MarginMm, 2), TextMm),
-        new Lettering("aft", new(WidthMm - MarginMm, 2), TextMm, TextAnchor.Right),
-        new Lettering(Times > 1 ? FormattableString.Invariant($"heights drawn {Times:0} times as large as lengths") : "heights and lengths at one scale", new(WidthMm / 2, 2), TextMm, TextAnchor.Middle),
+        new Lettering("forward", new(MarginMm, 1.4), TextMm),
+        new Lettering("aft", new(WidthMm - MarginMm, 1.4), TextMm, TextAnchor.Right),
+        new Lettering(Times > 1 ? FormattableString.Invariant($"heights drawn {Times:0} times as large as lengths") : "heights and lengths at one scale", new(WidthMm / 2, 1.4), TextMm, TextAnchor.Middle),
     ];
 
     /// <summary>From a little before the first of bows and fastenings to a little after the last.</summary>
@@ -99,7 +100,8 @@ internal sealed class SidePicture
         [
             new Tint(circle, 0.3),
             Stroke.Closed(LineRole.Mark, circle),
-            new Lettering($"bow {index + 1}", top - new Step(0, (2 * radius) + TextMm + 2), TextMm, TextAnchor.Middle),
+            Stroke.Open(LineRole.Note, top - new Step(0, (2 * radius) + 0.6), new(top.X, NamesMm + TextMm + 0.8)),
+            new Lettering($"bow {index + 1}", new(top.X, NamesMm), TextMm, TextAnchor.Middle),
         ];
     }
 
@@ -116,17 +118,17 @@ internal sealed class SidePicture
     });
 
     private string Words(TubeUnder tube) => tube.IsTouched
-        ? RadiusText(tube.RadiusMm)
+        ? RadiusText(tube.Radius)
         : $"stands {LengthText.Of(tube.StandsOff, _units)} off";
 
     private IEnumerable<Figure> Sharpest()
     {
         var (radius, at) = _profile.Strip.Sharpest;
         var isOnTube = _profile.Tubes.Any(tube => tube.IsTouched && Math.Abs(tube.At.Millimeters - at) < 1e-6);
-        return isOnTube || double.IsInfinity(radius) ? [] : Label(at, $"{RadiusText(radius)}, the sharpest", HeightMm - 9);
+        return isOnTube || double.IsInfinity(radius) ? [] : Label(at, $"{RadiusText(Length.FromMillimeters(radius))}, the sharpest", HeightMm - 9);
     }
 
-    private string RadiusText(double radiusMm) => $"R {LengthText.Of(Length.FromMillimeters(Math.Round(radiusMm)), _units)}";
+    private string RadiusText(Length? radius) => radius is { } known ? $"R {LengthText.Of(Length.FromMillimeters(Math.Round(known.Millimeters)), _units)}" : "straight";
 
     /// <summary>Words over a place of the panel, with a line down to it.</summary>
     private IEnumerable<Figure> Label(double atMm, string text, double y)

@@ -7,18 +7,19 @@ namespace CanvasCut.Sheets;
 internal sealed class FreePlace
 {
     private const double GridMm = 4;
-    private const double RoomMm = 2;
+    private const double UsualRoomMm = 2;
 
     /// <summary>Words want as much room as if they were this much larger.</summary>
     private const double RoomForWords = 1.3;
 
     private readonly Outline _inside;
+    private readonly double _roomMm;
     private readonly List<(Point From, Point To)> _lines = [];
     private readonly List<Box> _boxes = [];
 
-    public FreePlace(Outline inside, IEnumerable<Figure> taken)
+    public FreePlace(Outline inside, IEnumerable<Figure> taken, double roomMm = UsualRoomMm)
     {
-        _inside = inside;
+        (_inside, _roomMm) = (inside, roomMm);
         foreach (var figure in taken)
         {
             Take(figure);
@@ -51,7 +52,7 @@ internal sealed class FreePlace
             .ThenBy(place => place.Y)
             .ThenBy(place => place.X)
             .Cast<Point?>()
-            .FirstOrDefault(place => IsFree(new Box(place!.Value.X, place.Value.Y, place.Value.X + widthMm, place.Value.Y + heightMm).Grown(RoomMm)));
+            .FirstOrDefault(place => IsFree(new Box(place!.Value.X, place.Value.Y, place.Value.X + widthMm, place.Value.Y + heightMm).Grown(_roomMm)));
     }
 
     /// <summary>Whether a box lies inside the outline and no line or text takes any of it.</summary>
@@ -69,11 +70,11 @@ internal sealed class FreePlace
             && !_lines.Any(line => area.Inside([line.From, line.To]).Length > 0);
     }
 
-    private static IEnumerable<Point> Places(Box bounds, double widthMm, double heightMm)
+    private IEnumerable<Point> Places(Box bounds, double widthMm, double heightMm)
     {
-        for (var x = bounds.Left + RoomMm; x + widthMm <= bounds.Right - RoomMm; x += GridMm)
+        for (var x = bounds.Left + _roomMm; x + widthMm <= bounds.Right - _roomMm; x += GridMm)
         {
-            for (var y = bounds.Bottom + RoomMm; y + heightMm <= bounds.Top - RoomMm; y += GridMm)
+            for (var y = bounds.Bottom + _roomMm; y + heightMm <= bounds.Top - _roomMm; y += GridMm)
             {
                 yield return new(x, y);
             }

@@ -9,13 +9,10 @@ namespace CanvasCut.Sheets;
 /// <summary>What is kept with the finished job: the form of the first day, the card, the calendar.</summary>
 public static class CareSheets
 {
-    private const double MarginMm = 14;
-
-    /// <summary>The pages, on A4, or on Letter for a job in inches; the form and the card a page each.</summary>
+    /// <summary>The pages; the form and the card a page each.</summary>
     public static ImmutableArray<Sheet> Of(PatternSet patterns, SheetContext context)
     {
-        var (width, height) = context.Units == PrintUnits.Imperial ? (215.9, 279.4) : (210.0, 297.0);
-        var flow = new Flow(width, height, MarginMm);
+        var flow = new Flow(context);
         var plan = CarePlan.Of(patterns.Job);
         FirstDayForm.Add(flow, patterns, context);
         flow.NewPage();

@@ -1,5 +1,6 @@
 using CanvasCut.Checks;
 using CanvasCut.Design;
+using UnitsNet;
 
 namespace CanvasCut.Sheets;
 
@@ -18,9 +19,9 @@ public static class CheckText
     /// <summary>The value found; empty when nothing was measured. A distance below zero is told as an overlap.</summary>
     public static string ValueOf(CheckResult result, PrintUnits units) => result.Measured switch
     {
-        { Value: { Millimeters: < 0 } value, IsAtLeast: true } => $"overlap {LengthText.Of(-value, units)}",
+        { Value: { Millimeters: < 0 } value, IsAtLeast: true } => $"overlap {Text(-value, units)}",
         { Reading: { } reading } => QuantityWords.Of(reading.Value),
-        { Value: { } value } => LengthText.Of(value, units),
+        { Value: { } value } => Text(value, units),
         _ => string.Empty,
     };
 
@@ -30,11 +31,14 @@ public static class CheckText
         var text = result.Measured switch
         {
             { Reading.Limit: { } limit } => QuantityWords.Of(limit),
-            { Limit: { } limit } => LengthText.Of(limit, units),
+            { Limit: { } limit } => Text(limit, units),
             _ => string.Empty,
         };
         return text.Length > 0 ? $"{(result.Measured.IsAtLeast ? "at least" : "at most")} {text}" : string.Empty;
     }
+
+    /// <summary>Below an inch to 1/32 in, so that a value and the limit that it misses do not read the same.</summary>
+    private static string Text(Length length, PrintUnits units) => length < Length.FromInches(1) ? LengthText.OfMating(length, units) : LengthText.Of(length, units);
 
     /// <summary>How many of each, as in "21 pass, 1 caution, 2 fail, 1 not checked".</summary>
     public static string Count(IReadOnlyCollection<CheckResult> results)

@@ -11,16 +11,18 @@ internal sealed class Flow
     private const double PitchMm = 4;
     private const double HeadingMm = 3.6;
     private const double FooterMm = 8;
+    private const double MarginMm = 14;
 
     private readonly Box _frame;
     private readonly (double WidthMm, double HeightMm) _paper;
     private readonly List<List<Figure>> _pages = [[]];
     private double _y;
 
-    public Flow(double widthMm, double heightMm, double marginMm)
+    /// <summary>Begins on the paper of a job.</summary>
+    public Flow(SheetContext context)
     {
-        _paper = (widthMm, heightMm);
-        _frame = new(marginMm, marginMm + FooterMm, widthMm - marginMm, heightMm - marginMm);
+        _paper = context.Paper;
+        _frame = new(MarginMm, MarginMm + FooterMm, _paper.WidthMm - MarginMm, _paper.HeightMm - MarginMm);
         _y = _frame.Top;
     }
 

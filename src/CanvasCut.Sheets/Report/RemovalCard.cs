@@ -12,10 +12,10 @@ public static class RemovalCard
 {
     private const double MarginMm = 16;
 
-    /// <summary>The card on A4, or Letter for a job in inches; black on white, to be read at arm's length.</summary>
+    /// <summary>The card; black on white, to be read at arm's length.</summary>
     public static Sheet Of(PatternSet patterns, SheetContext context)
     {
-        var (width, height) = context.Units == PrintUnits.Imperial ? (215.9, 279.4) : (210.0, 297.0);
+        var (width, height) = context.Paper;
         var hold = HoldDown.Of(patterns.Job, patterns.Mounted);
         var steps = Steps(patterns);
         var column = new BigColumn(new(MarginMm, MarginMm, width - MarginMm, height - MarginMm));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
+using CanvasCut.Nesting;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 
@@ -9,8 +10,21 @@ namespace CanvasCut.Sheets;
 /// <param name="Patterns">The pieces and the mounting.</param>
 /// <param name="Fit">Where the carrier goes and what else was looked at.</param>
 /// <param name="Checks">The results of the checks.</param>
-/// <param name="Plan">The cut plan.</param>
-/// <param name="Order">What to buy.</param>
-/// <param name="Cost">What it costs; null without a price file.</param>
-public sealed record ReportContent(
-    PatternSet Patterns, FitChoice Fit, ImmutableArray<CheckResult> Checks, CutPlan Plan, ImmutableArray<OrderLine> Order, OrderCost? Cost);
+/// <param name="Purchase">Cut plan, order and cost.</param>
+/// <param name="Work">In which order to work.</param>
+public sealed record ReportContent(PatternSet Patterns, FitChoice Fit, ImmutableArray<CheckResult> Checks, Purchase Purchase, WorkSchedule Work)
+{
+    private readonly Lazy<ImmutableArray<ClothChoice>> _clothChoices = new(() => Takeoff.ClothChoices.Of(Patterns, Purchase.Plan, new BottomLeftSearch()));
+
+    /// <summary>The cut plan.</summary>
+    public CutPlan Plan => Purchase.Plan;
+
+    /// <summary>What to buy.</summary>
+    public ImmutableArray<OrderLine> Order => Purchase.Order;
+
+    /// <summary>What it costs; null without a price file.</summary>
+    public OrderCost? Cost => Purchase.Cost;
+
+    /// <summary>Every roll on sale, with and without turns and a seam; worked out when first asked for.</summary>
+    public ImmutableArray<ClothChoice> ClothChoices => _clothChoices.Value;
+}

@@ -9,30 +9,28 @@ namespace CanvasCut.Sheets;
 /// <summary>The report, page by page.</summary>
 public static class ReportSheets
 {
-    private const double MarginMm = 14;
-
-    /// <summary>Writes the report on A4, or on Letter for a job in inches, whatever paper the templates take.</summary>
-    public static ImmutableArray<Sheet> Of(ReportContent content, SheetContext context)
+    /// <summary>Writes the report.</summary>
+    /// <param name="content">What it tells.</param>
+    /// <param name="context">What every sheet says.</param>
+    /// <param name="shape">The picture of <see cref="ShapeSheet"/>, which is slow to draw and needed elsewhere too.</param>
+    public static ImmutableArray<Sheet> Of(ReportContent content, SheetContext context, Sheet? shape)
     {
-        var (width, height) = context.Units == PrintUnits.Imperial ? (215.9, 279.4) : (210.0, 297.0);
-        var flow = new Flow(width, height, MarginMm);
+        var flow = new Flow(context);
         flow.Title(context.JobName);
         Verdicts(flow, content, context);
         Placement(flow, content, context);
         flow.Picture(PlacementSheet.Picture(content.Patterns, context));
         Side(flow, content, context);
-        Shape(flow, content, context);
+        Shape(flow, content, shape);
         Marks(flow, content, context);
         WindSection.Write(flow, content);
         Pieces(flow, content, context);
         MountSection.Write(flow, content, context);
-        flow.Heading("Cut plan");
-        flow.Picture(CutPlanSheet.Picture(content.Plan, context));
-        flow.Rows(CutPlanSheet.ListFor(content.Plan, context, flow.WidthMm), CutPlanSheet.Rows(content.Plan, context));
+        ClothPages.CutPlan(flow, content.Plan, context);
         OrderPages.Order(flow, content);
         OrderPages.Cost(flow, content);
         OrderPages.Seams(flow, content, context);
-        WorkPages.Add(flow, content.Patterns);
+        WorkPages.Add(flow, content.Patterns, content.Work);
         flow.Heading("Cautions");
         flow.List(Cautions.For(content.Patterns));
         OrderPages.Materials(flow, content);
@@ -43,7 +41,7 @@ public static class ReportSheets
     private static void Verdicts(Flow flow, ReportContent content, SheetContext context)
     {
         flow.Heading("Does it fit?");
-        foreach (var notice in JobNotices.Of(content.Patterns.Job))
+        foreach (var notice in JobNotices.Of(content.Patterns))
         {
             flow.Text(notice, isBold: true);
         }
@@ -54,18 +52,21 @@ public static class ReportSheets
             flow.Text($"{context.Warning}: do not cut before this is settled.", isBold: true);
         }
 
-        var measure = context.Units == PrintUnits.Both ? 34.0 : 22;
-        var table = new Table([new("Verdict", 17), new("What", 44), new("Found", measure), new("Limit", measure + 10), new("What to do; source of the limit", flow.WidthMm - 71 - (2 * measure))], 1.8);
-        flow.Rows(table, CheckRows.Of(content.Checks).Select(row => ImmutableArray.Create(
+        var measure = context.Units == PrintUnits.Both ? 27.0 : 20;
+        var table = new Table([new("Verdict", 16), new("What", 38), new("Found", measure), new("Limit", measure + 4), new("What to do; source of the limit", flow.WidthMm - 58 - (2 * measure))], 1.8);
+        var rows = CheckRows.Of(content.Checks);
+        flow.Rows(table, rows.Select((row, i) => ImmutableArray.Create(
             CheckText.Of(row.Check.Verdict),
             row.Subject,
             CheckText.ValueOf(row.Check, context.Units),
             CheckText.LimitOf(row.Check, context.Units),
-            row.Check.Advice.Length > 0 ? $"{row.Check.Advice} ({row.Check.Source})" : row.Check.Source)));
+            i > 0 && WhatToDo(rows[i - 1]) == WhatToDo(row) ? "as above" : WhatToDo(row))));
         flow.Text(string.Empty);
         flow.Text("This version does not check:", isBold: true);
         flow.List(JobChecks.NotInThisVersion);
     }
+
+    private static string WhatToDo(CheckRow row) => row.Check.Advice.Length > 0 ? $"{row.Check.Advice} ({row.Check.Source})" : row.Check.Source;
 
     private static void Placement(Flow flow, ReportContent content, SheetContext context)
     {
@@ -83,6 +84,7 @@ public static class ReportSheets
 
         flow.Text(content.Fit.IsPlaceChosen
             ? "The place was chosen by the program: the one with the largest smallest spare distance on a 5 mm grid."
+            : content.Patterns.IsRefit ? "The place is that of what is sewn to the top."
             : "The place is the job file's (carrier.position).");
     }
 
@@ -106,9 +108,8 @@ public static class ReportSheets
         return $"Panel: {LengthText.Of(body.Length, units)} × {LengthText.Of(body.Width, units)}, {LengthText.Of(body.Thickness, units)} thick{mass}{box}.";
     }
 
-    private static void Shape(Flow flow, ReportContent content, SheetContext context)
+    private static void Shape(Flow flow, ReportContent content, Sheet? shape)
     {
-        var shape = ShapeSheet.Of(content.Patterns, context);
         flow.Heading("The top in space", shape);
         if (shape is null)
         {

@@ -19,9 +19,8 @@ internal static class WorkPages
     private const double BelowMm = 3;
 
     /// <summary>Adds the order of work, beginning on a new page.</summary>
-    public static void Add(Flow flow, PatternSet patterns)
+    public static void Add(Flow flow, PatternSet patterns, WorkSchedule order)
     {
-        var order = WorkOrder.Of(patterns);
         flow.NewPage();
         flow.Heading("Order of work");
         flow.Text($"{WorkText.Total(order)} One person, a domestic machine; times are estimates from memory, yours will differ. A step begins when all that it uses is made and cured; go on only when its check is true. The cautions at the end of this report go for every step.");

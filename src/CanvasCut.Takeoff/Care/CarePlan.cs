@@ -52,9 +52,9 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
 
     private static IEnumerable<CareTask> Thread(CarrierJob job)
     {
-        var kind = ThreadKind.Of(job.Workshop.Sewing.Thread);
-        var source = job.Care.ThreadLifeMonths is null ? $"{kind.Name}: {kind.Source}" : "the job file, care.thread_life_months";
-        if ((job.Care.ThreadLifeMonths ?? kind.LifeMonths) is { } life)
+        var thread = job.Workshop.Supplies.Sewing.Thread;
+        var source = job.Care.ThreadLifeMonths is null ? $"{thread.Grade.Name}: {thread.Grade.Source}" : "the job file, care.thread_life_months";
+        if ((job.Care.ThreadLifeMonths ?? thread.LifeMonths) is { } life)
         {
             yield return new("restitch", "Sew the seams again", "The thread has reached the age at which it fails first: pull at it with a needle in the sunniest place. If it breaks, sew all rows again beside the old holes.", new(life, life), source);
         }

@@ -37,7 +37,7 @@ internal static class ZipperOrder
         foreach (var (grade, each) in new[] { (supplies.Notions.Slider, 1), (supplies.Notions.Stop, 2) })
         {
             var (count, rule) = SoldBy.Of(each * zippers.Length, grade);
-            yield return new(new(grade.Grade.Id, grade.Grade.Name), count, each == 1 ? "one a zipper" : "two a zipper", rule, Use(patterns, zippers));
+            yield return new(new(grade.Grade.Id, grade.Grade.Name), count, each == 1 ? "one a zipper" : "two a zipper, both on the top's half", rule, Use(patterns, zippers));
         }
     }
 

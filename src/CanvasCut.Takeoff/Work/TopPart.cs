@@ -24,7 +24,7 @@ internal enum TopLayer
 /// <summary>Something that is sewn to the top.</summary>
 /// <param name="Name">As in "forward zipper".</param>
 /// <param name="Layer">What it lies on and under.</param>
-/// <param name="Outline">Where it lies, in the plan of the top.</param>
+/// <param name="Outline">Where it lies, in the plan of the top; convex.</param>
 /// <param name="Piece">The piece it is made of; null for a zipper or a tape.</param>
 /// <param name="Edge">The fastening it is a part of; null for others.</param>
 internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, WholePiece? Piece, EdgePlace? Edge = null)
@@ -33,7 +33,7 @@ internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, Who
     private const double LeastOverlapMm2 = 1;
 
     /// <summary>Whether the other part, once sewn, keeps the needle from this one.</summary>
-    public bool IsUnder(TopPart other) => other.Layer > Layer && Witness.OverlapMm2(Outline, other.Outline) > LeastOverlapMm2;
+    public bool IsUnder(TopPart other) => other.Layer > Layer && Outline.Shared(other.Outline)?.AreaMm2 > LeastOverlapMm2;
 
     /// <summary>All parts of a job, the lowest layer first.</summary>
     public static ImmutableArray<TopPart> All(WorkSubject subject)

@@ -20,12 +20,14 @@ public static class WorkOrder
         return new(
         [
             .. PrepareSteps.Of(subject),
+            .. subject.Patterns.IsRefit ? [RefitSteps.LookOver(subject)] : Array.Empty<WorkStep>(),
             .. CarrierSteps.Of(subject),
             .. subject.IsBondFirst ? bond : [],
-            .. TopPieceSteps.Of(subject),
-            .. TopSteps.Of(subject),
+            .. subject.Patterns.IsRefit ? [] : TopSide(subject),
             .. subject.IsBondFirst ? [] : bond,
             .. FitSteps.Of(subject),
         ]);
     }
+
+    private static WorkStep[] TopSide(WorkSubject subject) => [.. TopPieceSteps.Of(subject), .. TopSteps.Of(subject)];
 }

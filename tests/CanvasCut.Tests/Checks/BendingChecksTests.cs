@@ -104,9 +104,9 @@ public sealed class BendingChecksTests
     [Fact]
     public void A_flat_panel_stands_off_a_top_curved_both_ways()
     {
-        var curve = new DoubleCurve(AcrossRadiusMm: 3000, AlongRadiusMm: 8000, AcrossMm: 1000, AlongMm: 600);
+        var curve = new DoubleCurve(AcrossRadius: Mm(3000), AlongRadius: Mm(8000), Across: Mm(1000), Along: Mm(600));
 
-        Assert.Equal(5.625, curve.EdgeGapMm, 1e-9);
+        Assert.Equal(5.625, curve.EdgeGap.Millimeters, 1e-9);
         Assert.Equal(1.25e-3, curve.EdgeStrain, 1e-12);
     }
 

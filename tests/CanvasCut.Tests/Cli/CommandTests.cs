@@ -13,6 +13,7 @@ public sealed class CommandTests
     [InlineData("check", Failing, 1)]
     [InlineData("order", Good, 0)]
     [InlineData("order", Failing, 1)]
+    [InlineData("cloth", "patterns/priced-own-materials/job.toml", 0)]
     [InlineData("work", Good, 0)]
     [InlineData("work", Failing, 1)]
     [InlineData("check", "patterns/no-such-job.toml", 3)]
@@ -34,12 +35,29 @@ public sealed class CommandTests
     }
 
     [Fact]
+    public void Cloth_lists_the_ways_to_lay_it_and_what_each_gives_up()
+    {
+        var job = Repository.PathOf("patterns/priced-own-materials/job.toml");
+        var (_, table, errors) = Run("cloth", job, "--all");
+        var (_, json, _) = Run("cloth", job, "--json");
+        var choices = JsonDocument.Parse(json).RootElement.GetProperty("cloth_choices");
+
+        Assert.Empty(errors);
+        Assert.Contains("1500 mm *", table, StringComparison.Ordinal);
+        Assert.Contains("What you give up:", table, StringComparison.Ordinal);
+        Assert.Contains("EUR 19.26", table, StringComparison.Ordinal);
+        Assert.Equal(6, choices.GetArrayLength());
+        var own = choices.EnumerateArray().Single(choice => choice.GetProperty("is_own").GetBoolean());
+        Assert.Equal(("half", 1500, 900, 19.26m), (own.GetProperty("turns").GetString(), own.GetProperty("roll_width_mm").GetDouble(), own.GetProperty("order_mm").GetDouble(), own.GetProperty("cost").GetDecimal()));
+    }
+
+    [Fact]
     public void Without_a_command_the_commands_are_told()
     {
         var (code, output, errors) = Run();
 
         Assert.Equal((0, string.Empty), (code, errors));
-        Assert.All(["make", "check", "order", "work", "new"], command => Assert.Contains(command, output, StringComparison.Ordinal));
+        Assert.All(["make", "check", "order", "cloth", "work", "new"], command => Assert.Contains(command, output, StringComparison.Ordinal));
     }
 
     [Fact]

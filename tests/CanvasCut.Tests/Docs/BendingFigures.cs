@@ -24,7 +24,7 @@ internal static class BendingFigures
             .Across((left.X, top.X), (18, left.Y), "a")
             .Across((top.X, right.X), (18, left.Y), "b")
             .Across((left.X, right.X), (8, left.Y), "L, from held edge to held edge")
-            .Callout("the zippers hold this edge down", left, new(8, 46))
+            .Callout("the zippers hold this edge down", left, new(8, 56))
             .Callout("R, sharpest where it lies on a tube", top, new(100, 74))
             .Callout("lifted off: this tube carries nothing", low + new Step(0, 0.5), new(112, 60))
             .ToSheet();

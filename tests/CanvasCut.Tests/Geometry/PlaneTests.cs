@@ -22,6 +22,18 @@ public sealed class PlaneTests
             Assert.All(parts, part => Assert.True(Witness.OutsideMm2(part, outline) < 1e-5));
         });
 
+    /// <summary>What two outlines share has the area that NetTopologySuite finds, and lies in both.</summary>
+    [Fact]
+    public void Outlines_share_what_lies_in_both() =>
+        Gen.Select(Convex, Convex, AnyPoint).Sample((outline, other, place) =>
+        {
+            var moved = other.MovedBy(place - new Point(0, 0));
+            var shared = outline.Shared(moved);
+
+            Assert.Equal(Witness.OverlapMm2(outline, moved), shared?.AreaMm2 ?? 0, 1e-4);
+            Assert.True(shared is null || Witness.OutsideMm2(shared, moved) < 1e-4);
+        });
+
     /// <summary>The part of a line inside an outline is as long as NetTopologySuite's.</summary>
     [Fact]
     public void A_line_is_kept_where_it_lies_inside() =>

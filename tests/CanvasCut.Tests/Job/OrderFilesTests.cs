@@ -92,8 +92,11 @@ public sealed class OrderFilesTests
 
     private static string WithItems(IEnumerable<string> items) => OrderCsv.Of(Priced.Content with
     {
-        Cost = null,
-        Order = [.. items.Select(item => new OrderLine(new("grade", item), new(1, "piece"), string.Empty, "counted", new("a test", [])))],
+        Purchase = Priced.Content.Purchase with
+        {
+            Cost = null,
+            Order = [.. items.Select(item => new OrderLine(new("grade", item), new(1, "piece"), string.Empty, "counted", new("a test", [])))],
+        },
     });
 
     private static string[][] Rows(string csv)

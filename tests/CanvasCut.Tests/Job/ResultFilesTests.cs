@@ -62,7 +62,7 @@ public sealed class ResultFilesTests
     }
 
     private static string Report(JobOutcome outcome) =>
-        string.Join(' ', ReportSheets.Of(outcome.Content, outcome.Context).SelectMany(page => WordsOf(page.Figures)));
+        string.Join(' ', ReportSheets.Of(outcome.Content, outcome.Context, ShapeSheet.Of(outcome.Content.Patterns, outcome.Context)).SelectMany(page => WordsOf(page.Figures)));
 
     private static IEnumerable<string> WordsOf(IEnumerable<Figure> figures) => figures.SelectMany(figure => figure switch
     {

@@ -68,11 +68,12 @@ public sealed class EverythingTests
     public void The_carrier_is_read() =>
         Assert.Equal(
             new CarrierSpec(
-                new(Mm(40), Mm(41), Mm(10), Mm(11)),
+                new(Mm(40 + 5), Mm(41 + 6), Mm(10 + 7), Mm(11 + 8)),
                 new(Mm(10), Mm(20)),
                 CornerKind.Square,
                 new(EdgeFinish.Hem, EdgeFinish.Hem, EdgeFinish.Binding, EdgeFinish.Binding),
-                new(Mm(1100), Mm(-35))),
+                new(Mm(1100), Mm(-35)),
+                new(new(Mm(5), Mm(6), Mm(7), Mm(8)), Mm(90))),
             Job.Carrier);
 
     [Fact]
@@ -80,8 +81,8 @@ public sealed class EverythingTests
     {
         var (zipper, strip) = (Job.Fastenings.Zipper, Job.Fastenings.WeatherStrip);
         Assert.Equal(
-            (new ZipperGauge(Mm(8), Mm(40)), ZipperKind.Continuous, Mm(30), Mm(11)),
-            (zipper.Gauge, zipper.Kind, zipper.Setback, zipper.Reveal));
+            (new ZipperGauge(Mm(8), Mm(40)), ZipperKind.Continuous, Mm(30), Mm(11), Mm(9)),
+            (zipper.Gauge, zipper.Kind, zipper.Setback, zipper.Reveal, zipper.CapTurn));
         Assert.Equal([Mm(1000), Mm(2000)], zipper.Stock);
         Assert.Equal(new PocketSpec(Mm(500), Mm(12), new(Mm(9), Mm(15)), Mm(14), false), Job.Fastenings.Pocket);
         Assert.Equal([Side.Aft, Side.Forward], strip.Edges);
@@ -127,7 +128,8 @@ public sealed class EverythingTests
         Assert.Equal(
             ("basting-6", "binding-25", "foam-25", "webbing-25"),
             (supplies.Tapes.Basting.Grade.Id, supplies.Tapes.Binding.Grade.Id, supplies.Tapes.Foam.Grade.Id, supplies.Tapes.Webbing.Grade.Id));
-        Assert.Equal(new BuyingSpec(0.1m, null), Job.Workshop.Buying);
+        Assert.Equal((0.1m, null), (Job.Workshop.Buying.Spare, Job.Workshop.Buying.Prices));
+        Assert.Equal([1200, 1370, 1524], Job.Workshop.Buying.RollWidths.Select(width => width.Millimeters));
     }
 
     [Fact]

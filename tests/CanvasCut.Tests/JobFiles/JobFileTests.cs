@@ -48,7 +48,7 @@ public sealed class JobFileTests
     {
         var job = Sample.Job(Sample.Least + "[carrier]\nborder = { port = \"20 mm\" }\n");
 
-        Assert.Equal(new(Mm(12.7), Mm(12.7), Mm(20), Mm(0)), job.Carrier.Border);
+        Assert.Equal(new(Mm(25.4), Mm(25.4), Mm(20), Mm(25.4)), job.Carrier.Border);
         Assert.Equal(
             ["carrier.border.forward", "carrier.border.aft", "carrier.border.starboard"],
             job.Defaults.Select(used => used.Field).Where(field => field.StartsWith("carrier.border", StringComparison.Ordinal)));

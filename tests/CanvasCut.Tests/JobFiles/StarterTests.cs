@@ -33,7 +33,10 @@ public sealed partial class StarterTests
         var byDefault = Sample.Job(Sample.Least);
 
         Assert.Empty(job.Defaults);
-        Assert.Equal(byDefault.Workshop with { Plot = byDefault.Workshop.Plot with { RollWidth = job.Workshop.Plot.RollWidth } }, job.Workshop);
+        Assert.Equal(byDefault.Workshop.Buying.RollWidths, job.Workshop.Buying.RollWidths);
+        Assert.Equal(
+            byDefault.Workshop with { Plot = byDefault.Workshop.Plot with { RollWidth = job.Workshop.Plot.RollWidth }, Buying = byDefault.Workshop.Buying with { RollWidths = [] } },
+            job.Workshop with { Buying = job.Workshop.Buying with { RollWidths = [] } });
         Assert.Equal(byDefault.Limits, job.Limits);
         Assert.Equal(byDefault.Conditions with { TopState = job.Conditions.TopState }, job.Conditions);
         Assert.Equal((byDefault.Work, byDefault.Care), (job.Work, job.Care));

@@ -46,6 +46,23 @@ public sealed class LayoutCheckTests
             ["30 x 20 (copy 2) is turned by 90 degrees, which is not allowed."],
             Faults(Placed(0, 0, 0), new(0, 1, 1, new(60, 0))));
 
+    [Fact]
+    public void A_piece_that_is_mirrored_unasked_is_a_fault() =>
+        Assert.Equal(
+            ["30 x 20 (copy 2) is mirrored and turned by 0 degrees, which is not allowed."],
+            Faults(Placed(0, 0, 0), new(0, 1, new Pose(0, isMirrored: true), new(60, 22))));
+
+    [Fact]
+    public void A_piece_in_a_barred_zone_or_off_the_repeat_is_a_fault()
+    {
+        var task = new NestingTask([Tasks.Rectangle(30, 20, 2)], 50, 0, [new(double.NegativeInfinity, 45, double.PositiveInfinity, 50)], 25);
+        var layout = new NestingLayout(task, [Placed(0, 0, 25), Placed(1, 50, 26)]);
+        var shifted = new NestingLayout(task, [Placed(0, 0, 25), Placed(1, 50.5, 0)]);
+
+        Assert.Equal(["30 x 20 (copy 2) lies in a barred zone."], LayoutCheck.Faults(layout));
+        Assert.Equal(["30 x 20 (copy 2) starts off the repeat."], LayoutCheck.Faults(shifted));
+    }
+
     private static ImmutableArray<string> Faults(params NestingPlacement[] placements) =>
         LayoutCheck.Faults(new(Task, [.. placements]));
 

@@ -27,6 +27,32 @@ public sealed class NestingProblemsTests
             NestingProblems.Of(task));
     }
 
+    /// <summary>A bar that lies slanting is level, and so narrow enough, when it is turned by 135 degrees.</summary>
+    [Fact]
+    public void A_turn_between_the_quarters_is_named_where_it_helps()
+    {
+        var slanting = new Outline([new(0, 0), new(100, 100), new(95, 105), new(-5, 5)]);
+
+        Assert.Equal(
+            ["bar: it is 105 mm across and the strip 20 mm; turned by 135 degrees it would fit."],
+            NestingProblems.Of(Tasks.Of(20, 0, new NestingItem("bar", slanting, 1, AllowedTurns.Quarter))));
+    }
+
+    /// <summary>Two endless zones leave 30, 20 and 10 across; one that ends somewhere bars nothing.</summary>
+    [Fact]
+    public void Zones_that_leave_no_room_are_told()
+    {
+        Box[] zones = [Endless(30, 50), Endless(70, 90), new(0, 0, 500, 100)];
+        var task = new NestingTask([Tasks.Rectangle(50, 31), Tasks.Rectangle(50, 30)], 100, 0, [.. zones]);
+
+        Assert.Equal(["50 x 31: the barred zones leave no room for it across the strip; they leave 30 mm at most."], NestingProblems.Of(task));
+        Assert.Null(new ThoroughSearch().Find(task));
+    }
+
+    [Fact]
+    public void An_outline_without_area_cannot_be_made() =>
+        Assert.Contains("no area", Assert.Throws<ArgumentException>(() => new Outline([new(0, 0), new(10, 0), new(20, 0)])).Message, StringComparison.Ordinal);
+
     [Fact]
     public void An_endless_zone_and_the_repeat_are_kept()
     {
@@ -36,4 +62,6 @@ public sealed class NestingProblemsTests
         Assert.Empty(LayoutCheck.Faults(layout));
         Assert.Equal(45, layout.LengthMm, 1e-9);
     }
+
+    private static Box Endless(double bottom, double top) => new(double.NegativeInfinity, bottom, double.PositiveInfinity, top);
 }

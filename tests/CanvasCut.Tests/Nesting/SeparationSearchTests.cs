@@ -86,6 +86,26 @@ public sealed class SeparationSearchTests
         }
     }
 
+    /// <summary>Turns by any multiple of 15 degrees and mirrored, with a zone; rectangles with a zone and a repeat go the same way.</summary>
+    [Fact]
+    public void Free_turns_mirrors_zones_and_a_repeat_are_kept()
+    {
+        var hook = new Outline([new(0, 0), new(50, 0), new(50, 10), new(10, 10), new(10, 30), new(0, 30)]);
+        var mirrored = new NestingItem("mirrored", hook, 2, [new Pose(0, isMirrored: true)]);
+        var free = new NestingItem("free", hook, 2, AllowedTurns.Free, mayMirror: true);
+        Box zone = new(20, 15, 40, 30);
+        NestingTask[] tasks =
+        [
+            new([mirrored, free], 60, 2, [zone]),
+            new([Tasks.Rectangle(20, 14, 5, AllowedTurns.Quarter)], 60, 2, [zone], 25),
+        ];
+        foreach (var layout in tasks.Select(task => new ThoroughSearch().Find(task, new(NestingBudget.OfSteps(20_000)))!))
+        {
+            Assert.Empty(LayoutCheck.Faults(layout));
+            Assert.All(layout.Placements.Where(place => layout.Task.Items[place.Item] == mirrored), place => Assert.True(place.Pose.IsMirrored));
+        }
+    }
+
     [Fact]
     public void What_cannot_be_placed_has_no_layout() => Assert.Null(Search.Find(Tasks.Of(25, 0, Tasks.Rectangle(20, 30))));
 }

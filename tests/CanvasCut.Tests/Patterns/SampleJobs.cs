@@ -15,7 +15,7 @@ internal static class SampleJobs
     public static Temperature Celsius(double number) => Temperature.FromDegreesCelsius(number);
 
     public static CarrierSpec Carrier { get; } = new(
-        new(Mm(12.7), Mm(12.7), Mm(0), Mm(0)), new(Mm(12.7), Mm(25.4)), CornerKind.Mitred, Sides.All(EdgeFinish.Hem), null);
+        new(Mm(12.7), Mm(12.7), Mm(0), Mm(0)), new(Mm(12.7), Mm(25.4)), CornerKind.Mitred, Sides.All(EdgeFinish.Hem), null, new(Sides.All(Mm(0)), Mm(100)));
 
     public static ZipperSpec Zipper { get; } = new(
         new(Mm(10), Mm(38.1)), ZipperKind.Separating, Mm(25.4), Mm(9.5), [Mm(609.6), Mm(914.4), Mm(1219.2), Mm(1524)]);
@@ -65,7 +65,7 @@ internal static class SampleJobs
         Panel(1100, 550),
         Carrier,
         new(Zipper, Pocket, Strip, new(Mm(38.1), Mm(12.7)), Mount),
-        new(Cloth, new(Mm(4.5), "thread", 2), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false), Supplies, new(0, null)),
+        new(Cloth, new(Mm(4.5), "thread", 2), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false), Supplies, new(0, null, [Mm(1168.4), Mm(1524)])),
         new(1.5, Mm(10), Mm(10), Mm(3), new(0.025, Mm(5), Mm(6), 0.01, 0.005), Mm(4)),
         Conditions,
         new(Duration.FromHours(4), Duration.FromHours(72), BondOrder.BondFirst),

@@ -17,7 +17,7 @@ public sealed class SheetLookTests
         Sheet[] sheets =
         [
             .. PieceDrawing.All(content.Patterns, outcome.Context).Select(drawing => drawing.ToSheet()),
-            .. ReportSheets.Of(content, outcome.Context),
+            .. ReportSheets.Of(content, outcome.Context, ShapeSheet.Of(content.Patterns, outcome.Context)),
             RemovalCard.Of(content.Patterns, outcome.Context),
             .. CareSheets.Of(content.Patterns, outcome.Context),
             PlacementSheet.Of(content.Patterns, outcome.Context),
@@ -35,6 +35,31 @@ public sealed class SheetLookTests
                 Assert.True(Overlap(first, second) < 0.05, $"{sheet.Name}: \"{first.Text}\" and \"{second.Text}\"");
             }
         });
+    }
+
+    /// <summary>On its own sheet and as wide as the report has room for: no words on words, and none across the edge of a piece.</summary>
+    [Theory]
+    [MemberData(nameof(ExampleTests.Examples), MemberType = typeof(ExampleTests))]
+    public void Words_on_the_roll_keep_clear_of_each_other_and_of_the_pieces(string example)
+    {
+        var outcome = ExampleTests.OutcomeOf(example);
+        foreach (var widthMm in new[] { 273.0, 187.9, 182 })
+        {
+            var picture = CutPlanSheet.Picture(outcome.Content.Plan, outcome.Context, widthMm);
+            var words = picture.Figures.OfType<Lettering>().ToList();
+            var pieces = picture.Figures.OfType<Stroke>().Where(stroke => stroke is { IsClosed: true, Role: LineRole.Mark }).ToList();
+
+            Assert.Equal(outcome.Content.Plan.Placed.Length, pieces.Count);
+            Assert.All(words, text => Assert.True(new Box(0, 0, widthMm, picture.HeightMm).Holds(Figures.BoundsOf(text)), text.Text));
+            Assert.All(words.Where(text => !text.IsBold), text => Assert.All(pieces, piece =>
+                Assert.False(Witness.ToPolygon(new(piece.Points)).Boundary.Intersects(Witness.ToPolygon(new(Figures.CornersOf(text)))), text.Text)));
+            foreach (var (first, second) in words.SelectMany((first, i) => words.Skip(i + 1).Select(second => (first, second))))
+            {
+                Assert.True(Overlap(first, second) < 0.05, $"\"{first.Text}\" and \"{second.Text}\"");
+            }
+
+            Assert.Contains(words, text => text.Text.Contains("from the cut end", StringComparison.Ordinal));
+        }
     }
 
     [Theory]

@@ -27,13 +27,13 @@ public sealed class CarePlanTests
     /// single sources); the short end is taken.
     /// </summary>
     [Theory]
-    [InlineData("bonded UV polyester V92 (Tex 90)", 24)]
-    [InlineData("bonded polyester V138 (Tex 135)", 36)]
-    [InlineData("PTFE, 2000 denier", null)]
-    [InlineData("what was in the drawer", 24)]
-    public void The_thread_decides_when_it_is_sewn_again(string thread, int? months)
+    [InlineData("v69", 24)]
+    [InlineData("v92", 24)]
+    [InlineData("v138", 36)]
+    [InlineData("ptfe", null)]
+    public void The_thread_decides_when_it_is_sewn_again(string grade, int? months)
     {
-        var job = SampleJobs.Plain with { Workshop = SampleJobs.Plain.Workshop with { Sewing = SampleJobs.Plain.Workshop.Sewing with { Thread = thread } } };
+        var job = JobFiles.Sample.Job($"{JobFiles.Sample.Least}\n[sewing]\nthread_grade = \"{grade}\"");
 
         Assert.Equal(months, CarePlan.Of(job).Tasks.FirstOrDefault(task => task.Id == "restitch")?.Due.FirstMonths);
     }

@@ -80,7 +80,7 @@ internal static class CarrierSteps
         var run = LengthText.OfMating(zipper.Choice.Run, subject.Job.Units);
         var how = zipper.Choice.Kind == ZipperKind.Separating
             ? $"Close the zipper, measure it, and trim it at the stop end, never at the pin, to a run of {run}."
-            : $"Cut the length to a run of {run} with {LengthText.Of(ZipperChoice.Tail, subject.Job.Units)} of tail at each end; put on slider and stops.";
+            : $"Cut the length to a run of {run} with {LengthText.Of(ZipperChoice.Tail, subject.Job.Units)} of tail at each end; put on the slider, and a stop at each end of the top's half only: so the carrier's half comes out of the slider.";
         return Step(new($"trim-zipper-{Words.Of(zipper.Side)}", WorkStage.Carrier, WorkKind.Hand, $"Trim and tick the {Words.Of(zipper.Side)} zipper", $"{how} Tick both halves in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, subject.Job.Units)} from it."))
             .Using(WorkParts.Marked(subject.Carrier.Widths[0]))
             .Making(WorkParts.Trimmed(zipper.Side))
@@ -92,7 +92,7 @@ internal static class CarrierSteps
     }
 
     private static WorkStep Cap(WorkSubject subject, WholePiece caps) =>
-        Step(new("cap-zippers", WorkStage.Carrier, WorkKind.Machine, "Cap the zippers' cut ends", "Fold a cap over each cut end of each half, its edges turned under, and sew it two or three times across, clear of the teeth that close."))
+        Step(new("cap-zippers", WorkStage.Carrier, WorkKind.Machine, "Cap the zippers' cut ends", $"Fold a cap over each cut end of each half, {(IsTurned(subject) ? "its edges turned under" : "its edges sealed with a hot knife")}, and sew it two or three times across, clear of the teeth that close."))
             .On(caps.Widths)
             .Using([.. caps.Flat, .. subject.Zippers.Select(zipper => WorkParts.Trimmed(zipper.Side))])
             .Making(WorkParts.CappedZippers)
@@ -100,7 +100,10 @@ internal static class CarrierSteps
             .Taking(WorkTimes.RoundedUp(WorkTimes.SetUp + Duration.FromMinutes(5 * caps.Widths.Sum(piece => piece.Title.Quantity))))
             .With("machine or needle and palm")
             .Until("No raw end shows; the slider runs from end to end.")
+            .Minding(IsTurned(subject) ? string.Empty : "A hot knife burns, and its fumes are bad: gloves, and work in the open.")
             .Seen(WorkPicture.Of(caps.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
+
+    private static bool IsTurned(WorkSubject subject) => subject.Patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero;
 
     private static WorkStep SewZipper(WorkSubject subject, ZipperPlace zipper) =>
         Step(new($"sew-zipper-{Words.Of(zipper.Side)}-carrier", WorkStage.Carrier, WorkKind.Machine, $"Sew the {Words.Of(zipper.Side)} zipper to the carrier", "Tape one half down with the zipper closed, ticks on ticks, from the middle outward; open it and sew all rows from end to end without stretching the tape."))

@@ -17,9 +17,14 @@ internal static class PrepareSteps
         TryOn(subject),
         .. subject.Patterns.Pieces.Select(piece => Cut(subject, piece)),
         Mark(subject, "mark-carrier", "Mark the carrier", subject.Carrier.Widths),
-        Mark(subject, "mark-top-pieces", "Mark the pieces for the top", [.. subject.TopPieces.SelectMany(piece => piece.Widths)]),
+        .. MarkTopPieces(subject),
         Mark(subject, "mark-small-pieces", "Mark the small pieces", subject.Patterns.NotionPieces),
     ];
+
+    /// <summary>On a top whose half is sewn there are none.</summary>
+    private static WorkStep[] MarkTopPieces(WorkSubject subject) => subject.Patterns.IsRefit
+        ? []
+        : [Mark(subject, "mark-top-pieces", "Mark the pieces for the top", [.. subject.TopPieces.SelectMany(piece => piece.Widths)])];
 
     private static WorkStep Measure(WorkSubject subject) =>
         Step(new("measure", WorkStage.Prepare, WorkKind.Look, "Measure again", "Measure the stretched top, its bows and keep-outs, and the panel with its box, each length twice, and hold them against the job file."))

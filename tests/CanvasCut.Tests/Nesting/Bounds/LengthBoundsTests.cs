@@ -47,6 +47,24 @@ public sealed class LengthBoundsTests
         Assert.Equal(bestMm, bound.LengthMm, 0.01);
     }
 
+    /// <summary>
+    /// Worked by hand, 8 across: beside the one 6 across nothing fits, so it takes 4 of the length alone. The others are 4, 3 and 4
+    /// across, too much to lie side by side, so two of them follow each other, 5 + 3 at least: 12 in all. Chords tell 11.
+    /// </summary>
+    [Fact]
+    public void What_no_sum_tells_is_tried_out()
+    {
+        var task = Tasks.Of(8, 0, Tasks.Rectangle(5, 4), Tasks.Rectangle(4, 6), Tasks.Rectangle(6, 3), Tasks.Rectangle(3, 4));
+        var untried = new LengthBounds(task, new RectangleProof(mostSteps: 1));
+
+        Assert.Equal(12, BruteForce.ShortestLength([(5, 4), (4, 6), (6, 3), (3, 4)], mayTurn: false, 8));
+        Assert.Equal(new LengthBound(12 - LengthBounds.SameMm, BoundKind.Tried), Best(task, 12));
+        Assert.Equal(BoundKind.Tried, new LengthBounds(task).RulesOut(11.9));
+        Assert.Null(new LengthBounds(task).RulesOut(12));
+        Assert.Null(untried.RulesOut(11.9));
+        Assert.Equal(11, untried.Best(12).LengthMm, 0.01);
+    }
+
     [Fact]
     public void A_task_without_room_has_no_bound() =>
         Assert.Throws<ArgumentException>(() => new LengthBounds(Tasks.Of(10, 0, Tasks.Rectangle(20, 20))));
@@ -103,6 +121,21 @@ public sealed class LengthBoundsTests
             },
             iter: 60);
     }
+
+    /// <summary>Poses beyond quarter turns, and mirrors: triangles of 45 degrees, in layouts that the check has passed.</summary>
+    [Theory]
+    [InlineData(AllowedTurns.Free, false)]
+    [InlineData(AllowedTurns.Half, true)]
+    public void The_bound_knows_every_pose(AllowedTurns turns, bool mayMirror) => Gen.Select(Gen.Double[20, 70], Gen.Double[20, 70], Gen.Int[1, 3]).Sample(
+        (along, across, demand) =>
+        {
+            var triangle = new Outline([new(0, 0), new(along, 0), new(0, across)]);
+            var task = Tasks.Of(80, 3, new NestingItem("triangle", triangle, demand, turns, mayMirror));
+            var foundMm = new BottomLeftSearch(5).Find(task)!.LengthMm;
+
+            Assert.True(new LengthBounds(task).Best(foundMm * 2).LengthMm <= foundMm + 1e-6);
+        },
+        iter: 20);
 
     private static LengthBound Best(NestingTask task, double foundMm) => new LengthBounds(task).Best(foundMm);
 }

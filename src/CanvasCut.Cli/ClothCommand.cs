@@ -1,0 +1,76 @@
+using System.CommandLine;
+using CanvasCut.Job;
+using CanvasCut.Sheets;
+using CanvasCut.Takeoff;
+using Spectre.Console;
+
+namespace CanvasCut.Cli;
+
+/// <summary><c>canvascut cloth JOB [--all] [--json]</c></summary>
+internal static class ClothCommand
+{
+    public static Command Create(Faces faces)
+    {
+        var job = new Argument<string>("JOB") { Description = "The job file." };
+        var all = new Option<bool>("--all") { Description = "Lists the ways too that ask for more and save no cloth." };
+        var json = new Option<bool>("--json") { Description = "Prints every way for programs." };
+        var command = new Command("cloth", "Compares the rolls on sale, with and without turning pieces or a seam in the carrier; writes nothing.") { job, all, json };
+        var side = new SideOptions();
+        side.AddTo(command);
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), (parsed.GetValue(all), parsed.GetValue(json)), side.Of(parsed), faces));
+        return command;
+    }
+
+    private static int Run(string path, (bool All, bool AsJson) how, SideNames side, Faces faces)
+    {
+        if (JobSource.Read(path, (null, side), faces, out var code) is not { } outcome)
+        {
+            return code;
+        }
+
+        if (how.AsJson)
+        {
+            faces.Output.Write(ClothJson.Of(outcome));
+        }
+        else
+        {
+            WriteTable(outcome, how.All, faces);
+        }
+
+        return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
+    }
+
+    private static void WriteTable(JobOutcome outcome, bool isEveryOne, Faces faces)
+    {
+        var (content, context) = (outcome.Content, outcome.Context);
+        var choices = isEveryOne ? content.ClothChoices : ClothChoices.WorthTelling(content.ClothChoices);
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns(["No", .. ClothChoiceText.Heads.SkipLast(1)]);
+        foreach (var (i, choice) in choices.Index())
+        {
+            table.AddRow([new Text($"{i + 1}"), .. ClothChoiceText.Row(choice, content, context).SkipLast(1).Select(cell => new Text(cell))]);
+        }
+
+        faces.Console().Write(table);
+        faces.Output.WriteLine($"{ClothChoiceText.Heads[^1]}:");
+        foreach (var (i, choice) in choices.Index())
+        {
+            faces.Output.WriteLine($"{i + 1,3}  {ClothChoiceText.GivenUp(choice)}");
+        }
+
+        foreach (var sentence in ClothChoiceText.Sentences(content, context))
+        {
+            faces.Output.WriteLine(sentence);
+        }
+
+        if (!isEveryOne && ClothChoiceText.LeftOut(content) is { Length: > 0 } leftOut)
+        {
+            faces.Output.WriteLine($"{leftOut} --all lists them.");
+        }
+
+        if (outcome.HasFailed)
+        {
+            faces.Output.WriteLine($"{context.Warning}: run check before you buy.");
+        }
+    }
+}

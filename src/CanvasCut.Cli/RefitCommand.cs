@@ -1,0 +1,130 @@
+using System.CommandLine;
+using CanvasCut.Job;
+using CanvasCut.Sheets;
+using Spectre.Console;
+
+namespace CanvasCut.Cli;
+
+/// <summary><c>canvascut refit OLD NEW [--out DIR]</c></summary>
+internal static class RefitCommand
+{
+    public static Command Create(Faces faces)
+    {
+        var old = new Argument<string>("OLD") { Description = "The results.json, or its folder, that make wrote for what is sewn to the top." };
+        var job = new Argument<string>("NEW") { Description = "The job file with the new panel." };
+        var folder = new Option<string?>("--out", "-o") { Description = "A folder to write for the new carrier, replaced whole; not written when the panel does not fit." };
+        var side = new SideOptions();
+        var command = new Command("refit", "Tells whether a new panel fits the half that is sewn to the top, and what is made anew.") { old, job, folder };
+        side.AddTo(command);
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(old), (parsed.GetRequiredValue(job), side.Of(parsed)), parsed.GetValue(folder), faces));
+        return command;
+    }
+
+    private static int Run(string old, (string Path, SideNames Side) job, string? folder, Faces faces)
+    {
+        if (folder is not null && string.IsNullOrWhiteSpace(folder))
+        {
+            faces.Errors.WriteLine("--out needs the name of a folder.");
+            return ExitCode.WrongInput;
+        }
+
+        var results = OldResults.Read(old);
+        foreach (var problem in results.Problems)
+        {
+            faces.Errors.WriteLine(problem);
+        }
+
+        if (!results.IsValid)
+        {
+            faces.Errors.WriteLine("Nothing was written. docs/refit.md tells what the old results must hold.");
+            return ExitCode.WrongInput;
+        }
+
+        if (JobSource.ReadJob(job.Path, job.Side, faces, out var code) is not { } read)
+        {
+            return code;
+        }
+
+        faces.Output.WriteLine($"{read.Name}, on what is sewn for: {results.Value.JobName}");
+        return Tell(RefitOutcome.Of(results.Value, read), folder, faces);
+    }
+
+    private static int Tell(RefitOutcome outcome, string? folder, Faces faces)
+    {
+        var output = faces.Output;
+        output.WriteLine(outcome.Verdict);
+        WritePieces(outcome, faces);
+        WriteRanges(outcome, faces);
+        foreach (var line in outcome.Notes)
+        {
+            output.WriteLine(line);
+        }
+
+        if (outcome.Made is not { } made)
+        {
+            output.WriteLine("The smallest change after which it fits:");
+            foreach (var line in outcome.Changes)
+            {
+                output.WriteLine($"  {line}");
+            }
+
+            output.WriteLine(folder is null ? "No carrier was drawn." : $"No carrier was drawn, and nothing was written to {folder}.");
+            return ExitCode.CheckFailed;
+        }
+
+        CheckTable.WriteAdvice(made, faces);
+        output.WriteLine(CheckText.Count(made.Content.Checks));
+        return folder is null ? CodeOf(made) : Write(folder, made, faces);
+    }
+
+    private static int Write(string folder, JobOutcome made, Faces faces)
+    {
+        if (FolderWriter.Write(folder, made, faces) is not { } files)
+        {
+            return ExitCode.NotWritten;
+        }
+
+        faces.Output.WriteLine($"Wrote {files.Count} files to {folder}, with the pieces of the carrier alone; look first at {Path.Combine(folder, "report.pdf")}.");
+        return CodeOf(made);
+    }
+
+    private static int CodeOf(JobOutcome made) => made.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
+
+    private static void WritePieces(RefitOutcome outcome, Faces faces)
+    {
+        if (outcome.Pieces.IsEmpty)
+        {
+            return;
+        }
+
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns("Piece", "Stays or anew", "Why");
+        foreach (var piece in outcome.Pieces)
+        {
+            table.AddRow(new Text(piece.Name), new Text(WordOf(piece.Fate)), new Text(piece.Why));
+        }
+
+        faces.Console().Write(table);
+    }
+
+    private static string WordOf(RefitFate fate) => fate switch
+    {
+        RefitFate.Stays => "stays",
+        RefitFate.StaysAsSewn => "stays as sewn",
+        RefitFate.Anew => "ANEW",
+        RefitFate.NotThere => "not on the top",
+        _ => "not needed",
+    };
+
+    private static void WriteRanges(RefitOutcome outcome, Faces faces)
+    {
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns("Panels that fit", "Borders as asked", "Borders may grow: length", "Width", "And");
+        foreach (var range in outcome.Ranges)
+        {
+            table.AddRow(new Text(range.Way), new Text(range.AsAsked), new Text(range.Length), new Text(range.Width), new Text(range.Further));
+        }
+
+        faces.Console().Write(table);
+    }
+}

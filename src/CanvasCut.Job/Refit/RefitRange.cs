@@ -1,0 +1,33 @@
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Job;
+
+/// <summary>The panels that a sewn half accepts one way round, in words.</summary>
+/// <param name="Way">Which way the long side lies.</param>
+/// <param name="AsAsked">The one size that leaves the borders as the job asks.</param>
+/// <param name="Length">The longer side, from and to, when borders may grow.</param>
+/// <param name="Width">The shorter side, from and to.</param>
+/// <param name="Further">What else must hold; empty for nothing.</param>
+public sealed record RefitRange(string Way, string AsAsked, string Length, string Width, string Further)
+{
+    internal static RefitRange Of(RefitWay way, PrintUnits units)
+    {
+        var range = way.Range.InSteps(RulerSteps.Of(units));
+        var asked = way.Panel.LongSide == LongSide.Athwart ? (way.AsAsked.Athwart, way.AsAsked.ForeAft) : (way.AsAsked.ForeAft, way.AsAsked.Athwart);
+        var name = $"long side {Words.Of(way.Panel.LongSide)}";
+        return range.IsEmpty || range.Width.From > range.Length.To
+            ? new(name, "none", "none", "none", string.Empty)
+            : new(
+                name,
+                way.Range.Holds(asked.Item1, asked.Item2) && asked.Item1 >= asked.Item2 ? $"{LengthText.Of(asked.Item1, units)} × {LengthText.Of(asked.Item2, units)}" : "none",
+                $"{LengthText.Of(range.Length.From, units)} to {LengthText.Of(range.Length.To, units)}",
+                $"{LengthText.Of(range.Width.From, units)} to {LengthText.Of(range.Width.To, units)}",
+                string.Join("; ", [.. range.Limits.Select(limit => Text(limit, units)), $"at most {LengthText.Of(way.MostThickness, units)} thick"]));
+    }
+
+    private static string Text(SizeLimit limit, PrintUnits units) =>
+        $"{Times(limit.Lengths, "length")} + {Times(limit.Widths, "width")} at most {LengthText.Of(limit.Most, units)}";
+
+    private static string Times(int times, string what) => times == 1 ? what : FormattableString.Invariant($"{times} × {what}");
+}

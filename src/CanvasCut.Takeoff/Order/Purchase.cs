@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>What is bought for a job.</summary>
+/// <param name="Plan">The cut plan.</param>
+/// <param name="Order">What to buy.</param>
+/// <param name="Cost">What it costs; null without a price file.</param>
+public sealed record Purchase(CutPlan Plan, ImmutableArray<OrderLine> Order, OrderCost? Cost)
+{
+    /// <summary>Counts up what the pieces and their cut plan need.</summary>
+    public static Purchase Of(PatternSet patterns, CutPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(patterns);
+        var order = OrderList.Of(patterns, plan);
+        return new(plan, order, patterns.Job.Workshop.Buying.Prices is { } prices ? OrderCost.Of(order, prices) : null);
+    }
+}
