@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using CanvasCut.Job;
 using CanvasCut.Sheets;
@@ -28,22 +29,29 @@ internal static class ClothCommand
             return code;
         }
 
+        var choices = ChoicesOf(outcome, faces);
         if (how.AsJson)
         {
-            faces.Output.Write(ClothJson.Of(outcome));
+            faces.Output.Write(ClothJson.Of(outcome, choices));
         }
         else
         {
-            WriteTable(outcome, how.All, faces);
+            WriteTable(outcome, choices, how.All, faces);
         }
 
         return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 
-    private static void WriteTable(JobOutcome outcome, bool isEveryOne, Faces faces)
+    private static ImmutableArray<ClothChoice> ChoicesOf(JobOutcome outcome, Faces faces)
+    {
+        using var line = new LayoutLine(faces);
+        return outcome.ClothChoices(line.Tell);
+    }
+
+    private static void WriteTable(JobOutcome outcome, ImmutableArray<ClothChoice> all, bool isEveryOne, Faces faces)
     {
         var (content, context) = (outcome.Content, outcome.Context);
-        var choices = isEveryOne ? content.ClothChoices : ClothChoices.WorthTelling(content.ClothChoices);
+        var choices = isEveryOne ? all : ClothChoices.WorthTelling(all);
         var table = new Table { Border = TableBorder.Simple };
         table.AddColumns(["No", .. ClothChoiceText.Heads.SkipLast(1)]);
         foreach (var (i, choice) in choices.Index())
@@ -58,12 +66,12 @@ internal static class ClothCommand
             faces.Output.WriteLine($"{i + 1,3}  {ClothChoiceText.GivenUp(choice)}");
         }
 
-        foreach (var sentence in ClothChoiceText.Sentences(content, context))
+        foreach (var sentence in ClothChoiceText.Sentences(all, content, context))
         {
             faces.Output.WriteLine(sentence);
         }
 
-        if (!isEveryOne && ClothChoiceText.LeftOut(content) is { Length: > 0 } leftOut)
+        if (!isEveryOne && ClothChoiceText.LeftOut(all) is { Length: > 0 } leftOut)
         {
             faces.Output.WriteLine($"{leftOut} --all lists them.");
         }

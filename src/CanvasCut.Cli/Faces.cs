@@ -6,7 +6,8 @@ namespace CanvasCut.Cli;
 /// <param name="Output">Results.</param>
 /// <param name="Errors">Complaints.</param>
 /// <param name="IsTerminal">Whether a person reads the output on a terminal; else there is no colour.</param>
-public sealed record Faces(TextWriter Output, TextWriter Errors, bool IsTerminal)
+/// <param name="IsLive">Whether a person watches the complaints on a terminal; else no line there is written over.</param>
+public sealed record Faces(TextWriter Output, TextWriter Errors, bool IsTerminal, bool IsLive = false)
 {
     private const int WidthWhenPiped = 120;
 

@@ -1,6 +1,7 @@
 using CanvasCut.Design;
 using CanvasCut.Job;
 using CanvasCut.JobFiles;
+using CanvasCut.Takeoff;
 
 namespace CanvasCut.Cli;
 
@@ -15,7 +16,7 @@ internal static class JobSource
 
     /// <summary>The same for a printer that is not true, or with materials and prices of the user's own.</summary>
     public static JobOutcome? Read(string? path, (PrintReadings? Readings, SideNames Side) given, Faces faces, out int code) =>
-        Read(path, given.Side, (text, name, side) => JobOutcome.Of(text, name, given.Readings, side), faces, out code);
+        Read(path, given.Side, (text, name, side) => Watched(report => JobOutcome.Of(text, name, given.Readings, side, report), faces), faces, out code);
 
     /// <summary>Reads a job without working it out.</summary>
     public static CarrierJob? ReadJob(string path, SideNames side, Faces faces, out int code) => Read(path, side, JobFile.Read, faces, out code);
@@ -54,6 +55,13 @@ internal static class JobSource
         where T : class => outcome.Problems.Length == 1
         ? "1 problem; nothing was written. docs/job-file.md tells of every field."
         : $"{outcome.Problems.Length} problems; nothing was written. docs/job-file.md tells of every field.";
+
+    /// <summary>Something that lays out pieces, with a line on the terminal while it takes long.</summary>
+    private static T Watched<T>(Func<Action<PlanProgress>, T> run, Faces faces)
+    {
+        using var line = new LayoutLine(faces);
+        return run(line.Tell);
+    }
 
     private static bool TryRead(string? path, string what, Faces faces, out NamedText? file)
     {

@@ -31,7 +31,6 @@ internal static class MakeCommand
             return ExitCode.WrongInput;
         }
 
-        _ = Task.Run(ResultFiles.WarmUp);
         if (JobSource.Read(path, given, faces, out var code) is not { } outcome)
         {
             return code;

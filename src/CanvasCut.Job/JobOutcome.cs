@@ -3,7 +3,6 @@ using System.Reflection;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.JobFiles;
-using CanvasCut.Nesting;
 using CanvasCut.Patterns;
 using CanvasCut.Sheets;
 using CanvasCut.Takeoff;
@@ -31,6 +30,11 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     /// <summary>The order of work.</summary>
     public WorkSchedule Work => Content.Work;
 
+    /// <summary>Lays the pieces on every roll on sale, which takes a few seconds.</summary>
+    /// <param name="report">Told how it gets on, from any thread; null when nobody listens.</param>
+    public ImmutableArray<ClothChoice> ClothChoices(Action<PlanProgress>? report = null) =>
+        Takeoff.ClothChoices.Of(Content.Patterns, Content.Plan, PlanSearch.For(Content.Patterns.Job), report);
+
     /// <summary>Reads a job file and works everything out.</summary>
     /// <param name="text">The file's text.</param>
     /// <param name="fileName">What messages call it.</param>
@@ -48,34 +52,29 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     /// <param name="fileName">What messages call it.</param>
     /// <param name="readings">What the printer makes of the 100 mm square; null for what the file says.</param>
     /// <param name="side">The other files.</param>
-    public static Checked<JobOutcome> Of(string text, string fileName, PrintReadings? readings, SideFiles side) =>
-        JobFile.Read(text, fileName, side).Then(job => Of(readings is null ? job : PrintedOn(job, readings)));
-
-    /// <summary>The same job with its edges held in another way; null where that does not fit them.</summary>
-    internal JobOutcome? With(MountSpec mount)
-    {
-        var job = Content.Patterns.Job with { Fastenings = Content.Patterns.Job.Fastenings with { Mount = mount } };
-        return MountedFastenings.Fits(job) ? Of(job) : null;
-    }
+    /// <param name="report">Told how the cut plan gets on, from any thread; null when nobody listens.</param>
+    public static Checked<JobOutcome> Of(
+        string text, string fileName, PrintReadings? readings, SideFiles side, Action<PlanProgress>? report = null) =>
+        JobFile.Read(text, fileName, side).Then(job => Of(readings is null ? job : PrintedOn(job, readings), report));
 
     private static CarrierJob PrintedOn(CarrierJob job, PrintReadings readings) =>
         job with { Workshop = job.Workshop with { Paper = job.Workshop.Paper with { Readings = readings } } };
 
-    private static JobOutcome Of(CarrierJob job)
+    private static JobOutcome Of(CarrierJob job, Action<PlanProgress>? report)
     {
         var fit = FitChoice.For(job);
-        return Of(fit, PatternSet.Of(job, fit.Mounted));
+        return Of(fit, PatternSet.Of(job, fit.Mounted), report);
     }
 
     /// <summary>What comes of pieces that are settled.</summary>
-    internal static JobOutcome Of(FitChoice fit, PatternSet patterns)
+    internal static JobOutcome Of(FitChoice fit, PatternSet patterns, Action<PlanProgress>? report = null)
     {
         var job = patterns.Job;
 
         // None of these needs another, and each takes a while.
         var checks = Task.Run(() => JobChecks.Of(patterns));
         var work = Task.Run(() => WorkOrder.Of(patterns));
-        var plan = CutPlan.Of(patterns, new BottomLeftSearch());
+        var plan = CutPlan.Of(patterns, PlanSearch.For(job), report);
         var purchase = Purchase.Of(patterns, plan);
         var results = checks.GetAwaiter().GetResult();
         return new(

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
 
@@ -11,12 +12,19 @@ public sealed record MountComparison(ImmutableArray<MountChoice> Choices)
     /// <summary>Works out a job in every way.</summary>
     public static MountComparison Of(JobOutcome outcome)
     {
-        var mount = outcome.Content.Patterns.Job.Fastenings.Mount;
+        var job = outcome.Content.Patterns.Job;
+        var mount = job.Fastenings.Mount;
         return new(
         [
-            MountChoice.Of(mount, outcome, isTheJobs: true),
-            .. Enum.GetValues<MountKind>().Select(mount.Both).Where(other => other != mount).Select(other => MountChoice.Of(other, outcome.With(other), isTheJobs: false)),
+            new(mount, IsTheJobs: true, MountFiguresFound.Of(outcome)),
+            .. Enum.GetValues<MountKind>().Select(mount.Both).Where(other => other != mount).Select(other => Choice(job, other)),
         ]);
+    }
+
+    private static MountChoice Choice(CarrierJob own, MountSpec mount)
+    {
+        var job = own with { Fastenings = own.Fastenings with { Mount = mount } };
+        return new(mount, IsTheJobs: false, MountedFastenings.Fits(job) ? MountFiguresFound.Of(PatternSet.Of(job, FitChoice.For(job).Mounted)) : null);
     }
 }
 
@@ -28,8 +36,4 @@ public sealed record MountChoice(MountSpec Mount, bool IsTheJobs, MountFiguresFo
 {
     /// <summary>As in "snaps", or "zipper forward, lacing aft".</summary>
     public string Name => Mount.Forward == Mount.Aft ? Words.Of(Mount.Forward) : $"{Words.Of(Mount.Forward)} forward, {Words.Of(Mount.Aft)} aft";
-
-    /// <summary>Draws the figures together.</summary>
-    internal static MountChoice Of(MountSpec mount, JobOutcome? outcome, bool isTheJobs) =>
-        new(mount, isTheJobs, outcome is null ? null : MountFiguresFound.Of(outcome));
 }

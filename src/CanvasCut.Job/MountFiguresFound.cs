@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
@@ -18,19 +19,26 @@ namespace CanvasCut.Job;
 public sealed record MountFiguresFound(
     int Pieces, Length Seam, WorkSchedule Work, OrderCost? Cost, int RemovalActions, MountWear Wear, HoldDown Wind, int FailedChecks)
 {
-    internal static MountFiguresFound Of(JobOutcome outcome)
+    /// <summary>Those of a job that is worked out.</summary>
+    internal static MountFiguresFound Of(JobOutcome outcome) => Of(outcome.Content.Patterns, outcome.Work, outcome.Content.Cost, outcome.Content.Checks);
+
+    /// <summary>Those of pieces alone; the cut plan takes longest and is looked for only when something has a price.</summary>
+    internal static MountFiguresFound Of(PatternSet patterns)
     {
-        var patterns = outcome.Content.Patterns;
-        return new(
-            patterns.Pieces.Sum(piece => piece.Title.Quantity),
-            Length.FromMillimeters(JobSeams.Of(patterns).Sum(seam => seam.Sewn.Millimeters)),
-            outcome.Work,
-            outcome.Content.Cost,
-            Patterns.RemovalActions.Of(patterns.Mounted.Fastened),
-            MountWear.Of(patterns.Job),
-            HoldDown.Of(patterns.Job, patterns.Mounted),
-            outcome.Content.Checks.Count(check => check.Verdict == Verdict.Fail));
+        var hasPrices = patterns.Job.Workshop.Buying.Prices is not null;
+        var cost = hasPrices ? Purchase.Of(patterns, CutPlan.Of(patterns, PlanSearch.For(patterns.Job))).Cost : null;
+        return Of(patterns, WorkOrder.Of(patterns), cost, JobChecks.Of(patterns));
     }
+
+    private static MountFiguresFound Of(PatternSet patterns, WorkSchedule work, OrderCost? cost, ImmutableArray<CheckResult> checks) => new(
+        patterns.Pieces.Sum(piece => piece.Title.Quantity),
+        Length.FromMillimeters(JobSeams.Of(patterns).Sum(seam => seam.Sewn.Millimeters)),
+        work,
+        cost,
+        Patterns.RemovalActions.Of(patterns.Mounted.Fastened),
+        MountWear.Of(patterns.Job),
+        HoldDown.Of(patterns.Job, patterns.Mounted),
+        checks.Count(check => check.Verdict == Verdict.Fail));
 }
 
 /// <summary>What of the fastening fails first of age.</summary>

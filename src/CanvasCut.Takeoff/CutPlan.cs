@@ -39,8 +39,9 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
     /// <summary>Lays out the pieces.</summary>
     /// <param name="patterns">The pieces; each fits the roll.</param>
     /// <param name="search">Finds the layout.</param>
+    /// <param name="report">Told how it gets on, from any thread; null when nobody listens.</param>
     /// <exception cref="InvalidOperationException">A piece does not fit the roll.</exception>
-    public static CutPlan Of(PatternSet patterns, INestingSearch search)
+    public static CutPlan Of(PatternSet patterns, INestingSearch search, Action<PlanProgress>? report = null)
     {
         var cloth = patterns.Job.Workshop.Cloth;
         var quarters = cloth.Lay.Warp == WarpDirection.ForeAft ? 3 : 0;
@@ -48,7 +49,7 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
             [.. patterns.Pieces.Select(piece => ItemOf(piece, quarters, cloth.Lay))],
             cloth.Roll.UsableWidth.Millimeters,
             cloth.Lay.Gap.Millimeters);
-        var layout = search.Find(task) ?? throw new InvalidOperationException("A piece does not fit the roll.");
+        var layout = search.Find(task, PlanProgress.Telling(report)) ?? throw new InvalidOperationException("A piece does not fit the roll.");
         var used = Length.FromMillimeters(layout.LengthMm);
         var spare = patterns.Job.Workshop.Buying.Spare;
         return new(

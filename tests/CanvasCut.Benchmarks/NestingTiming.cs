@@ -47,7 +47,7 @@ internal static class NestingTiming
         args.Zip(args.Skip(1)).Where(pair => pair.First == name).Select(pair => pair.Second).FirstOrDefault();
 
     /// <summary>The median of an even number of runs is the longer of the two in the middle.</summary>
-    private static string Row(NestingInstance instance, IReadOnlyList<NestingRun> runs)
+    private static string Row(NestingInstance instance, List<NestingRun> runs)
     {
         var boundMm = instance.Task.AreaMm2 / instance.Task.StripWidthMm;
         var median = runs.OrderBy(run => run.Layout.LengthMm).ElementAt(runs.Count / 2).Layout;

@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using CanvasCut.Checks;
 using CanvasCut.JobFiles;
-using CanvasCut.Nesting;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 
@@ -33,7 +32,7 @@ internal static class PlansTiming
         }
     }
 
-    private static CutPlan Planned(PatternSet patterns) => CutPlan.Of(patterns, new BottomLeftSearch());
+    private static CutPlan Planned(PatternSet patterns) => CutPlan.Of(patterns, PlanSearch.For(patterns.Job));
 
     private static double Timed(PatternSet patterns)
     {

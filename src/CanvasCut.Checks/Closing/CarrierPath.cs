@@ -15,7 +15,7 @@ public sealed record CarrierPath(Length AlongCloth, Length Needed, Length Made)
     public static readonly Length ClothThickness = Length.FromMillimeters(0.5);
 
     /// <summary>How much the carrier is too short; below zero when it is too long.</summary>
-    public Length Short => Needed - Made;
+    public Length Shortfall => Needed - Made;
 
     /// <summary>The path for each profile.</summary>
     /// <remarks>

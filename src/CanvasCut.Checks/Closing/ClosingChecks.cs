@@ -33,13 +33,13 @@ internal static class ClosingChecks
 
         CheckResult Path(ImmutableArray<CarrierPath> all)
         {
-            var worst = all.MaxBy(path => Math.Abs(path.Short.Millimeters))!;
-            var (much, remedy) = worst.Short > Length.Zero
+            var worst = all.MaxBy(path => Math.Abs(path.Shortfall.Millimeters))!;
+            var (much, remedy) = worst.Shortfall > Length.Zero
                 ? ("short", $"widen carrier.border forward and aft by as much, or set the aft {half} by the carrier itself as it lies")
                 : ("long", $"narrow carrier.border forward and aft by as much, or set the aft {half} by the carrier itself as it lies");
             return CheckResult.Judged(
                 (CheckCodes.ClosingPath, $"{way}, too {much} by"),
-                Measured.AtMost(worst.Short > Length.Zero ? worst.Short : -worst.Short, job.Limits.Shape.ZipperPull),
+                Measured.AtMost(worst.Shortfall > Length.Zero ? worst.Shortfall : -worst.Shortfall, job.Limits.Shape.ZipperPull),
                 Verdict.Fail,
                 PullSource,
                 $"The carrier is too {much} for its way over the bows: {remedy}.");
@@ -51,7 +51,7 @@ internal static class ClosingChecks
     {
         var (cloth, shrink) = (Length.FromMillimeters(mounted.CarrierBox.HeightMm), job.Limits.Shape.Shrink);
         var left = cloth / (1 - Allowed(job)) * (1 - shrink);
-        var gap = paths.Select(path => path.Short).DefaultIfEmpty(Length.Zero).Max() + cloth - left;
+        var gap = paths.Select(path => path.Shortfall).DefaultIfEmpty(Length.Zero).Max() + cloth - left;
         return CheckResult.Judged(
             (CheckCodes.ClosingShrunk, FormattableString.Invariant($"carrier short of closing after shrinking {shrink * 100:0.##} %")),
             Measured.AtMost(UnitMath.Max(gap, Length.Zero), job.Limits.Shape.ZipperPull),
@@ -63,7 +63,7 @@ internal static class ClosingChecks
     private static CheckResult Stretched(CarrierJob job, MountedShape mounted, ImmutableArray<CarrierPath> paths)
     {
         var (cloth, creep) = (Length.FromMillimeters(mounted.CarrierBox.HeightMm), job.Limits.Shape.Creep);
-        var slack = (cloth / (1 - Allowed(job)) * (1 + creep)) - cloth - paths.Select(path => path.Short).DefaultIfEmpty(Length.Zero).Min();
+        var slack = (cloth / (1 - Allowed(job)) * (1 + creep)) - cloth - paths.Select(path => path.Shortfall).DefaultIfEmpty(Length.Zero).Min();
         return CheckResult.Judged(
             (CheckCodes.ClosingStretched, FormattableString.Invariant($"carrier's slack after stretching {creep * 100:0.##} %")),
             Measured.AtMost(UnitMath.Max(slack, Length.Zero), mounted.Fastened.Pockets.Select(pocket => pocket.Covers).Min() / 2),

@@ -1,5 +1,4 @@
 using CanvasCut.Patterns;
-using UnitsNet;
 
 namespace CanvasCut.Checks;
 

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Sheets;
+using CanvasCut.Takeoff;
 
 namespace CanvasCut.Job;
 
@@ -10,15 +12,15 @@ public static class ClothJson
     public const string Format = "canvascut-cloth-1";
 
     /// <summary>Every choice, as <c>cloth --json</c> prints them.</summary>
-    public static string Of(JobOutcome outcome) => JsonText.Of(new Dictionary<string, object?>
+    public static string Of(JobOutcome outcome, ImmutableArray<ClothChoice> choices) => JsonText.Of(new Dictionary<string, object?>
     {
         ["format"] = Format,
         ["version"] = outcome.Context.Version,
         ["job"] = outcome.Context.JobName,
-        ["cloth_choices"] = Choices(outcome.Content),
+        ["cloth_choices"] = Choices(choices),
     });
 
-    private static object Choices(ReportContent content) => content.ClothChoices.Select(choice => new
+    private static object Choices(ImmutableArray<ClothChoice> choices) => choices.Select(choice => new
     {
         roll_width_mm = JsonText.Mm(choice.Plan.Roll.Width.Millimeters),
         turns = choice.Turns switch

@@ -31,17 +31,6 @@ public static class ResultFiles
         return FilePlan.MakeAll([.. plans, FilePlan.Text("results.json", "all of it for programs", () => ResultsJson.Of(outcome, names))]);
     }
 
-    /// <summary>Writes a line and a word in the slowest formats and throws them away.</summary>
-    /// <remarks>
-    /// Most of a short run goes into loading and compiling. On a thread of its own this gets the writers ready while the
-    /// job is still being read.
-    /// </remarks>
-    public static void WarmUp()
-    {
-        var sheet = new Sheet("warm", "Warm", 10, 10, [Stroke.Open(LineRole.Fold, new(1, 1), new(9, 9)), new Lettering("warm", new(1, 1), 2)]);
-        FilePlan.MakeAll([FilePlan.Pdf("warm.pdf", string.Empty, "Warm", () => [sheet]), FilePlan.Png("warm.png", string.Empty, () => sheet)]);
-    }
-
     /// <summary>What could not be made, and why, a sentence each; none when all is there.</summary>
     public static IEnumerable<string> LeftOut(JobOutcome outcome, IEnumerable<ResultFile> files) =>
         ShapeSheet.WhyNot(outcome.Content.Patterns) is { } why

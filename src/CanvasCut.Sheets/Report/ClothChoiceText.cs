@@ -31,25 +31,25 @@ public static class ClothChoiceText
     }
 
     /// <summary>What the table means, and which way takes or costs least.</summary>
-    public static IEnumerable<string> Sentences(ReportContent content, SheetContext context)
+    public static IEnumerable<string> Sentences(ImmutableArray<ClothChoice> choices, ReportContent content, SheetContext context)
     {
         yield return "* as the job file has it. Order is what the shop cuts, in its steps, the spare in it.";
-        var least = content.ClothChoices.MinBy(choice => choice.Ordered.SquareMeters)!;
-        yield return FormattableString.Invariant($"Least cloth: {Named(least, context)}, {least.Ordered.SquareMeters:0.00} m2; as the job file has it, {content.ClothChoices.First(choice => choice.IsOwn).Ordered.SquareMeters:0.00} m2.");
-        if (content.ClothChoices.All(choice => choice.Cost is not null))
+        var least = choices.MinBy(choice => choice.Ordered.SquareMeters)!;
+        yield return FormattableString.Invariant($"Least cloth: {Named(least, context)}, {least.Ordered.SquareMeters:0.00} m2; as the job file has it, {choices.First(choice => choice.IsOwn).Ordered.SquareMeters:0.00} m2.");
+        if (choices.All(choice => choice.Cost is not null))
         {
-            var cheapest = content.ClothChoices.MinBy(choice => choice.Cost!.Amount)!;
+            var cheapest = choices.MinBy(choice => choice.Cost!.Amount)!;
             yield return $"Least cost: {Named(cheapest, context)}, {CostText(cheapest, content)}.";
         }
 
-        if (content.ClothChoices.Any(choice => choice.Cost is { IsByWidth: true }))
+        if (choices.Any(choice => choice.Cost is { IsByWidth: true }))
         {
             yield return "\"About\": reckoned from the price of the job's own roll by area. Ask what that width costs.";
         }
     }
 
     /// <summary>How many choices a table leaves out, in a sentence; empty for none.</summary>
-    public static string LeftOut(ReportContent content) => (content.ClothChoices.Length - ClothChoices.WorthTelling(content.ClothChoices).Length) switch
+    public static string LeftOut(ImmutableArray<ClothChoice> choices) => (choices.Length - ClothChoices.WorthTelling(choices).Length) switch
     {
         0 => string.Empty,
         1 => "Not listed: 1 way that asks for more and saves no cloth.",

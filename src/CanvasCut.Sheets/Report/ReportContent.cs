@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
-using CanvasCut.Nesting;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 
@@ -14,8 +13,6 @@ namespace CanvasCut.Sheets;
 /// <param name="Work">In which order to work.</param>
 public sealed record ReportContent(PatternSet Patterns, FitChoice Fit, ImmutableArray<CheckResult> Checks, Purchase Purchase, WorkSchedule Work)
 {
-    private readonly Lazy<ImmutableArray<ClothChoice>> _clothChoices = new(() => Takeoff.ClothChoices.Of(Patterns, Purchase.Plan, new BottomLeftSearch()));
-
     /// <summary>The cut plan.</summary>
     public CutPlan Plan => Purchase.Plan;
 
@@ -24,7 +21,4 @@ public sealed record ReportContent(PatternSet Patterns, FitChoice Fit, Immutable
 
     /// <summary>What it costs; null without a price file.</summary>
     public OrderCost? Cost => Purchase.Cost;
-
-    /// <summary>Every roll on sale, with and without turns and a seam; worked out when first asked for.</summary>
-    public ImmutableArray<ClothChoice> ClothChoices => _clothChoices.Value;
 }

@@ -13,7 +13,8 @@ public static class ClothChoices
     /// <param name="patterns">The pieces as the job has them.</param>
     /// <param name="own">The job's own cut plan.</param>
     /// <param name="search">Finds the layouts.</param>
-    public static ImmutableArray<ClothChoice> Of(PatternSet patterns, CutPlan own, INestingSearch search)
+    /// <param name="report">Told how it gets on, from any thread; null when nobody listens.</param>
+    public static ImmutableArray<ClothChoice> Of(PatternSet patterns, CutPlan own, INestingSearch search, Action<PlanProgress>? report = null)
     {
         var remembering = new RememberingSearch(search);
         var choices =
@@ -21,7 +22,7 @@ public static class ClothChoices
             from turns in Turns(patterns.Job.Workshop.Cloth.Lay)
             from pieces in Pieces(JobOn(patterns.Job, width, turns), patterns.Mounted)
             let isOwn = IsOwn(pieces, patterns)
-            let plan = isOwn ? own : CutPlan.Of(pieces, remembering)
+            let plan = isOwn ? own : CutPlan.Of(pieces, remembering, report)
             select new ClothChoice(pieces, plan, CostOf(plan, patterns.Job), isOwn);
         return [.. choices];
     }

@@ -18,8 +18,7 @@ public sealed class KilledTests
             using (var process = Run(target))
             {
                 process.WaitForExit(delay);
-                process.Kill();
-                process.WaitForExit();
+                End(process, isAsked: delay % 150 == 0);
             }
 
             ResultFolder.PutBack(target);
@@ -28,6 +27,22 @@ public sealed class KilledTests
                 json.RootElement.GetProperty("files").EnumerateArray(),
                 name => Assert.True(new FileInfo(Path.Combine(target, name.GetString()!)).Length > 0, name.GetString()));
         }
+    }
+
+    /// <summary>Kills it, or asks it to end as Ctrl-C does.</summary>
+    private static void End(Process process, bool isAsked)
+    {
+        if (isAsked && OperatingSystem.IsLinux() && !process.HasExited)
+        {
+            using var signal = Process.Start("kill", ["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+            signal.WaitForExit();
+        }
+        else
+        {
+            process.Kill();
+        }
+
+        process.WaitForExit();
     }
 
     private static Process Run(string target) => Process.Start(new ProcessStartInfo(

@@ -17,6 +17,8 @@ public sealed class DocFiguresTests
         ["corner-pocket"] = FasteningFigures.CornerPocket,
         ["cut-pocket"] = FasteningFigures.CutPocket,
         ["felled-seam"] = CarrierFigures.FelledSeam,
+        ["hanging-span"] = SupportFigures.Span,
+        ["hem-and-cells"] = SupportFigures.Hem,
         ["marks"] = TopFigures.Marks,
         ["mitre"] = CarrierFigures.Mitre,
         ["ridge-way"] = BendingFigures.Ridge,

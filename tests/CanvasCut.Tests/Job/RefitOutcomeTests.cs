@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using CanvasCut.Checks;
 using CanvasCut.Job;
 using CanvasCut.Tests.JobFiles;
+using CanvasCut.Tests.Takeoff;
 
 namespace CanvasCut.Tests.Job;
 
@@ -96,6 +97,7 @@ public sealed partial class RefitOutcomeTests
         Assert.Equal(["carrier", "zipper-end-cap"], made.Content.Plan.Placed.Select(placed => placed.Piece.Title.Id).Distinct().Order(StringComparer.Ordinal));
         Assert.Equal(2, made.Content.Plan.Placed.Count(placed => placed.Piece.Title.Id == "zipper-end-cap"));
         Assert.True(made.Content.Plan.Used < Made.Value.Content.Plan.Used);
+        Assert.Empty(new WorkAudit(made.Content.Patterns, made.Work).Faults());
         var steps = made.Work.Steps.Select(step => step.Step.Task.Id).ToList();
         Assert.Contains("look-over-top", steps);
         Assert.Contains("fit", steps);

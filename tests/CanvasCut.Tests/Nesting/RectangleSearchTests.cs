@@ -1,4 +1,3 @@
-using CanvasCut.Geometry;
 using CanvasCut.Nesting;
 
 namespace CanvasCut.Tests.Nesting;

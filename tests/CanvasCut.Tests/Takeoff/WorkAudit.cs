@@ -11,7 +11,7 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
     private static readonly Duration Slack = Duration.FromSeconds(1);
 
     /// <summary>Everything that is wrong, a line each.</summary>
-    public IEnumerable<string> Faults() => [.. Pieces(), .. Flow(), .. Reach(), .. Hands(), .. Rules(), .. Layers(), .. Words()];
+    public IEnumerable<string> Faults() => [.. Pieces(), .. Flow(), .. Reach(), .. Hands(), .. Rules(), .. patterns.IsRefit ? [] : Layers(), .. Words()];
 
     /// <summary>Every piece is cut in exactly one step, in which all its copies are, and then sewn at least once.</summary>
     private IEnumerable<string> Pieces()
@@ -91,7 +91,9 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
     /// <summary>The rules of the trade, told by what the steps are and not by what they say they need.</summary>
     private IEnumerable<string> Rules()
     {
-        var (bond, off, back, mark) = (Of("bond"), Of("take-top-off"), Of("put-top-back"), Of("mark-pockets"));
+        // A top whose half is sewn is never taken off, so nothing may be sewn on it at all.
+        var (bond, never) = (Of("bond"), int.MaxValue);
+        var (off, back, mark) = patterns.IsRefit ? (never, never, never) : (Of("take-top-off").Number, Of("put-top-back").Number, Of("mark-pockets").Number);
         var carrier = patterns.CarrierPieces.Select(piece => piece.Title.Id).ToHashSet(StringComparer.Ordinal);
         foreach (var each in schedule.Steps.Where(each => each.Step.Task.Kind == WorkKind.Machine))
         {
@@ -101,12 +103,12 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
                 yield return $"{id} sews on the carrier after the bond";
             }
 
-            if (stage == WorkStage.Top && (each.Number < off.Number || each.Number > back.Number))
+            if (stage == WorkStage.Top && (each.Number < off || each.Number > back))
             {
                 yield return $"{id} sews on the top while it is on its frame";
             }
 
-            if (stage == WorkStage.Top && each.Number < mark.Number)
+            if (stage == WorkStage.Top && each.Number < mark)
             {
                 yield return $"{id} comes before the top is marked";
             }
@@ -120,7 +122,7 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
                 yield return $"{name}-carrier hammers on the carrier after the bond";
             }
 
-            if (Of($"{name}-carrier").Number > mark.Number || Of($"{name}-top").Number < mark.Number || Of($"{name}-top").Number > back.Number)
+            if (Of($"{name}-carrier").Number > mark || Of($"{name}-top").Number < mark || Of($"{name}-top").Number > back)
             {
                 yield return $"{name}-top is not set where the carrier's own marked it";
             }
