@@ -1,5 +1,4 @@
 using CanvasCut.Cli;
-using CanvasCut.Takeoff;
 using CanvasCut.Tests.Patterns;
 
 namespace CanvasCut.Tests.Cli;
