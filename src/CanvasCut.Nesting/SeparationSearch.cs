@@ -31,26 +31,21 @@ public sealed class SeparationSearch : INestingSearch
     private const double StartPart = 0.1;
 
     /// <inheritdoc/>
-<<<<<<< HEAD
     public NestingLayout? Find(NestingTask task, NestingControl control)
     {
         if (control.Budget.Time == TimeSpan.MaxValue)
         {
-            return new BottomLeftSearch().Find(task, control) is { } start ? new Run(start, control).Go() : null;
+            return new BottomLeftSearch().Find(task, control) is { } start ? Shorten(start, control) : null;
         }
 
         var clock = Stopwatch.StartNew();
         var first = new BottomLeftSearch().Find(task, control with { Budget = NestingBudget.OfTime(control.Budget.Time * StartPart) });
         var left = control.Budget.Time - clock.Elapsed;
-        return first is null ? null : new Run(first, control with { Budget = NestingBudget.OfTime(left > TimeSpan.Zero ? left : TimeSpan.Zero) }).Go();
+        return first is null ? null : Shorten(first, control with { Budget = NestingBudget.OfTime(left > TimeSpan.Zero ? left : TimeSpan.Zero) });
     }
-=======
-    public NestingLayout? Find(NestingTask task, NestingControl control) =>
-        new BottomLeftSearch().Find(task, control) is { } start ? Shorten(start, control) : null;
 
     /// <summary>Shortens a layout without faults.</summary>
     public static NestingLayout Shorten(NestingLayout start, NestingControl control) => new Run(start, control).Go();
->>>>>>> nest2
 
     private sealed class Run
     {

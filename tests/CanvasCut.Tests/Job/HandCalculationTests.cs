@@ -17,6 +17,10 @@ public sealed class HandCalculationTests
     [InlineData("inch-wide-panel", "carrier-width-1", 68.25 / 2 * 25.4, 28.75 * 25.4, 36.125 * 25.4, 31.75 * 25.4)]
     [InlineData("inch-wide-panel", "carrier-width-2", 68.25 / 2 * 25.4, 28.75 * 25.4, 36.625 * 25.4, 31.75 * 25.4)]
     [InlineData("inch-wide-panel", "weather-strip-forward-width-2", 70.25 / 2 * 25.4, 60.45, 37.125 * 25.4, 98.55)]
+    [InlineData("snaps-and-lacing", "mount-flap-forward", 1100, 38.1, 1125.4, 101.6)]
+    [InlineData("snaps-and-lacing", "mount-strip-forward", 1100, 25.4, 1125.4, 50.8)]
+    [InlineData("snaps-and-lacing", "mount-strip-aft", 1100, 25.4, 1125.4, 76.2)]
+    [InlineData("snaps-and-lacing", "weather-strip-forward", 1201.6, 57.275, 1252.4, 95.375)]
     public void A_piece_has_the_size_worked_out_by_hand(string example, string id, double athwart, double foreAft, double cutAthwart, double cutForeAft)
     {
         var piece = ExampleTests.OutcomeOf(example).Content.Patterns.Pieces.Single(piece => piece.Title.Id == id);
@@ -38,6 +42,19 @@ public sealed class HandCalculationTests
 
         Assert.All(fastened.Zippers, zipper => Assert.Equal((run, buy), (zipper.Choice.Run.Millimeters, zipper.Choice.Buy.Millimeters), new WithinMm(ReadmeMm)));
         Assert.All(fastened.Pockets, pocket => Assert.Equal((covers, leg), (pocket.Covers.Millimeters, pocket.Leg.Millimeters), new WithinMm(ReadmeMm)));
+    }
+
+    [Fact]
+    public void Snaps_and_lacing_are_as_worked_out_by_hand()
+    {
+        var fastened = ExampleTests.OutcomeOf("snaps-and-lacing").Content.Patterns.Mounted.Fastened;
+        var (snaps, lacing) = (fastened.Flaps[0].Fasteners!, fastened.Flaps[1].Fasteners!);
+
+        Assert.Equal((10, 8), (snaps.Count, lacing.Count));
+        Assert.Equal((99.64, 113.6), (snaps.Pitch.Millimeters, lacing.Pitch.Millimeters), new WithinMm(ReadmeMm));
+        Assert.Equal((123.2, 174), (fastened.Pockets[0].Leg.Millimeters, fastened.Pockets[2].Leg.Millimeters), new WithinMm(ReadmeMm));
+        Assert.Equal(1717.6, CanvasCut.Takeoff.MountOrder.LineOf(fastened.Flaps[1]).Millimeters, ReadmeMm);
+        Assert.Equal(25, RemovalActions.Of(fastened));
     }
 
     [Theory]
