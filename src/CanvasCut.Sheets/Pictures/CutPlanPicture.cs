@@ -25,14 +25,34 @@ internal static class CutPlanPicture
         var onPaper = view.Of(roll);
         view = view with { Shift = view.Shift + new Step(0, RoomBelowMm - onPaper.Bottom) };
         onPaper = view.Of(roll);
-        figures =
+        ImmutableArray<Figure> drawn =
         [
             .. Roll(plan, view, onPaper),
             .. plan.Leftovers.SelectMany(leftover => Left(leftover, plan, view, context.Units)),
             .. plan.Placed.SelectMany(placed => PlacedFigures.Of(placed, view, context.Units)),
             .. Dimensions(plan, context, view, onPaper),
         ];
+        figures = [.. drawn, .. SmallNumbers(plan, view, new FreePlace(Outline.Of(onPaper), drawn.Where(figure => figure is Lettering), roomMm: 0.6))];
         return onPaper.Top + RoomAboveMm;
+    }
+
+    /// <summary>The numbers of pieces too small for them: beside the piece, with a leader when it is not near; else on it after all.</summary>
+    private static IEnumerable<Figure> SmallNumbers(CutPlan plan, View view, FreePlace free)
+    {
+        foreach (var placed in plan.Placed)
+        {
+            free.Take(view.Of(placed.Outline).Bounds);
+        }
+
+        foreach (var placed in plan.Placed.Where(placed => !PlacedFigures.HasRoom(placed, view)))
+        {
+            var outline = view.Of(placed.Outline);
+            var beside = Names.Of([($"{placed.Number}", outline.Bounds.Center)], free, PlacedFigures.SmallMm).ToList();
+            foreach (var figure in beside.Count > 0 ? beside : [PlacedFigures.NumberIn(placed, outline)])
+            {
+                yield return figure;
+            }
+        }
     }
 
     private static IEnumerable<Figure> Roll(CutPlan plan, View view, Box roll)

@@ -10,27 +10,45 @@ namespace CanvasCut.Sheets;
 /// <summary>One piece on the roll: its outline and number, the arrow forward, and its distances where they find room.</summary>
 internal static class PlacedFigures
 {
+    /// <summary>The height of a small number.</summary>
+    public const double SmallMm = 1.8;
+
     private const double TextMm = 1.8;
     private const double RoomMm = 1;
 
     /// <summary>Below this only the number goes inside.</summary>
     private const double ArrowRoomMm = 14;
 
+    /// <summary>Whether a piece has room for its number; else the number stands beside it.</summary>
+    public static bool HasRoom(PlacedPiece placed, View view)
+    {
+        const double EdgeMm = 0.15;
+        var outline = view.Of(placed.Outline);
+        return new FreePlace(outline, []).IsFree(Figures.BoundsOf(NumberIn(placed, outline)).Grown(EdgeMm));
+    }
+
+    /// <summary>The number in the piece's middle.</summary>
+    public static Lettering NumberIn(PlacedPiece placed, Outline outline)
+    {
+        var center = Witness.ToPolygon(outline).InteriorPoint.Coordinate;
+        var room = Math.Min(outline.Bounds.WidthMm, outline.Bounds.HeightMm);
+        var height = room > ArrowRoomMm ? 3.5 : room > 6 ? 2.5 : SmallMm;
+        return new($"{placed.Number}", new(center.X, center.Y - (height / 2)), height, TextAnchor.Middle, IsBold: true);
+    }
+
     /// <summary>Draws the piece.</summary>
     public static IEnumerable<Figure> Of(PlacedPiece placed, View view, PrintUnits units)
     {
         var outline = view.Of(placed.Outline);
-        var center = Witness.ToPolygon(outline).InteriorPoint.Coordinate;
-        var middle = new Point(center.X, center.Y);
         var room = Math.Min(outline.Bounds.WidthMm, outline.Bounds.HeightMm);
-        var height = room > ArrowRoomMm ? 3.5 : room > 6 ? 2.5 : 1.8;
-        var number = new Lettering($"{placed.Number}", middle - new Step(0, height / 2), height, TextAnchor.Middle, IsBold: true);
+        var number = NumberIn(placed, outline);
+        var middle = number.At + new Step(0, number.HeightMm / 2);
         var free = new FreePlace(outline, [number], RoomMm);
         List<Figure> arrow = room > ArrowRoomMm ? [.. Arrow(placed.Forward, Math.Min(12, (room / 2) - 2), free, middle)] : [];
         arrow.ForEach(free.Take);
         return
         [
-            new Tint(outline, 0.06), Stroke.Closed(LineRole.Mark, outline), number, .. arrow,
+            new Tint(outline, 0.06), Stroke.Closed(LineRole.Mark, outline), .. HasRoom(placed, view) ? [number] : Array.Empty<Figure>(), .. arrow,
             .. WordBlock.Fitting(Wordings(placed.Outline.Bounds, units), TextMm, free, outline.Bounds.LowerLeft),
         ];
     }
