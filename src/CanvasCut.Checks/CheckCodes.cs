@@ -17,6 +17,27 @@ public static class CheckCodes
     /// <summary>A tube and a zipper.</summary>
     public const string TubeZipper = "tube.zipper";
 
+    /// <summary>A tube and what holds an edge in the place of a zipper.</summary>
+    public const string TubeMount = "tube.mount";
+
+    /// <summary>Fasteners and the pitch that is usual.</summary>
+    public const string MountPitch = "mount.pitch";
+
+    /// <summary>Neighbouring fasteners and the tool that sets them.</summary>
+    public const string MountRoom = "mount.room";
+
+    /// <summary>A fastener or a tape and the edge of its flap.</summary>
+    public const string MountEdge = "mount.edge";
+
+    /// <summary>A fastener and the pockets.</summary>
+    public const string MountReach = "mount.reach";
+
+    /// <summary>How many movements it takes to get the carrier off.</summary>
+    public const string MountRemoval = "mount.removal";
+
+    /// <summary>What a fastener or hook-and-loop bears in the wind.</summary>
+    public const string WindFastener = "wind.fastener";
+
     /// <summary>A tube and an edge of the carrier.</summary>
     public const string TubeEdge = "tube.edge";
 
@@ -152,12 +173,13 @@ public static class CheckCodes
     /// <summary>All of them, in the order of the report.</summary>
     public static ImmutableArray<string> All { get; } =
     [
-        Margin, KeepOut, BentSide, TubeZipper, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
+        Margin, KeepOut, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
-        PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, KeepRoom, ZipperStock, ClothWidth,
+        PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, KeepRoom,
+        MountPitch, MountRoom, MountEdge, MountReach, MountRemoval, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
-        WindZipper, WindZipperEnd, WindPocket, WindSeam, WindBond, WindOff,
+        WindZipper, WindZipperEnd, WindFastener, WindPocket, WindSeam, WindBond, WindOff,
         BondingOnto, BondingSurface, BondingDew, BondingClear, HeatFree, HeatBlocked, SlopeCorner, SlopeDrain,
         TopCondition,
     ];

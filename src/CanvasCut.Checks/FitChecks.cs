@@ -35,6 +35,7 @@ internal static class FitChecks
         CheckCodes.KeepOut => $"Everything mounted must stay away from {clearance.Subject}: move or turn the panel.",
         CheckCodes.TubeCells => "A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points).",
         CheckCodes.TubeZipper => "A zipper on a tube chafes and cannot be sewn flat: move the carrier along the boat.",
+        CheckCodes.TubeMount => "What holds this edge would lie on a tube, chafe, and could not be set or pressed closed: move the carrier along the boat.",
         CheckCodes.TubeBox => "The junction box would press on the tube: move or turn the panel.",
         _ => "A seam on a tube chafes through: move the carrier along the boat.",
     };

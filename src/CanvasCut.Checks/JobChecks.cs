@@ -21,6 +21,7 @@ public static class JobChecks
             .Concat(SupportChecks.Of(patterns))
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(RoomChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(MountChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SupplyChecks.Of(patterns))
             .Concat(SeamChecks.Of(patterns))
             .Concat(PlotChecks.Of(patterns))

@@ -51,13 +51,13 @@ internal static class PocketChecks
         if (!job.Fastenings.Pocket.OverZipper)
         {
             var needed = pocket.Leg - pocket.OutX + MountedFastenings.SeamClearance;
-            var setback = mounted.Fastened.Zippers.First(zipper => zipper.Side == pocket.Corner.End).Choice.Setback;
+            var edge = mounted.Fastened.Edges.First(each => each.Side == pocket.Corner.End);
             yield return CheckResult.Judged(
-                (CheckCodes.PocketZipper, $"{subject} and zipper's end"),
-                Measured.AtLeast(setback, needed),
+                (CheckCodes.PocketZipper, edge.Kind == MountKind.Zipper ? $"{subject} and zipper's end" : $"{subject} and the flap's end"),
+                Measured.AtLeast(edge.Setback, needed),
                 Verdict.Fail,
                 "pocket.over_zipper = false",
-                $"The pocket's leg meets the zipper: set zipper.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true.");
+                $"The pocket's leg meets the {(edge.Kind == MountKind.Zipper ? "zipper: set zipper" : "flap: set mount")}.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true.");
         }
     }
 

@@ -19,6 +19,11 @@ internal static class RoomChecks
             return [];
         }
 
+        if (!mounted.Fastened.Flaps.IsEmpty)
+        {
+            return [new(CheckCodes.KeepRoom, "a later panel", Verdict.NotChecked, Measured.Nothing, "carrier.keep_room", "Only for carriers on zippers at both edges: the flaps of other fastenings are made anew with the carrier.")];
+        }
+
         var range = new RefitWay(SewnHalf.Of(job, mounted), job, way).Range;
         var (length, width) = way == LongSide.Athwart ? (asked.Athwart, asked.ForeAft) : (asked.ForeAft, asked.Athwart);
         return

@@ -19,6 +19,7 @@ public static class CanvasCutCommand
             ClothCommand.Create(faces),
             WorkCommand.Create(faces),
             CompareCommand.Create(faces),
+            CompareMountsCommand.Create(faces),
             NewCommand.Create(faces),
             ScaleCommand.Create(faces),
             BondingCommand.Create(faces),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace CanvasCut.Design;
 
@@ -34,7 +35,19 @@ public sealed record CarrierJob(
 /// <param name="Pocket">The corner pockets.</param>
 /// <param name="WeatherStrip">The weather strip.</param>
 /// <param name="Chafe">The chafe patches.</param>
-public sealed record Fastenings(ZipperSpec Zipper, PocketSpec Pocket, WeatherStripSpec WeatherStrip, ChafeSpec Chafe);
+/// <param name="Mount">What holds the forward and the aft edge.</param>
+public sealed record Fastenings(ZipperSpec Zipper, PocketSpec Pocket, WeatherStripSpec WeatherStrip, ChafeSpec Chafe, MountSpec Mount)
+{
+    /// <summary>From the carrier's edge out to the outer edge of all that holds it there.</summary>
+    /// <param name="side">Forward or aft.</param>
+    public Length OuterEdge(Side side) => Mount.At(side) switch
+    {
+        MountKind.Zipper => Zipper.OuterTapeEdge,
+        MountKind.HookAndLoop => Mount.Figures.HookAndLoop.Width,
+        MountKind.Lacing => (Mount.Figures.Eyelets.Width * 2) + Mount.Figures.LacingGap,
+        var kind => Mount.Figures.FastenersOf(kind)!.Width,
+    };
+}
 
 /// <summary>What it is made of and with.</summary>
 /// <param name="Cloth">The cloth.</param>

@@ -17,6 +17,7 @@ public static class QuantityWords
         TemperatureDelta delta => Text($"{Near(delta.DegreesCelsius):0.#} °C ({Near(delta.DegreesFahrenheit):0.#} °F)"),
         Duration duration => Text($"{duration.Hours:0.#} h"),
         Angle angle => Text($"{Near(angle.Degrees):0.0}°"),
+        Scalar count => Text($"{count.Amount:0.##}"),
         Length length => LengthText.Of(length, PrintUnits.Both),
         _ => throw new ArgumentException($"{quantity.QuantityInfo.Name} has no words.", nameof(quantity)),
     };
@@ -32,6 +33,7 @@ public static class QuantityWords
         TemperatureDelta delta => (delta.DegreesCelsius, "C"),
         Duration duration => (duration.Hours, "h"),
         Angle angle => (angle.Degrees, "deg"),
+        Scalar count => (count.Amount, "count"),
         Length length => (length.Millimeters, "mm"),
         _ => throw new ArgumentException($"{quantity.QuantityInfo.Name} has no plain unit.", nameof(quantity)),
     };

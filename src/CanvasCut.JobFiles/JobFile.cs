@@ -35,6 +35,6 @@ public static class JobFile
 
         log.Append(materials);
         log.Append(prices);
-        return log.Finish(() => JobBuilder.Build(values, supplies, [.. reader.Defaults]));
+        return log.Finish(() => JobBuilder.Build(values, supplies, [.. reader.Defaults.Where(used => MountFields.Concerns(used.Field, values))]));
     }
 }

@@ -117,6 +117,12 @@ public static class ProblemCode
     /// <summary>A panel cannot hang over a table's edge so, or hangs too far to tell its stiffness.</summary>
     public const string Droop = "CC161";
 
+    /// <summary>Fasteners cannot be set at such a pitch.</summary>
+    public const string Pitch = "CC190";
+
+    /// <summary>An edge leaves no room for a flap, or a flap none for what it carries.</summary>
+    public const string FlapRoom = "CC191";
+
     /// <summary>A measures file has too few bows, or too many.</summary>
     public const string BowCount = "CC130";
 

@@ -23,6 +23,12 @@ public sealed record NestingBudget
         return new(time, long.MaxValue);
     }
 
+    /// <summary>A part of this budget.</summary>
+    /// <param name="part">Above 0 to 1.</param>
+    public NestingBudget Part(double part) => new(
+        Time == TimeSpan.MaxValue ? Time : Time * part,
+        Steps == long.MaxValue ? Steps : (long)(Steps * part));
+
     /// <summary>A limit of steps.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is negative.</exception>
     public static NestingBudget OfSteps(long steps)

@@ -3,7 +3,7 @@ using CanvasCut.Nesting.Rectangles;
 namespace CanvasCut.Nesting;
 
 /// <summary>Tries every way to lay a few rectangles that could matter.</summary>
-/// <param name="mostSteps">How many pieces may be laid on trial; a million take about two seconds.</param>
+/// <param name="mostSteps">How many pieces may be laid on trial; a million take about a second.</param>
 public sealed class RectangleProof(long mostSteps = RectangleProof.UsualSteps) : ILengthProof
 {
     private const long UsualSteps = 100_000;

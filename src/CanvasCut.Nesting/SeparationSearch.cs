@@ -35,14 +35,17 @@ public sealed class SeparationSearch : INestingSearch
     {
         if (control.Budget.Time == TimeSpan.MaxValue)
         {
-            return new BottomLeftSearch().Find(task, control) is { } start ? new Run(start, control).Go() : null;
+            return new BottomLeftSearch().Find(task, control) is { } start ? Shorten(start, control) : null;
         }
 
         var clock = Stopwatch.StartNew();
         var first = new BottomLeftSearch().Find(task, control with { Budget = NestingBudget.OfTime(control.Budget.Time * StartPart) });
         var left = control.Budget.Time - clock.Elapsed;
-        return first is null ? null : new Run(first, control with { Budget = NestingBudget.OfTime(left > TimeSpan.Zero ? left : TimeSpan.Zero) }).Go();
+        return first is null ? null : Shorten(first, control with { Budget = NestingBudget.OfTime(left > TimeSpan.Zero ? left : TimeSpan.Zero) });
     }
+
+    /// <summary>Shortens a layout without faults.</summary>
+    public static NestingLayout Shorten(NestingLayout start, NestingControl control) => new Run(start, control).Go();
 
     private sealed class Run
     {
@@ -98,7 +101,7 @@ public sealed class SeparationSearch : INestingSearch
             }
 
             // A layout that the witness does not pass is not kept, whatever the search makes of it.
-            if (shortest.LengthMm < _best.LengthMm - FreePlace.SameMm && ToLayout(shortest) is var layout && LayoutCheck.Faults(layout).IsEmpty)
+            if (shortest.LengthMm < _best.LengthMm - FreePlace.SameMm && shortest.ToLayout() is var layout && LayoutCheck.Faults(layout).IsEmpty)
             {
                 _best = layout;
                 _control.Report?.Invoke(new(layout.LengthMm, _boundMm, _clock.Elapsed));
@@ -115,18 +118,6 @@ public sealed class SeparationSearch : INestingSearch
             }
 
             return first;
-        }
-
-        private NestingLayout ToLayout(Arrangement arrangement)
-        {
-            var copies = new int[_table.Task.Items.Length];
-            return new(_table.Task, [.. Enumerable.Range(0, arrangement.Count).Select(PlacementOf)]);
-
-            NestingPlacement PlacementOf(int piece)
-            {
-                var shape = _table.Shapes[arrangement.Shape[piece]];
-                return new(shape.Item, copies[shape.Item]++, shape.Pose, new(arrangement.X[piece], arrangement.Y[piece]));
-            }
         }
     }
 }

@@ -10,7 +10,7 @@ namespace CanvasCut.Patterns;
 /// <param name="WholeCarrier">The carrier as one piece, whether or not the roll is wide enough.</param>
 /// <param name="CarrierPieces">The carrier, or its widths from port to starboard or aft to forward.</param>
 /// <param name="TopPieces">What is sewn to the top and stays there when the carrier comes off: pockets, strips, chafe patches.</param>
-/// <param name="NotionPieces">The small pieces for zippers and cable.</param>
+/// <param name="NotionPieces">The small pieces for zippers and cable, and the flaps that hold the carrier's edges in the place of zippers.</param>
 public sealed record PatternSet(
     CarrierJob Job,
     MountedShape Mounted,
@@ -44,7 +44,7 @@ public sealed record PatternSet(
             carrier,
             RollSplit.Of(carrier, job, KeepClear(job, mounted), carrierWidths),
             [.. TopSide(job, mounted).SelectMany(piece => RollSplit.Of(piece, job, []))],
-            [PatchPieces.EndCaps(job, mounted), .. PatchPieces.CableExit(job, mounted)]);
+            [.. PatchPieces.EndCaps(job, mounted), .. PatchPieces.CableExit(job, mounted), .. Flaps(job, mounted)]);
     }
 
     /// <summary>
@@ -64,8 +64,12 @@ public sealed record PatternSet(
     [
         .. mounted.Fastened.Pockets.Select(pocket => PocketPiece.Of(job, pocket)),
         .. mounted.Fastened.Strips.Select(strip => StripPiece.Of(job, strip)),
+        .. mounted.Fastened.Flaps.SelectMany(flap => FlapPieces.OnTop(job, flap)),
         .. PatchPieces.Chafe(job, mounted),
     ];
+
+    private static IEnumerable<PatternPiece> Flaps(CarrierJob job, MountedShape mounted) =>
+        mounted.Fastened.Flaps.Select(flap => FlapPieces.OnCarrier(job, flap)).SelectMany(piece => RollSplit.Of(piece, job, []));
 
     /// <summary>What a seam in the carrier must keep clear of, in the carrier's own plane.</summary>
     private static ImmutableArray<Box> KeepClear(CarrierJob job, MountedShape mounted)
@@ -74,15 +78,15 @@ public sealed record PatternSet(
         var exit = job.Panel.Fittings.CableExit?.Diameter.Millimeters ?? 0;
         return
         [
-            .. centred.Fastened.Zippers.SelectMany(zipper => ZipperBoxes(zipper.Band, job.Workshop.Cloth.Lay.Warp)),
+            .. centred.Fastened.Edges.SelectMany(edge => EdgeBoxes(edge.Band, job.Workshop.Cloth.Lay.Warp)),
             .. centred.Fastened.Pockets.Select(pocket => pocket.Outline.Bounds),
             .. centred.JunctionBox is { } box ? [box] : ImmutableArray<Box>.Empty,
             .. centred.CableExit is { } hole ? [Box.Around(hole, exit, exit)] : ImmutableArray<Box>.Empty,
         ];
     }
 
-    /// <summary>A seam across a zipper's run cannot be helped, but must not meet its ends; one along it must miss it all.</summary>
-    private static IEnumerable<Box> ZipperBoxes(Box band, WarpDirection warp) => warp == WarpDirection.ForeAft
+    /// <summary>A seam across a fastening's run cannot be helped, but must not meet its ends; one along it must miss it all.</summary>
+    private static IEnumerable<Box> EdgeBoxes(Box band, WarpDirection warp) => warp == WarpDirection.ForeAft
         ? [band with { Right = band.Left }, band with { Left = band.Right }]
         : [band];
 }

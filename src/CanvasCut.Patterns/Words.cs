@@ -14,6 +14,25 @@ public static class Words
         _ => "starboard",
     };
 
+    /// <summary>As in "twist fasteners".</summary>
+    public static string Of(MountKind kind) => kind switch
+    {
+        MountKind.Zipper => "zipper",
+        MountKind.Snaps => "snaps",
+        MountKind.Twist => "twist fasteners",
+        MountKind.HookAndLoop => "hook-and-loop",
+        _ => "lacing",
+    };
+
+    /// <summary>The table of the job file that tells of a kind set at a pitch.</summary>
+    public static string Table(MountKind kind) => kind switch
+    {
+        MountKind.Snaps => "snaps",
+        MountKind.Twist => "twist",
+        MountKind.HookAndLoop => "hook_and_loop",
+        _ => "lacing",
+    };
+
     /// <summary>As in "fore and aft".</summary>
     public static string Of(WarpDirection warp) => warp == WarpDirection.ForeAft ? "fore and aft" : "athwart";
 

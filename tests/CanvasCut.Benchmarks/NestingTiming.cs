@@ -8,7 +8,7 @@ namespace CanvasCut.Benchmarks;
 /// <summary>Lays out published tasks and writes a table, and each layout as JSON and SVG.</summary>
 internal static class NestingTiming
 {
-    private const string Usage = "nest --set DIR [--seconds S | --steps N] [--seeds 1,2,3] [--search thorough|separation|bottom-left] [--turns quarter] [--only a,b] [--out DIR]";
+    private const string Usage = "nest --set DIR [--seconds S | --steps N] [--seeds 1,2,3] [--search thorough|contact|separation|bottom-left] [--turns quarter] [--only a,b] [--out DIR]";
 
     public static int Run(IReadOnlyList<string> args, TextWriter output)
     {
@@ -35,6 +35,7 @@ internal static class NestingTiming
     private static INestingSearch SearchOf(IReadOnlyList<string> args) => Option(args, "--search") switch
     {
         "bottom-left" => new BottomLeftSearch(),
+        "contact" => new ContactSearch(),
         "separation" => new SeparationSearch(),
         _ => new ThoroughSearch(),
     };

@@ -110,7 +110,7 @@ public sealed class LayerTests
         string[] bare =
         [
             "BendFactor", "Warp", "Fill", "Use", "ClothSag", "Shrink", "Creep", "EdgeStrain",
-            "ChainY", "SeamY",
+            "ChainY", "SeamY", "LineY",
         ];
 
         var properties = anyTypeOfTheProject.Assembly.GetExportedTypes()

@@ -29,7 +29,7 @@ public sealed record CarrierPath(Length AlongCloth, Length Needed, Length Made)
     private static CarrierPath Of(CarrierJob job, MountedShape mounted, TopSurface surface, PanelProfile profile)
     {
         Length Girth(double from, double to) => surface.GirthBetween(PanelNet.At(from, profile.Offset.Millimeters), PanelNet.At(to, profile.Offset.Millimeters));
-        var (forward, aft) = (-mounted.Fastened.Zippers[0].ChainY, -mounted.Fastened.Zippers[1].ChainY);
+        var (forward, aft) = (-mounted.Fastened.Edges[0].LineY, -mounted.Fastened.Edges[1].LineY);
         var (panelFrom, panelTo) = (-mounted.PanelBox.Top, -mounted.PanelBox.Bottom);
         var height = (job.Panel.Body.Thickness / 2) + ClothThickness;
         var turn = profile.Tubes.Where(tube => tube.IsTouched).Sum(tube => surface.Ridges[tube.Bow].Turn.Radians);

@@ -20,27 +20,29 @@ internal static class ClosingChecks
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted, SurfaceFinding finding, ImmutableArray<PanelProfile> profiles)
     {
         var paths = finding.Surface is { } known ? CarrierPath.Of(job, mounted, known, profiles) : [];
-        yield return finding.IsKnown ? Path(paths) : AlongBend.Unknown(CheckCodes.ClosingPath, "carrier from zipper to zipper", finding);
+        var half = mounted.Fastened.Flaps.IsEmpty ? "zipper" : "edge";
+        var way = $"carrier from {half} to {half}";
+        yield return finding.IsKnown ? Path(paths) : AlongBend.Unknown(CheckCodes.ClosingPath, way, finding);
         yield return Shrunk(job, mounted, paths);
         yield return Stretched(job, mounted, paths);
-        foreach (var zipper in mounted.Fastened.Zippers)
+        foreach (var edge in mounted.Fastened.Edges.Where(edge => edge.MustMatch))
         {
-            var subject = $"halves of the {Words.Of(zipper.Side)} zipper";
-            yield return finding.IsKnown ? Match(subject, zipper, finding.Surface) : AlongBend.Unknown(CheckCodes.ClosingMatch, subject, finding);
+            var subject = $"halves of the {edge.Name}";
+            yield return finding.IsKnown ? Match(subject, edge, finding.Surface) : AlongBend.Unknown(CheckCodes.ClosingMatch, subject, finding);
         }
 
         CheckResult Path(ImmutableArray<CarrierPath> all)
         {
             var worst = all.MaxBy(path => Math.Abs(path.Shortfall.Millimeters))!;
-            var (way, remedy) = worst.Shortfall > Length.Zero
-                ? ("short", "widen carrier.border forward and aft by as much, or set the aft zipper by the carrier itself as it lies")
-                : ("long", "narrow carrier.border forward and aft by as much, or set the aft zipper by the carrier itself as it lies");
+            var (much, remedy) = worst.Shortfall > Length.Zero
+                ? ("short", $"widen carrier.border forward and aft by as much, or set the aft {half} by the carrier itself as it lies")
+                : ("long", $"narrow carrier.border forward and aft by as much, or set the aft {half} by the carrier itself as it lies");
             return CheckResult.Judged(
-                (CheckCodes.ClosingPath, $"carrier from zipper to zipper, too {way} by"),
+                (CheckCodes.ClosingPath, $"{way}, too {much} by"),
                 Measured.AtMost(worst.Shortfall > Length.Zero ? worst.Shortfall : -worst.Shortfall, job.Limits.Shape.ZipperPull),
                 Verdict.Fail,
                 PullSource,
-                $"The carrier is too {way} for its way over the bows: {remedy}.");
+                $"The carrier is too {much} for its way over the bows: {remedy}.");
         }
     }
 
@@ -71,15 +73,15 @@ internal static class ClosingChecks
     }
 
     /// <summary>Sewn one over the other on an arc, the outer half is longer by run × distance between them / radius.</summary>
-    private static CheckResult Match(string subject, ZipperPlace zipper, TopSurface surface)
+    private static CheckResult Match(string subject, EdgePlace edge, TopSurface surface)
     {
         const int Places = 9;
         var curvature = Enumerable.Range(0, Places)
-            .Select(i => surface.ArcRadiusAt(PanelNet.At(-zipper.ChainY, zipper.Band.Left + (zipper.Band.WidthMm * i / (Places - 1)))))
+            .Select(i => surface.ArcRadiusAt(PanelNet.At(-edge.LineY, edge.Band.Left + (edge.Band.WidthMm * i / (Places - 1)))))
             .Average(radius => radius is { } known ? 1 / known.Millimeters : 0);
         return CheckResult.Judged(
             (CheckCodes.ClosingMatch, subject),
-            Measured.AtMost(zipper.Choice.Run * (curvature * LayersBetweenHalves * CarrierPath.ClothThickness.Millimeters), Mating),
+            Measured.AtMost(edge.Run * (curvature * LayersBetweenHalves * CarrierPath.ClothThickness.Millimeters), Mating),
             Verdict.Caution,
             "1/16 in between mating halves (common practice, no source)",
             "On so round a top the outer half comes out longer: sew it tick on tick, and ease it between the ticks.");

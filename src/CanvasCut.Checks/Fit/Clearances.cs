@@ -78,6 +78,11 @@ internal static class Clearances
             yield return (CheckCodes.TubeZipper, $"{Words.Of(zipper.Side)} zipper", zipper.Band);
         }
 
+        foreach (var flap in mounted.Fastened.Flaps)
+        {
+            yield return (CheckCodes.TubeMount, flap.Name, flap.Band);
+        }
+
         // Port and starboard pockets lie at the same stations unless their legs differ; each is told all the same.
         foreach (var pocket in mounted.Fastened.Pockets)
         {

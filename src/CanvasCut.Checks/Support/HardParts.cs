@@ -21,7 +21,16 @@ internal static class HardParts
         .. CarrierRows(patterns),
         .. TopRows(patterns),
         .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.Fastener, $"ends of the {Words.Of(zipper.Side)} zipper", Ends(zipper))),
+        .. patterns.Mounted.Fastened.Flaps.Select(flap => new HardPart(CheckCodes.Fastener, flap.Name, Held(flap))),
     ];
+
+    /// <summary>The rims of fasteners, on the carrier and on the top; of hook-and-loop the tape.</summary>
+    private static ImmutableArray<(Point From, Point To)> Held(FlapPlace flap)
+    {
+        var across = (flap.Parts.Spec?.Diameter ?? UnitsNet.Length.Zero).Millimeters;
+        var rims = flap.CentresOnCarrier.Concat(flap.CentresOnTop).Select(centre => Box.Around(centre, across, across)).DefaultIfEmpty(flap.OnTop);
+        return [.. rims.SelectMany(rim => HardPart.LinesOf(rim))];
+    }
 
     private static Box Teeth(ZipperPlace zipper, PatternSet patterns)
     {
@@ -86,6 +95,11 @@ internal static class HardParts
         var (mounted, pieces) = (patterns.Mounted, patterns.TopPieces.Concat(patterns.NotionPieces).ToDictionary(piece => piece.Title.Id, StringComparer.Ordinal));
         IEnumerable<(string Id, Point At)> places =
         [
+            .. mounted.Fastened.Flaps.SelectMany(flap => new[]
+            {
+                ($"mount-flap-{Words.Of(flap.Side)}", flap.Flap.Center),
+                ($"mount-strip-{Words.Of(flap.Side)}", flap.OnTop.Center),
+            }),
             .. mounted.Fastened.Pockets.Select(pocket => ($"pocket-{Words.Of(pocket.Corner.End)}-{Words.Of(pocket.Corner.Hand)}", pocket.At)),
             .. mounted.Fastened.Strips.Select(strip => ($"weather-strip-{Words.Of(strip.Side)}", strip.Finished.Center)),
             .. patterns.Job.Top.Bows.Select((bow, i) => ($"chafe-patch-bow-{i + 1}", new Point(mounted.CarrierBox.Center.X, -bow.Station.Millimeters))),

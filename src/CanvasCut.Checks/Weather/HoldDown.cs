@@ -7,7 +7,7 @@ namespace CanvasCut.Checks;
 
 /// <summary>What the wind does to the mounted carrier, and what holds it.</summary>
 /// <remarks>
-/// Uplift = q × coefficient × area. The zippers share it, half each. When one has come open its two pockets carry its half.
+/// Uplift = q × coefficient × area. The fastenings of the two edges share it, half each. When one has come open its two pockets carry its half.
 /// The worst-placed piece of each carries the edge factor times its fair share. A strength is divided by the safety factor.
 /// </remarks>
 public sealed class HoldDown
@@ -25,7 +25,7 @@ public sealed class HoldDown
     {
         (_job, _mounted) = (job, mounted);
         Wanted = job.Panel.Limits.MaxWind is { } most && most < job.Conditions.Wind.OffAt ? most : job.Conditions.Wind.OffAt;
-        Holds = [.. Chains(), .. Ends(), Pocket(), Seam(), Bond()];
+        Holds = [.. Chains(), .. Ends(), .. Fasteners(), Pocket(), Seam(), Bond()];
     }
 
     /// <summary>The wind, in gusts, at which it comes off if everything holds: the maker's limit or the job's, the lower.</summary>
@@ -34,8 +34,21 @@ public sealed class HoldDown
     /// <summary>What holds it, with the loads at <see cref="Wanted"/>.</summary>
     public ImmutableArray<WindHold> Holds { get; }
 
-    /// <summary>Whether the zippers' strength is known.</summary>
-    public bool KnowsZippers => ZipperHold.Chain(Strength.Zipper) is not null && ZipperHold.End(Strength.Zipper) is not null;
+    /// <summary>Whether the strength of everything that holds the edges is known.</summary>
+    public bool KnowsEdges => KnowsZippers && UnknownFasteners.IsEmpty;
+
+    /// <summary>The wind to which what holds the edges holds; null when that of nothing is known.</summary>
+    public Speed? EdgesHoldTo => Holds
+        .Where(hold => hold.Code is CheckCodes.WindZipper or CheckCodes.WindZipperEnd or CheckCodes.WindFastener)
+        .Select(hold => (Speed?)hold.HoldsTo)
+        .MinBy(speed => speed!.Value.MetersPerSecond);
+
+    /// <summary>The edges held by fasteners of unknown strength.</summary>
+    public ImmutableArray<FlapPlace> UnknownFasteners => [.. _mounted.Fastened.Flaps.Where(flap => HoldOf(flap) is null)];
+
+    /// <summary>Whether the zippers' strength is known, or there are none.</summary>
+    public bool KnowsZippers =>
+        _mounted.Fastened.Zippers.IsEmpty || (ZipperHold.Chain(Strength.Zipper) is not null && ZipperHold.End(Strength.Zipper) is not null);
 
     /// <summary>What gives first.</summary>
     public WindHold Weakest => Holds.MinBy(hold => hold.HoldsTo.MetersPerSecond)!;
@@ -58,9 +71,9 @@ public sealed class HoldDown
     /// <summary>What lifts the whole carrier at a wind.</summary>
     public Force UpliftAt(Speed wind) => Lift(wind, Area.FromSquareMillimeters(_mounted.CarrierBox.WidthMm * _mounted.CarrierBox.HeightMm));
 
-    /// <summary>The load on the worst-placed stretch of a zipper at a wind.</summary>
-    public ForcePerLength ZipperLoadAt(Speed wind, ZipperPlace zipper) =>
-        ForcePerLength.FromNewtonsPerMeter(UpliftAt(wind).Newtons / 2 / zipper.Choice.Run.Meters * Factors.Edge.DecimalFractions);
+    /// <summary>The load on the worst-placed stretch of a zipper, or of what stands for one, at a wind.</summary>
+    public ForcePerLength EdgeLoadAt(Speed wind, EdgePlace edge) =>
+        ForcePerLength.FromNewtonsPerMeter(UpliftAt(wind).Newtons / 2 / edge.Run.Meters * Factors.Edge.DecimalFractions);
 
     /// <summary>The load on a pocket at a wind, when the zipper beside it has come open.</summary>
     public Force PocketLoadAt(Speed wind) => UpliftAt(wind) / 4 * Factors.Edge.DecimalFractions;
@@ -71,29 +84,38 @@ public sealed class HoldDown
     private IEnumerable<WindHold> Chains() => ZipperHold.Chain(Strength.Zipper) is not { } chain ? [] : _mounted.Fastened.Zippers.Select(zipper => Line(
         CheckCodes.WindZipper,
         $"{Words.Of(zipper.Side)} zipper's chain",
-        ZipperLoadAt(Wanted, zipper),
+        EdgeLoadAt(Wanted, zipper),
         ForcePerLength.FromNewtonsPerMeter(chain.Newtons / ZipperHold.Jaw.Meters / Factors.Safety.DecimalFractions)));
 
     /// <summary>The end bears what lifts the edge beyond it, and its own jaw's width.</summary>
     private IEnumerable<WindHold> Ends() => ZipperHold.End(Strength.Zipper) is not { } end ? [] : _mounted.Fastened.Zippers.Select(zipper => Single(
         CheckCodes.WindZipperEnd,
         $"{Words.Of(zipper.Side)} zipper's end",
-        Force.FromNewtons(ZipperLoadAt(Wanted, zipper).NewtonsPerMeter * (zipper.Choice.Setback + ZipperHold.Jaw).Meters),
+        Force.FromNewtons(EdgeLoadAt(Wanted, zipper).NewtonsPerMeter * (zipper.Choice.Setback + ZipperHold.Jaw).Meters),
         end / Factors.Safety.DecimalFractions));
+
+    private (Measured Load, double PartUsed)? HoldOf(FlapPlace flap) => EdgeHolds.Of(flap, _job, UpliftAt(Wanted) / 2);
+
+    private IEnumerable<WindHold> Fasteners() => _mounted.Fastened.Flaps
+        .Select(flap => (flap.Name, Hold: HoldOf(flap)))
+        .Where(each => each.Hold is not null)
+        .Select(each => new WindHold(CheckCodes.WindFastener, each.Name, each.Hold!.Value.Load, ToReach(each.Hold.Value.PartUsed)));
+
+    private string AnEdge => _mounted.Fastened.Flaps.IsEmpty ? "a zipper" : "an edge";
 
     private WindHold Pocket() => Single(
         CheckCodes.WindPocket,
-        "each pocket beside a zipper that came open",
+        $"each pocket beside {AnEdge} that came open",
         PocketLoadAt(Wanted),
         Force.FromNewtons(SeamHolds.NewtonsPerMeter * 2 * PocketEnd.Meters / Factors.Safety.DecimalFractions));
 
     private WindHold Seam()
     {
-        var worst = _mounted.Fastened.Zippers.MinBy(zipper => zipper.Choice.Run.Millimeters)!;
+        var worst = _mounted.Fastened.Edges.MinBy(edge => edge.Run.Millimeters)!;
         return Line(
             CheckCodes.WindSeam,
-            "one row of stitches along a zipper",
-            ZipperLoadAt(Wanted, worst),
+            $"one row of stitches along {AnEdge}",
+            EdgeLoadAt(Wanted, worst),
             SeamHolds / Factors.Safety.DecimalFractions);
     }
 

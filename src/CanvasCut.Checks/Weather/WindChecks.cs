@@ -25,12 +25,17 @@ internal static class WindChecks
             yield return new(code, "zippers in the wind", Verdict.NotChecked, Measured.Nothing, Source, $"No figure for class {job.Conditions.Strength.Zipper.Class} was found: give wind.zipper_strength and wind.zipper_end_strength.");
         }
 
+        foreach (var flap in hold.UnknownFasteners)
+        {
+            yield return new(CheckCodes.WindFastener, flap.Name, Verdict.NotChecked, Measured.Nothing, Source, $"No public figure was found for what pulls one off: try yours with a luggage scale and give mount.{Words.Table(flap.Kind)}.strength.");
+        }
+
         yield return Off(job, hold);
     }
 
     private static CheckResult Off(CarrierJob job, HoldDown hold)
     {
-        var verdict = hold.OffAt < LeastUseful ? Verdict.Fail : hold.OffAt < hold.Wanted || !hold.KnowsZippers ? Verdict.Caution : Verdict.Pass;
+        var verdict = hold.OffAt < LeastUseful ? Verdict.Fail : hold.OffAt < hold.Wanted || !hold.KnowsEdges ? Verdict.Caution : Verdict.Pass;
         var reason = hold.OffAt < hold.Wanted ? $"the weakest is the {hold.Weakest.Subject}"
             : job.Panel.Limits.MaxWind is { } most && most <= job.Conditions.Wind.OffAt ? "the panel's maker says so"
             : "wind.off_at";
@@ -47,6 +52,7 @@ internal static class WindChecks
     private static string SourceOf(string code) => code switch
     {
         CheckCodes.WindBond => "0.25 psi for long-time load: a foam tape maker's answer, with its own safety in it",
+        CheckCodes.WindFastener => $"{Source}; mount.*.strength is yours, hook-and-loop's peel from memory",
         CheckCodes.WindZipper or CheckCodes.WindZipperEnd => $"{Source}; EN 16732 and BS 3084, class C",
         _ => $"{Source}; seam type 301: stitches an inch x thread x 1.5",
     };
@@ -57,6 +63,7 @@ internal static class WindChecks
         {
             CheckCodes.WindBond => "Lay more tape, or wider tape, under the panel (bonding.tape_length, bonding.tape_width).",
             CheckCodes.WindZipperEnd => "Bring the zipper's ends nearer the corners (zipper.setback), or choose a heavier class.",
+            CheckCodes.WindFastener => "Set the fasteners closer (mount.*.pitch), or hold this edge by a zipper.",
             CheckCodes.WindZipper => "Choose a heavier class of zipper (wind.zipper_class).",
             _ => "Choose a stronger thread (wind.thread_strength) or a shorter stitch.",
         };

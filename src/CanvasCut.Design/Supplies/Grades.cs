@@ -47,6 +47,9 @@ public enum TapeUse
 
     /// <summary>Hook on one part and loop on the other.</summary>
     HookAndLoop,
+
+    /// <summary>A line that laces two rows of eyelets.</summary>
+    Lacing,
 }
 
 /// <summary>A tape.</summary>

@@ -18,6 +18,15 @@ public sealed record JobSupplies(ClothGrade Cloth, SewingGrades Sewing, ZipperGr
         Tapes.Basting.Grade, Tapes.Binding.Grade, Tapes.Foam.Grade, Tapes.Webbing.Grade,
         Notions.Slider.Grade, Notions.Stop.Grade, Notions.Grommet.Grade, Notions.Wipe.Grade,
     ];
+
+    /// <summary>Every grade that a job may buy: those of fastenings only where it has them.</summary>
+    public IEnumerable<Grade> GradesFor(MountSpec mount) =>
+    [
+        .. Grades,
+        .. mount.Uses(MountKind.HookAndLoop) ? [Tapes.Mount.HookAndLoop.Grade] : Array.Empty<Grade>(),
+        .. mount.Uses(MountKind.Lacing) ? [Tapes.Mount.Lacing.Grade] : Array.Empty<Grade>(),
+        .. new[] { MountKind.Snaps, MountKind.Twist, MountKind.Lacing }.Where(mount.Uses).Select(kind => Notions.Mount.Of(kind)!.Grade),
+    ];
 }
 
 /// <summary>What it is sewn with.</summary>
@@ -30,14 +39,37 @@ public sealed record SewingGrades(ThreadGrade Thread, PackGrade Needle);
 /// <param name="Binding">Goes round raw edges.</param>
 /// <param name="Foam">Bonds the panel.</param>
 /// <param name="Webbing">The smooth ground for the foam tape.</param>
-public sealed record TapeGrades(TapeGrade Basting, TapeGrade Binding, TapeGrade Foam, TapeGrade Webbing);
+/// <param name="Mount">What holds the carrier's edges in the place of zippers.</param>
+public sealed record TapeGrades(TapeGrade Basting, TapeGrade Binding, TapeGrade Foam, TapeGrade Webbing, MountTapes Mount);
+
+/// <summary>What holds the carrier's edges and is bought by length.</summary>
+/// <param name="HookAndLoop">Hook on one part, loop on the other.</param>
+/// <param name="Lacing">The line of a lacing.</param>
+public sealed record MountTapes(TapeGrade HookAndLoop, TapeGrade Lacing);
 
 /// <summary>The small things of a job.</summary>
 /// <param name="Slider">For continuous zippers.</param>
 /// <param name="Stop">For continuous zippers.</param>
 /// <param name="Grommet">For the cable's hole.</param>
 /// <param name="Wipe">For cleaning what is bonded.</param>
-public sealed record NotionGrades(PackGrade Slider, PackGrade Stop, PackGrade Grommet, PackGrade Wipe);
+/// <param name="Mount">What holds the carrier's edges in the place of zippers.</param>
+public sealed record NotionGrades(PackGrade Slider, PackGrade Stop, PackGrade Grommet, PackGrade Wipe, MountNotions Mount);
+
+/// <summary>What holds the carrier's edges and is counted.</summary>
+/// <param name="Snap">Cap, socket, stud and post.</param>
+/// <param name="Twist">Eyelet with its washer, and the turning part with its washer.</param>
+/// <param name="Eyelet">A two-part eyelet of a lacing.</param>
+public sealed record MountNotions(PackGrade Snap, PackGrade Twist, PackGrade Eyelet)
+{
+    /// <summary>What a kind of fastening is counted in; null for kinds that are not.</summary>
+    public PackGrade? Of(MountKind kind) => kind switch
+    {
+        MountKind.Snaps => Snap,
+        MountKind.Twist => Twist,
+        MountKind.Lacing => Eyelet,
+        _ => null,
+    };
+}
 
 /// <summary>How things are bought.</summary>
 /// <param name="Spare">Cloth added before rounding to the shop's step: 0.05 is five per cent.</param>

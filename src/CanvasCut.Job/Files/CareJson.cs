@@ -14,7 +14,7 @@ internal static class CareJson
         return new
         {
             fitted = Day(job.Care.Fitted),
-            first_wind = CarePlan.FirstWind,
+            first_wind = CarePlan.FirstWindOf(job.Fastenings.Mount),
             six_month_check = plan.SixMonthCheck,
             tasks = plan.Tasks.Select(task => new
             {

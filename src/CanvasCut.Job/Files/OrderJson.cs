@@ -64,17 +64,26 @@ public static class OrderJson
             thickest = Layers(seam.Thickest(supplies)),
         });
 
-        object Layers(LayerCount layers) => new
+        Dictionary<string, object> Layers(LayerCount layers)
         {
-            plies = layers.Plies,
-            cloth = layers.Cloth,
-            zipper_tape = layers.ZipperTape,
-            binding = layers.Binding,
-            webbing = layers.Webbing,
-            thickness_mm = JsonText.Mm(layers.Thickness(supplies).Millimeters),
-        };
+            var counted = new Dictionary<string, object>
+            {
+                ["plies"] = layers.Plies,
+                ["cloth"] = layers.Cloth,
+                ["zipper_tape"] = layers.ZipperTape,
+                ["binding"] = layers.Binding,
+                ["webbing"] = layers.Webbing,
+            };
+            if (layers.HookAndLoop > 0)
+            {
+                counted["hook_and_loop"] = layers.HookAndLoop;
+            }
+
+            counted["thickness_mm"] = JsonText.Mm(layers.Thickness(supplies).Millimeters);
+            return counted;
+        }
     }
 
-    internal static object Materials(ReportContent content) => content.Patterns.Job.Workshop.Supplies.Grades
+    internal static object Materials(ReportContent content) => content.Patterns.Job.Workshop.Supplies.GradesFor(content.Patterns.Job.Fastenings.Mount)
         .Select(grade => new { grade = grade.Id, name = grade.Name, confidence = grade.Confidence, source = grade.Source });
 }

@@ -20,7 +20,7 @@ public static class ResultsJson
     private static Dictionary<string, object?> Root(JobOutcome outcome, IEnumerable<string> files)
     {
         var (content, mounted) = (outcome.Content, outcome.Content.Patterns.Mounted);
-        return new()
+        return WithoutAbsentMounts(new()
         {
             ["format"] = Format,
             ["version"] = outcome.Context.Version,
@@ -40,8 +40,9 @@ public static class ResultsJson
             }),
             ["pieces"] = content.Patterns.Pieces.Select(Piece),
             ["kept_pieces"] = content.Patterns.Kept.Select(Piece),
-            ["sewn"] = SewnJson.Root(content.Patterns),
+            ["sewn"] = mounted.Fastened.Flaps.IsEmpty ? SewnJson.Root(content.Patterns) : null,
             ["zippers"] = mounted.Fastened.Zippers.Select(Zipper),
+            ["mounts"] = mounted.Fastened.Flaps.IsEmpty ? null : MountJson.Of(mounted.Fastened.Flaps),
             ["pockets"] = mounted.Fastened.Pockets.Select(pocket => new
             {
                 corner = pocket.Corner.ToString(),
@@ -59,8 +60,12 @@ public static class ResultsJson
             ["diagonals"] = TopMarks.Diagonals(mounted).Select(diagonal => new { name = diagonal.Name, distance_mm = Mm(diagonal.Distance) }),
             ["paper"] = Paper(content.Patterns.Job.Workshop.Paper),
             ["defaults"] = content.Patterns.Job.Defaults.Select(used => new { field = used.Field, value = used.Value, source = used.Source }),
-        };
+        });
     }
+
+    /// <summary>A job with zippers alone has the form it always had.</summary>
+    private static Dictionary<string, object?> WithoutAbsentMounts(Dictionary<string, object?> root) =>
+        new(root.Where(entry => entry.Key != "mounts" || entry.Value is not null));
 
     private static object Check(CheckResult check) => new
     {

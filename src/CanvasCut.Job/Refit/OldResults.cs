@@ -122,6 +122,11 @@ public sealed class OldResults
             return (ResultsCode.OtherVersion, "format", $"is \"{format}\", and this version reads \"{ResultsJson.Format}\"; make the old job again with this version.");
         }
 
+        if (root.TryGetProperty("mounts", out _))
+        {
+            return (ResultsCode.NoZippers, "mounts", "holds an edge by something else than a zipper, and only tops with zippers at both edges are refitted; mark the new carrier's fastenings from those on the top.");
+        }
+
         if (!root.TryGetProperty("sewn", out _))
         {
             return (ResultsCode.OtherVersion, "sewn", "is missing: an earlier version wrote this file and did not keep what is sewn; make the old job again with this version.");

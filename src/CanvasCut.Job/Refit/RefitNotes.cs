@@ -34,6 +34,11 @@ internal static class RefitNotes
             yield return $"zipper.kind: the new job says {Word(new_.Zipper.Kind)}, but {Word(old.Zipper.Kind)} zippers are sewn and count.";
         }
 
+        if (job.Fastenings.Mount.Both(MountKind.Zipper) != job.Fastenings.Mount)
+        {
+            yield return "mount: the new job asks for another fastening, but zippers are sewn at both edges and count.";
+        }
+
         if (job.Carrier.Position is { } place && (Differs(place.Station, sewn.Carrier.Middle.Station) || Differs(place.Offset, sewn.Carrier.Middle.Offset)))
         {
             yield return $"carrier.position: the carrier's middle lies where it lay, at station {LengthText.Of(sewn.Carrier.Middle.Station, job.Units)} and offset {LengthText.Of(sewn.Carrier.Middle.Offset, job.Units)}.";

@@ -14,4 +14,7 @@ public static class ResultsCode
 
     /// <summary>The file is ours, but something is missing in it, cannot be, or contradicts something else.</summary>
     public const string Damaged = "CC183";
+
+    /// <summary>An edge of what is sewn is not held by a zipper.</summary>
+    public const string NoZippers = "CC184";
 }

@@ -21,7 +21,7 @@ internal sealed class SewnReader(PlacedJson json, Action<string, string> report)
         var pocket = Pocket();
         return new(
             new(new(Any("carrier.station_mm"), Any("carrier.offset_mm")), Positive("carrier.athwart_mm"), Positive("carrier.fore_aft_mm"), Panel()),
-            new(zipper.Spec, pocket.Spec, Strip(), new(NotNegative("chafe.width_beyond_tube_mm"), NotNegative("chafe.turn_under_mm"))),
+            new(zipper.Spec, pocket.Spec, Strip(), new(NotNegative("chafe.width_beyond_tube_mm"), NotNegative("chafe.turn_under_mm")), MountSpec.Zippers),
             zipper.Choice,
             pocket.Legs);
     }

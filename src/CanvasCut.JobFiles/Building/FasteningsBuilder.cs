@@ -5,7 +5,7 @@ namespace CanvasCut.JobFiles;
 /// <summary>Makes what holds the carrier.</summary>
 internal static class FasteningsBuilder
 {
-    public static Fastenings Build(GivenValues given) => new(Zipper(given), Pocket(given), WeatherStrip(given), Chafe(given));
+    public static Fastenings Build(GivenValues given) => new(Zipper(given), Pocket(given), WeatherStrip(given), Chafe(given), MountBuilder.Build(given));
 
     private static ZipperSpec Zipper(GivenValues given) => new(
         new(given.Length("zipper.chain"), given.Length("zipper.overall_width")),

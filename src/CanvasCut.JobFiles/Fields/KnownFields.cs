@@ -5,7 +5,7 @@ namespace CanvasCut.JobFiles;
 /// <summary>Every field there is, in the order of docs/job-file.md.</summary>
 internal static partial class KnownFields
 {
-    public static IReadOnlyList<Field> All { get; } = [.. TopFields.All, .. PanelFields.All, .. CarrierFields.All, .. WorkshopFields.All, .. ConditionFields.All, .. WorkFields.All];
+    public static IReadOnlyList<Field> All { get; } = [.. TopFields.All, .. PanelFields.All, .. CarrierFields.All, .. MountFields.All, .. WorkshopFields.All, .. ConditionFields.All, .. WorkFields.All];
 
     private static Dictionary<string, int> Order { get; } =
         All.Select(field => field.Name).Index().ToDictionary(pair => pair.Item, pair => pair.Index, StringComparer.Ordinal);

@@ -33,6 +33,8 @@ internal static class WorkshopFields
 
         .. new[] { "basting-6", "binding-25", "foam-25", "webbing-25" }.Select(id =>
             new Field($"tapes.{id.Split('-')[0]}", Text, Any, Presence.Optional).Or(id, Source.Practice)),
+        new Field("tapes.hook_and_loop", Text, Any, Presence.Optional).Or("hook-loop-25", Source.Practice),
+        new Field("tapes.lacing", Text, Any, Presence.Optional).Or("lacing-4", Source.Practice),
 
         new Field("paper.size", Paper, Any, Presence.Optional).Or("A4", Source.Chosen).OrImperial("Letter"),
         new Field("paper.margin", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("10 mm", "office printers leave 1/4 in: common practice"),

@@ -17,6 +17,7 @@ internal static class JobRules
         PanelRules.Check(values, rules);
         CarrierRules.Check(values, rules);
         FasteningRules.Check(values, rules);
+        MountRules.Check(values, rules);
         WorkshopRules.Check(values, rules);
         ConditionRules.Check(values, rules);
         WorkRules.Check(values, rules);

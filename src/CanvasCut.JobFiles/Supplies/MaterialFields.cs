@@ -48,7 +48,7 @@ internal static class MaterialFields
         ["tape"] =
         [
             .. Named,
-            new Field("use", Word, Any, Presence.Required).Among("basting", "binding", "foam", "webbing", "hook-and-loop"),
+            new Field("use", Word, Any, Presence.Required).Among("basting", "binding", "foam", "webbing", "hook-and-loop", "lacing"),
             new("width", Length, Size("2 mm", "100 mm"), Presence.Required),
             Thickness,
             .. Sold,

@@ -18,6 +18,8 @@ internal sealed class SupplyChoice
         ("tapes.binding", "tape", []),
         ("tapes.foam", "tape", []),
         ("tapes.webbing", "tape", []),
+        ("tapes.hook_and_loop", "tape", []),
+        ("tapes.lacing", "tape", []),
     ];
 
     private readonly TomlTable _root;
@@ -78,12 +80,14 @@ internal sealed class SupplyChoice
             {
                 log.Report(ProblemCode.Grade, place, GradeText.Unknown(kind, id, _library.IdsOf(kind)));
             }
-            else if (kind == "tape" && entry.Values.GetValueOrDefault("use") is string use && use != field.Split('.')[1])
+            else if (kind == "tape" && entry.Values.GetValueOrDefault("use") is string use && use != UseOf(field))
             {
-                log.Report(ProblemCode.Grade, place, $"\"{id}\" is {use} tape; name one for {field.Split('.')[1]}.");
+                log.Report(ProblemCode.Grade, place, $"\"{id}\" is {use} tape; name one for {UseOf(field)}.");
             }
         }
     }
+
+    private static string UseOf(string field) => field.Split('.')[1].Replace('_', '-');
 
     private MaterialEntry? EntryOf(string field) => IdOf(field) is { } id ? _library.Find(id) : null;
 

@@ -66,6 +66,22 @@ internal sealed class Arrangement
         (Bottom[piece], Top[piece]) = (bounds.Bottom + y, bounds.Top + y);
     }
 
+    /// <summary>Takes a piece off the strip; it must be put somewhere before the arrangement is used as a whole.</summary>
+    public void Lift(int piece) => Left[piece] = Right[piece] = Bottom[piece] = Top[piece] = double.NaN;
+
+    /// <summary>The layout of the pieces.</summary>
+    public NestingLayout ToLayout()
+    {
+        var copies = new int[_table.Task.Items.Length];
+        return new(_table.Task, [.. Enumerable.Range(0, Count).Select(PlacementOf)]);
+
+        NestingPlacement PlacementOf(int piece)
+        {
+            var shape = _table.Shapes[Shape[piece]];
+            return new(shape.Item, copies[shape.Item]++, shape.Pose, new(X[piece], Y[piece]));
+        }
+    }
+
     /// <summary>Takes over another arrangement of the same pieces.</summary>
     public void CopyFrom(Arrangement other)
     {

@@ -9,7 +9,7 @@ namespace CanvasCut.Nesting.Separation;
 /// <remarks>
 /// A place is forbidden when it lies inside some part, so the parts need not be made one. The distances from all edges
 /// lie side by side, each part's filled up to fours, because four are worked out at once; so are the boxes around the
-/// parts. The parts that a place can lie deepest in come first.
+/// parts.
 /// </remarks>
 internal sealed class NoFitParts
 {
@@ -20,21 +20,18 @@ internal sealed class NoFitParts
 
     private readonly double[] _edges;
     private readonly double[] _boxes;
-    private readonly double[] _deepestMm;
     private readonly int[] _starts;
 
     private NoFitParts(IReadOnlyList<Outline> parts)
     {
-        var sorted = parts.OrderByDescending(MostDeepMm).ToList();
-        _starts = new int[sorted.Count + 1];
-        for (var part = 0; part < sorted.Count; part++)
+        _starts = new int[parts.Count + 1];
+        for (var part = 0; part < parts.Count; part++)
         {
-            _starts[part + 1] = _starts[part] + ((sorted[part].Count + Lanes - 1) / Lanes * 3 * Lanes);
+            _starts[part + 1] = _starts[part] + ((parts[part].Count + Lanes - 1) / Lanes * 3 * Lanes);
         }
 
-        _edges = [.. sorted.SelectMany(Edges)];
-        _boxes = [.. sorted.Select(part => part.Bounds).Chunk(Lanes).SelectMany(Boxes)];
-        _deepestMm = [.. sorted.Select(MostDeepMm)];
+        _edges = [.. parts.SelectMany(Edges)];
+        _boxes = [.. parts.Select(part => part.Bounds).Chunk(Lanes).SelectMany(Boxes)];
         Corners = [.. parts.SelectMany(part => part.Corners)];
     }
 
@@ -48,30 +45,32 @@ internal sealed class NoFitParts
         return new(Needed(parts));
     }
 
-    /// <summary>How deep inside the deepest part a place lies; 0 when the shapes touch at most.</summary>
+    /// <summary>How deep a place lies inside the parts, all together; 0 when the shapes touch at most.</summary>
+    /// <remarks>
+    /// The sum leads out of a dent faster than the depth in the deepest part: it falls with every part that is left.
+    /// </remarks>
     public double DepthMm(double x, double y)
     {
-        var deepest = ForbiddenZone.TouchMm;
         var (xs, ys) = (Vector256.Create(x), Vector256.Create(y));
-        if (_deepestMm.Length == 1)
+        if (_starts.Length == 2)
         {
-            deepest = Math.Max(deepest, DepthMm(xs, ys, 0, deepest));
-            return deepest > ForbiddenZone.TouchMm ? deepest : 0;
+            return DepthMm(xs, ys, 0);
         }
 
+        var sum = 0.0;
         ref var boxes = ref MemoryMarshal.GetArrayDataReference(_boxes);
-        for (var first = 0; first < _deepestMm.Length && _deepestMm[first] > deepest; first += Lanes)
+        for (var first = 0; first < _starts.Length - 1; first += Lanes)
         {
             var at = (nuint)(first * 4);
             var isIn = Vector256.LessThan(Vector256.LoadUnsafe(ref boxes, at), xs) & Vector256.GreaterThan(Vector256.LoadUnsafe(ref boxes, at + 4), xs) &
                 Vector256.LessThan(Vector256.LoadUnsafe(ref boxes, at + 8), ys) & Vector256.GreaterThan(Vector256.LoadUnsafe(ref boxes, at + 12), ys);
             for (var bits = Vector256.ExtractMostSignificantBits(isIn); bits != 0; bits &= bits - 1)
             {
-                deepest = Math.Max(deepest, DepthMm(xs, ys, first + BitOperations.TrailingZeroCount(bits), deepest));
+                sum += DepthMm(xs, ys, first + BitOperations.TrailingZeroCount(bits));
             }
         }
 
-        return deepest > ForbiddenZone.TouchMm ? deepest : 0;
+        return sum;
     }
 
     /// <summary>The first place to the left of one, at the same height or width, where a part that does not hold it ends.</summary>
@@ -128,9 +127,6 @@ internal sealed class NoFitParts
         return needed;
     }
 
-    /// <summary>No place lies deeper in a convex part: cut from that place into triangles on its sides, it has an area of half of perimeter times depth at least.</summary>
-    private static double MostDeepMm(Outline part) => 2 * part.AreaMm2 / part.PerimeterMm * 1.001;
-
     /// <summary>The edges in fours: four steps inward across, four along, four distances; the first four look many ways.</summary>
     private static IEnumerable<double> Edges(Outline part)
     {
@@ -158,19 +154,19 @@ internal sealed class NoFitParts
     private static IEnumerable<double> Side(Box[] boxes, Func<Box, double> side) =>
         boxes.Select(side).Concat(Enumerable.Repeat(double.NaN, Lanes - boxes.Length));
 
-    /// <summary>How deep a place lies inside a part; anything not above a limit when it is not deeper than that.</summary>
-    private double DepthMm(Vector256<double> x, Vector256<double> y, int part, double limit)
+    /// <summary>How deep a place lies inside a part; 0 when it does not, or only touches it.</summary>
+    private double DepthMm(Vector256<double> x, Vector256<double> y, int part)
     {
         ref var edges = ref MemoryMarshal.GetArrayDataReference(_edges);
         var least = Vector256.Create(double.MaxValue);
-        var floor = Vector256.Create(limit);
-        var (from, to) = (_starts[part], _starts[part + 1]);
-        for (var i = (nuint)from; i < (nuint)to; i += 3 * Lanes)
+        var floor = Vector256.Create(ForbiddenZone.TouchMm);
+        var end = (nuint)_starts[part + 1];
+        for (var i = (nuint)_starts[part]; i < end; i += 3 * Lanes)
         {
             var inside = (Vector256.LoadUnsafe(ref edges, i) * x) + (Vector256.LoadUnsafe(ref edges, i + Lanes) * y) - Vector256.LoadUnsafe(ref edges, i + (2 * Lanes));
             if (Vector256.LessThanOrEqualAny(inside, floor))
             {
-                return limit;
+                return 0;
             }
 
             least = Vector256.Min(least, inside);

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace CanvasCut.Nesting.Separation;
 
 /// <summary>For each two pieces how deep they overlap, and how much the search minds.</summary>
@@ -12,6 +14,9 @@ internal sealed class PairLoads
     private const double MostGrowth = 2;
     private const double Decay = 0.95;
 
+    /// <summary>So many pairs are worked on at once; the arrays are filled up to that.</summary>
+    private const int Lanes = 4;
+
     private readonly ShapeTable _table;
     private readonly int _all;
     private readonly double[] _size;
@@ -19,7 +24,8 @@ internal sealed class PairLoads
     public PairLoads(ShapeTable table, Arrangement arrangement)
     {
         (_table, _all) = (table, arrangement.All);
-        (Load, Depth, _size) = (new double[_all * _all], new double[_all * _all], new double[_all * _all]);
+        var room = ((_all * _all) + Lanes - 1) / Lanes * Lanes;
+        (Load, Depth, _size) = (new double[room], new double[room], new double[room]);
         for (var one = 0; one < _all; one++)
         {
             for (var other = 0; other < _all; other++)
@@ -91,17 +97,19 @@ internal sealed class PairLoads
     /// <summary>Minds overlap that is still there more, in proportion, and all else a little less.</summary>
     public void Grow()
     {
-        var most = 0.0;
-        for (var i = 0; i < Depth.Length; i++)
+        var most = Vector256<double>.Zero;
+        for (var i = 0; i < Depth.Length; i += Lanes)
         {
-            most = Math.Max(most, Depth[i] * _size[i]);
+            most = Vector256.Max(most, Vector256.Create(Depth, i) * Vector256.Create(_size, i));
         }
 
-        for (var i = 0; i < Depth.Length; i++)
+        var worst = Vector256.Create(Math.Max(Math.Max(most[0], most[1]), Math.Max(most[2], most[3])));
+        for (var i = 0; i < Depth.Length; i += Lanes)
         {
-            Load[i] = Depth[i] > 0
-                ? Load[i] * (LeastGrowth + ((MostGrowth - LeastGrowth) * Depth[i] * _size[i] / most))
-                : Math.Max(_size[i], Load[i] * Decay);
+            var (depth, size, load) = (Vector256.Create(Depth, i), Vector256.Create(_size, i), Vector256.Create(Load, i));
+            var grown = load * (Vector256.Create(LeastGrowth) + (depth * size / worst * (MostGrowth - LeastGrowth)));
+            var isDeep = Vector256.GreaterThan(depth, Vector256<double>.Zero);
+            Vector256.ConditionalSelect(isDeep, grown, Vector256.Max(size, load * Decay)).CopyTo(Load, i);
         }
     }
 

@@ -8,9 +8,9 @@ internal readonly record struct ScoredPlace(int Shape, double X, double Y, doubl
 /// <summary>Looks for the best place for a piece among all the others.</summary>
 internal sealed class PlaceFinder(ShapeTable table, Arrangement at, PlaceScore score, Dice dice)
 {
-    private const int SamplesAnywhere = 30;
-    private const int SamplesNear = 20;
-    private const int SamplesTouching = 25;
+    private const int SamplesAnywhere = 15;
+    private const int SamplesNear = 10;
+    private const int SamplesTouching = 12;
     private const int Listed = 3;
 
     /// <summary>How far touching places are looked for, as a part of the piece's size.</summary>

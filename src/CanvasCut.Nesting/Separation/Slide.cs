@@ -21,7 +21,9 @@ internal static class Slide
         }
     }
 
-    private static bool Push(ShapeTable table, Arrangement at, int piece)
+    /// <summary>Pushes one piece to the left, then down.</summary>
+    /// <returns>Whether that moved it.</returns>
+    public static bool Push(ShapeTable table, Arrangement at, int piece)
     {
         var (x, y) = (at.X[piece], at.Y[piece]);
         Push(table, at, piece, isDown: false);

@@ -7,7 +7,7 @@ namespace CanvasCut.Patterns;
 /// <summary>Every seam of a job, from the folded pieces: how long, and through how many plies.</summary>
 /// <remarks>
 /// The carrier is sewn first: joins, hems, binding, zipper halves, cable patch, webbing. Then on the top, with the carrier
-/// away: chafe patches, zipper halves, pockets, strips. A needle goes through what was sewn there before, never through
+/// away: chafe patches, zipper halves or what stands for them, pockets, strips. A needle goes through what was sewn there before, never through
 /// what comes later. The top is one ply.
 /// </remarks>
 public static class JobSeams
@@ -21,6 +21,11 @@ public static class JobSeams
     /// <summary>The caps are folded round the ends of the tapes and sewn by their own row before anything else.</summary>
     private static IEnumerable<SewnSeam> Caps(PatternSet patterns)
     {
+        if (patterns.Mounted.Fastened.Zippers.IsEmpty)
+        {
+            yield break;
+        }
+
         var cap = Cap(patterns);
         var tape = new SewnLayer(LayerKind.ZipperTape, Outline.Of(cap.Shape.Finished.Bounds with { Right = 0 }));
         List<SewnLayer> layers = [.. SewnLayer.Of(LayerKind.Cloth, FoldedSheet.Of([cap.Shape.Cut]).Folded(cap.Folds)), tape];
@@ -46,6 +51,7 @@ public static class JobSeams
                 whole.Lines.Where(line => line.Use?.Kind == RowKind.Zipper && IsNear(line, zipper)).Select(line => line.Points));
         }
 
+        FlapSeams.OnCarrier(builder, patterns, centred, ids);
         foreach (var patch in PatchPieces.CableExit(job, centred))
         {
             builder.SewOn(patch, patterns.NotionPieces, PatchPieces.ExitPatchMiddle(job, centred) - new Point(0, 0), OnCarrier);
@@ -70,6 +76,7 @@ public static class JobSeams
             builder.Sew(SeamKind.Zipper, $"{Words.Of(zipper.Side)} zipper, half {OnTop}", [], OuterRows(job, zipper));
         }
 
+        FlapSeams.OnTop(builder, patterns);
         foreach (var pocket in mounted.Fastened.Pockets)
         {
             builder.SewOn(PocketPiece.Of(job, pocket), patterns.TopPieces, pocket.At - new Point(0, 0), OnTop);
@@ -150,7 +157,7 @@ public static class JobSeams
 
     private static bool IsNear(PieceLine line, ZipperPlace zipper) => (zipper.Side == Side.Forward) == (line.Points[0].Y > 0);
 
-    private static PatternPiece Cap(PatternSet patterns) => PatchPieces.EndCaps(patterns.Job, patterns.Mounted);
+    private static PatternPiece Cap(PatternSet patterns) => PatchPieces.EndCap(patterns.Job, patterns.Mounted);
 
     /// <summary>The part of a cap's row to port of the fold; the other part lies on it.</summary>
     private static ImmutableArray<Point> Left(ImmutableArray<Point> row) =>

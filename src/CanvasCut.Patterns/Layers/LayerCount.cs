@@ -17,6 +17,9 @@ public enum LayerKind
 
     /// <summary>Webbing.</summary>
     Webbing,
+
+    /// <summary>Hook tape or loop tape.</summary>
+    HookAndLoop,
 }
 
 /// <summary>What a needle goes through at one place.</summary>
@@ -24,22 +27,24 @@ public enum LayerKind
 /// <param name="ZipperTape">Plies of zipper tape.</param>
 /// <param name="Binding">Plies of binding.</param>
 /// <param name="Webbing">Plies of webbing.</param>
-public sealed record LayerCount(int Cloth, int ZipperTape = 0, int Binding = 0, int Webbing = 0)
+/// <param name="HookAndLoop">Plies of hook tape and loop tape.</param>
+public sealed record LayerCount(int Cloth, int ZipperTape = 0, int Binding = 0, int Webbing = 0, int HookAndLoop = 0)
 {
     /// <summary>All plies.</summary>
-    public int Plies => Cloth + ZipperTape + Binding + Webbing;
+    public int Plies => Cloth + ZipperTape + Binding + Webbing + HookAndLoop;
 
     /// <summary>How thick they are together; basting tape and thread are not counted.</summary>
     public Length Thickness(JobSupplies supplies) =>
         (supplies.Cloth.Thickness * Cloth)
         + (supplies.Zipper.TapeThickness * ZipperTape)
         + (supplies.Tapes.Binding.Thickness * Binding)
-        + (supplies.Tapes.Webbing.Thickness * Webbing);
+        + (supplies.Tapes.Webbing.Thickness * Webbing)
+        + (supplies.Tapes.Mount.HookAndLoop.Thickness * HookAndLoop);
 
     /// <summary>As in "3 cloth, 1 zipper tape".</summary>
     public override string ToString() => string.Join(
         ", ",
-        new[] { (Cloth, "cloth"), (ZipperTape, "zipper tape"), (Binding, "binding"), (Webbing, "webbing") }
+        new[] { (Cloth, "cloth"), (ZipperTape, "zipper tape"), (Binding, "binding"), (Webbing, "webbing"), (HookAndLoop, "hook-and-loop tape") }
             .Where(part => part.Item1 > 0)
             .Select(part => FormattableString.Invariant($"{part.Item1} {part.Item2}")));
 }

@@ -24,6 +24,9 @@ public enum SeamKind
 
     /// <summary>Webbing.</summary>
     Webbing,
+
+    /// <summary>A flap on the carrier, or hook-and-loop on what it is sewn to.</summary>
+    Mount,
 }
 
 /// <summary>A seam, all its rows together.</summary>

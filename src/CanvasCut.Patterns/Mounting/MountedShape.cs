@@ -5,15 +5,8 @@ using UnitsNet;
 
 namespace CanvasCut.Patterns;
 
-/// <summary>A zipper where it lies on the top.</summary>
-/// <param name="Side">Forward or aft.</param>
-/// <param name="Choice">Its lengths.</param>
-/// <param name="Band">Both tapes, closed, from end to end.</param>
-/// <param name="ChainY">The middle of the chain, in millimetres of the plan.</param>
-public sealed record ZipperPlace(Side Side, ZipperChoice Choice, Box Band, double ChainY);
-
 /// <summary>A weather strip where it lies on the top.</summary>
-/// <param name="Side">Which zipper it covers.</param>
+/// <param name="Side">Which edge it covers.</param>
 /// <param name="Finished">The finished strip.</param>
 /// <param name="SeamY">Its seam on the top, in millimetres of the plan.</param>
 public sealed record StripPlace(Side Side, Box Finished, double SeamY);
@@ -40,11 +33,11 @@ public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelB
         ? new Point(PanelBox.Left + exit.FromPort.Millimeters, PanelBox.Top - exit.FromForward.Millimeters)
         : null;
 
-    /// <summary>The outlines of all that lies on the top: carrier, zippers, pockets and strips.</summary>
+    /// <summary>The outlines of all that lies on the top: carrier, fastenings, pockets and strips.</summary>
     public ImmutableArray<Outline> Parts =>
     [
         Outline.Of(CarrierBox),
-        .. Fastened.Zippers.Select(zipper => Outline.Of(zipper.Band)),
+        .. Fastened.Edges.Select(edge => Outline.Of(edge.Band)),
         .. Fastened.Pockets.Select(pocket => pocket.Outline),
         .. Fastened.Strips.Select(strip => Outline.Of(strip.Finished)),
     ];
@@ -52,9 +45,9 @@ public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelB
     /// <summary>The box around all of it.</summary>
     public Box Extent => Parts.Select(part => part.Bounds).Aggregate((all, next) => all.Joined(next));
 
-    /// <summary>Whether the carrier or a zipper lies on a band of cloth, such as that over a tube.</summary>
+    /// <summary>Whether the carrier or what holds its edges lies on a band of cloth, such as that over a tube.</summary>
     public bool LiesOn(Box band) =>
-        !CarrierBox.Shared(band).IsEmpty || Fastened.Zippers.Any(zipper => !zipper.Band.Shared(band).IsEmpty);
+        !CarrierBox.Shared(band).IsEmpty || Fastened.Edges.Any(edge => !edge.Band.Shared(band).IsEmpty);
 
     /// <summary>The same mounting elsewhere.</summary>
     public MountedShape MovedBy(Step step) => this with

@@ -34,29 +34,31 @@ public sealed record PocketPlace(Corner Corner, Length Leg, Length OutX, Length 
     /// <param name="job">The job.</param>
     public static PocketPlace For(Corner corner, Box carrier, Box cells, CarrierJob job)
     {
-        var (pocket, zipper) = (job.Fastenings.Pocket, job.Fastenings.Zipper);
         var toCells = ToCells(corner, carrier, cells) - job.Carrier.Room.Kept[corner.End] - job.Carrier.Room.Kept[corner.Hand];
-        var leg = pocket.Leg ?? LargestLeg(toCells, Outside(pocket, zipper), job.Limits.ShadeGap);
+        var leg = job.Fastenings.Pocket.Leg ?? LargestLeg(toCells, Outside(job.Fastenings, corner), job.Limits.ShadeGap);
         return Of(corner, carrier, job.Fastenings, leg);
     }
 
     /// <summary>A pocket of a given leg at a corner of the carrier.</summary>
     internal static PocketPlace Of(Corner corner, Box carrier, Fastenings fastenings, Length leg)
     {
-        var (outX, outY) = Outs(fastenings.Pocket, fastenings.Zipper);
+        var (outX, outY) = Outs(fastenings, corner);
         var at = corner.Of(carrier) + new Step(corner.OutwardX * outX.Millimeters, corner.OutwardY * outY.Millimeters);
         return new(corner, leg, outX, outY, at);
     }
 
     /// <summary>How much of a leg lies outside the carrier, both ways added up.</summary>
-    internal static Length Outside(PocketSpec pocket, ZipperSpec zipper)
+    internal static Length Outside(Fastenings fastenings, Corner corner)
     {
-        var (outX, outY) = Outs(pocket, zipper);
+        var (outX, outY) = Outs(fastenings, corner);
         return outX + outY;
     }
 
-    private static (Length OutX, Length OutY) Outs(PocketSpec pocket, ZipperSpec zipper) =>
-        (pocket.Ease, pocket.OverZipper ? zipper.OuterTapeEdge + pocket.Ease : pocket.Ease);
+    private static (Length OutX, Length OutY) Outs(Fastenings fastenings, Corner corner)
+    {
+        var pocket = fastenings.Pocket;
+        return (pocket.Ease, pocket.OverZipper ? fastenings.OuterEdge(corner.End) + pocket.Ease : pocket.Ease);
+    }
 
     /// <summary>How far the cell area's corner lies from the carrier's, the distances along both edges added up.</summary>
     public static Length ToCells(Corner corner, Box carrier, Box cells)

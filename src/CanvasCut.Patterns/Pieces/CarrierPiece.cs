@@ -19,7 +19,7 @@ internal static class CarrierPiece
             new("carrier", "Carrier", 1, Hand.Neither, PieceTitle.OuterFaceUp),
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
-            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. Middles(finished)],
+            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. Middles(finished)],
             [AllowanceText.Of(allowances, job.Units), .. ShrinkNote(job), .. BindingNote(job)]).FoldedAlong(hemmed.FoldOrder);
     }
 
@@ -55,6 +55,24 @@ internal static class CarrierPiece
             foreach (var (x, text) in Ticks(zipper))
             {
                 yield return PieceLine.Straight(PieceLineKind.Mark, new(x, edge), new(x, edge + (inward * TickMm)), text);
+            }
+        }
+    }
+
+    private static IEnumerable<PieceLine> FlapLines(CarrierJob job, MountedShape centred, Box finished, int folds)
+    {
+        foreach (var flap in centred.Fastened.Flaps)
+        {
+            var edge = flap.Side == Side.Forward ? finished.Top : finished.Bottom;
+            foreach (var depth in RowDepths(FlapPlace.Lap.Millimeters, job.Workshop.Sewing.Rows))
+            {
+                var y = edge - (flap.Outward * depth);
+                yield return PieceLine.Row(new(flap.Flap.Left, y), new(flap.Flap.Right, y), new(RowKind.Mount, folds));
+            }
+
+            foreach (var x in new[] { flap.Flap.Left, flap.Flap.Right })
+            {
+                yield return PieceLine.Straight(PieceLineKind.Mark, new(x, edge), new(x, edge - (flap.Outward * TickMm)), "flap end");
             }
         }
     }

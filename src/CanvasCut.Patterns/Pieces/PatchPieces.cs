@@ -28,8 +28,12 @@ internal static class PatchPieces
         }
     }
 
-    /// <summary>A cap folded over each cut tape end: the stop end of a separating zipper, both ends of a continuous one.</summary>
-    public static PatternPiece EndCaps(CarrierJob job, MountedShape mounted)
+    /// <summary>A cap folded over each cut tape end: the stop end of a separating zipper, both ends of a continuous one; none without zippers.</summary>
+    public static IEnumerable<PatternPiece> EndCaps(CarrierJob job, MountedShape mounted) =>
+        mounted.Fastened.Zippers.IsEmpty ? [] : [EndCap(job, mounted)];
+
+    /// <summary>The cap of a job with zippers.</summary>
+    public static PatternPiece EndCap(CarrierJob job, MountedShape mounted)
     {
         var ends = job.Fastenings.Zipper.Kind == ZipperKind.Separating ? 1 : 2;
         var halves = 2 * mounted.Fastened.Zippers.Length;

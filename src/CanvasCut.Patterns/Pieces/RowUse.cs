@@ -12,6 +12,9 @@ public enum RowKind
     /// <summary>Holds a zipper's tape.</summary>
     Zipper,
 
+    /// <summary>Holds a flap on the carrier, or a tape on a flap.</summary>
+    Mount,
+
     /// <summary>Joins two widths.</summary>
     Felled,
 }

@@ -32,6 +32,7 @@ public sealed record SewnPanel(LongSide LongSide, Length Athwart, Length ForeAft
 public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, ZipperChoice Zipper, ImmutableArray<Length> Legs)
 {
     /// <summary>The sewn half of a job, at its place.</summary>
+    /// <exception cref="ArgumentException">An edge is not held by a zipper; such a half is not refitted.</exception>
     public static SewnHalf Of(CarrierJob job, MountedShape mounted) => new(
         new(
             Plan.PlaceOf(mounted.CarrierBox.Center),
@@ -39,7 +40,7 @@ public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, Zipper
             Length.FromMillimeters(mounted.CarrierBox.HeightMm),
             new(mounted.Panel.LongSide, mounted.Panel.Athwart, mounted.Panel.ForeAft, job.Panel.Body.Thickness)),
         job.Fastenings,
-        mounted.Fastened.Zippers[0].Choice,
+        mounted.Fastened.Flaps.IsEmpty ? mounted.Fastened.Zippers[0].Choice : throw new ArgumentException("An edge is not held by a zipper.", nameof(mounted)),
         [.. mounted.Fastened.Pockets.Select(pocket => pocket.Leg)]);
 
     /// <summary>Everything that is mounted when a panel lies on a new carrier of the old one's size.</summary>
@@ -66,16 +67,16 @@ public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, Zipper
     {
         Panel = SameWay(job.Panel, longSide),
         Carrier = job.Carrier with { Border = border, Position = Carrier.Middle, Room = job.Carrier.Room with { Kept = Sides.All(Length.Zero) } },
-        Fastenings = Fastenings with { Zipper = Fastenings.Zipper with { Setback = Zipper.Setback, Stock = [Zipper.Buy], CapTurn = job.Fastenings.Zipper.CapTurn } },
+        Fastenings = Fastenings with { Zipper = Fastenings.Zipper with { Setback = Zipper.Setback, Stock = [Zipper.Buy], CapTurn = job.Fastenings.Zipper.CapTurn }, Mount = job.Fastenings.Mount.Both(MountKind.Zipper) },
         Defaults = [.. job.Defaults.Where(used => !IsSewn(used.Field))],
     };
 
     /// <summary>What a pocket covers along the edges of the carrier.</summary>
-    internal Length Covers(int corner) => Legs[corner] - PocketPlace.Outside(Fastenings.Pocket, Fastenings.Zipper);
+    internal Length Covers(int corner) => Legs[corner] - PocketPlace.Outside(Fastenings, Corner.All[corner]);
 
     /// <summary>Whether a field of the job file says what is sewn already.</summary>
     internal static bool IsSewn(string field) => field is not "zipper.cap_turn"
-        && (field.Split('.')[0] is "zipper" or "pocket" or "weather_strip" or "chafe"
+        && (field.Split('.')[0] is "zipper" or "mount" or "pocket" or "weather_strip" or "chafe"
             || field.StartsWith("carrier.border", StringComparison.Ordinal)
             || field.StartsWith("carrier.keep_room", StringComparison.Ordinal));
 

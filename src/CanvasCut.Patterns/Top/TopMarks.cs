@@ -24,6 +24,7 @@ public static class TopMarks
         .. Corner.All.Select(corner => At($"carrier, {corner} corner", corner.Of(mounted.CarrierBox))),
         .. Corner.All.Select(corner => At($"panel, {corner} corner", corner.Of(mounted.PanelBox))),
         .. mounted.Fastened.Zippers.SelectMany(ZipperMarks),
+        .. mounted.Fastened.Flaps.SelectMany(FlapMarks),
         .. mounted.Fastened.Pockets.SelectMany(PocketMarks),
         .. mounted.Fastened.Strips.SelectMany(StripMarks),
     ];
@@ -31,15 +32,16 @@ public static class TopMarks
     /// <summary>The diagonals that show that the marks are square: each pair must be equal.</summary>
     public static ImmutableArray<TopDiagonal> Diagonals(MountedShape mounted)
     {
-        var (forward, aft) = (mounted.Fastened.Zippers[0], mounted.Fastened.Zippers[1]);
+        var (forward, aft) = (mounted.Fastened.Edges[0], mounted.Fastened.Edges[1]);
+        var ends = mounted.Fastened.Flaps.IsEmpty ? "zipper ends" : "fastening ends";
         Point PocketAt(int index) => mounted.Fastened.Pockets[index].At;
         Point CarrierAt(int index) => Corner.All[index].Of(mounted.CarrierBox);
         return
         [
             Between("carrier, forward port to aft starboard", CarrierAt(0), CarrierAt(3)),
             Between("carrier, forward starboard to aft port", CarrierAt(1), CarrierAt(2)),
-            Between("zipper ends, forward port to aft starboard", new(forward.Band.Left, forward.ChainY), new(aft.Band.Right, aft.ChainY)),
-            Between("zipper ends, forward starboard to aft port", new(forward.Band.Right, forward.ChainY), new(aft.Band.Left, aft.ChainY)),
+            Between($"{ends}, forward port to aft starboard", new(forward.Band.Left, forward.LineY), new(aft.Band.Right, aft.LineY)),
+            Between($"{ends}, forward starboard to aft port", new(forward.Band.Right, forward.LineY), new(aft.Band.Left, aft.LineY)),
             Between("pocket corners, forward port to aft starboard", PocketAt(0), PocketAt(3)),
             Between("pocket corners, forward starboard to aft port", PocketAt(1), PocketAt(2)),
         ];
@@ -53,6 +55,19 @@ public static class TopMarks
         yield return At($"{name}, chain, starboard end", new(zipper.Band.Right, zipper.ChainY));
         yield return At($"{name}, outer tape edge, port end", new(zipper.Band.Left, outer));
         yield return At($"{name}, outer tape edge, starboard end", new(zipper.Band.Right, outer));
+    }
+
+    /// <summary>The outer corners of what is sewn to the top, and the first and the last fastener; the others at equal spaces between.</summary>
+    private static IEnumerable<TopMark> FlapMarks(FlapPlace flap)
+    {
+        var outer = flap.Side == Side.Forward ? flap.OnTop.Top : flap.OnTop.Bottom;
+        yield return At($"{flap.Name}, outer edge, port end", new(flap.OnTop.Left, outer));
+        yield return At($"{flap.Name}, outer edge, starboard end", new(flap.OnTop.Right, outer));
+        if (flap.CentresOnTop is [var first, .., var last] centres)
+        {
+            yield return At(FormattableString.Invariant($"{flap.Name}, first of {centres.Length}, port"), first);
+            yield return At(FormattableString.Invariant($"{flap.Name}, last of {centres.Length}, starboard"), last);
+        }
     }
 
     private static IEnumerable<TopMark> PocketMarks(PocketPlace pocket)

@@ -57,7 +57,7 @@ internal sealed class ShapePicture
             .. _patterns.Job.Top.KeepOuts.Select(keepOut => (LineRole.Mark, _space.Line(Outline.Of(Plan.Of(keepOut).Shared(_top))))),
             (LineRole.Cut, _space.Line(Outline.Of(_top))),
             .. _space.Contours().Select(line => (LineRole.Cut, line)),
-            .. mounted.Fastened.Zippers.SelectMany(ZipperBesideTheCarrier).Select(line => (LineRole.Mark, line)),
+            .. mounted.Fastened.Edges.SelectMany(EdgeBesideTheCarrier).Select(line => (LineRole.Mark, line)),
             (LineRole.Cut, _space.Line(Outline.Of(mounted.CarrierBox))),
             (LineRole.Mark, _space.Line(RoundedBox.Of(mounted.PanelBox, _patterns.Job.Panel.Body.CornerRadius.Millimeters))),
         ];
@@ -78,11 +78,11 @@ internal sealed class ShapePicture
         return across.Concat(along).SelectMany(line => BesideTheCarrier(line.From, line.To)).Select(part => _space.Line(part.From, part.To));
     }
 
-    /// <summary>The half of a zipper that is sewn to the top; the other lies under the carrier.</summary>
-    private IEnumerable<ImmutableArray<SpacePoint>> ZipperBesideTheCarrier(ZipperPlace zipper)
+    /// <summary>The part of a zipper, or of what stands for one, that lies beside the carrier; the other lies under the carrier.</summary>
+    private IEnumerable<ImmutableArray<SpacePoint>> EdgeBesideTheCarrier(EdgePlace place)
     {
-        var (carrier, band) = (_patterns.Mounted.CarrierBox, zipper.Band);
-        var (edge, outer) = zipper.Side == Side.Forward ? (carrier.Top, band.Top) : (carrier.Bottom, band.Bottom);
+        var (carrier, band) = (_patterns.Mounted.CarrierBox, place.Band);
+        var (edge, outer) = place.Side == Side.Forward ? (carrier.Top, band.Top) : (carrier.Bottom, band.Bottom);
         Point[] corners = [new(band.Left, edge), new(band.Left, outer), new(band.Right, outer), new(band.Right, edge)];
         return corners.Zip(corners.Skip(1), _space.Line);
     }

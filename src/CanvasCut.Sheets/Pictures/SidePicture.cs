@@ -64,7 +64,7 @@ internal sealed class SidePicture
         .. _patterns.Job.Top.Bows.Index().SelectMany(bow => Tube(bow.Index, bow.Item)),
         new Stroke(LineRole.Mark, [.. _cloth.Select(At)], IsClosed: false),
         new Stroke(LineRole.Fold, [.. _hanging.Select(At)], IsClosed: false),
-        .. Zippers(),
+        .. Edges(),
         new Stroke(LineRole.Cut, [.. StripLine().Select(At)], IsClosed: false),
         .. _profile.Tubes.SelectMany(tube => Label(tube.At.Millimeters, Words(tube), HeightMm - 4)),
         .. Sharpest(),
@@ -73,13 +73,13 @@ internal sealed class SidePicture
         new Lettering(Times > 1 ? FormattableString.Invariant($"heights drawn {Times:0} times as large as lengths") : "heights and lengths at one scale", new(WidthMm / 2, 1.4), TextMm, TextAnchor.Middle),
     ];
 
-    /// <summary>From a little before the first of bows and zippers to a little after the last.</summary>
+    /// <summary>From a little before the first of bows and fastenings to a little after the last.</summary>
     private static IEnumerable<double> Stations(PatternSet patterns)
     {
         const int Places = 160;
-        var zippers = patterns.Mounted.Fastened.Zippers.Select(zipper => -zipper.ChainY).ToList();
+        var edges = patterns.Mounted.Fastened.Edges.Select(edge => -edge.LineY).ToList();
         var bows = patterns.Job.Top.Bows.Select(bow => bow.Station.Millimeters).ToList();
-        var (from, to) = (Math.Min(zippers.Min(), bows.Min()) - 20, Math.Max(zippers.Max(), bows.Max()) + 20);
+        var (from, to) = (Math.Min(edges.Min(), bows.Min()) - 20, Math.Max(edges.Max(), bows.Max()) + 20);
         return Enumerable.Range(0, Places + 1).Select(i => from + ((to - from) * i / Places)).Concat(bows).Order();
     }
 
@@ -105,15 +105,15 @@ internal sealed class SidePicture
         ];
     }
 
-    private IEnumerable<Figure> Zippers() => _patterns.Mounted.Fastened.Zippers.SelectMany(zipper =>
+    private IEnumerable<Figure> Edges() => _patterns.Mounted.Fastened.Edges.SelectMany(edge =>
     {
-        var at = At(_profile.ClothAt(-zipper.ChainY));
-        var isForward = zipper.Side == Side.Forward;
+        var at = At(_profile.ClothAt(-edge.LineY));
+        var isForward = edge.Side == Side.Forward;
         return new Figure[]
         {
             Stroke.Open(LineRole.Mark, at - new Step(0, 1.5), at + new Step(0, 1.5)),
             Stroke.Open(LineRole.Note, at - new Step(0, 1.5), at - new Step(0, 10.5)),
-            new Lettering("zipper", at - new Step(isForward ? -1 : 1, 12.8), TextMm, isForward ? TextAnchor.Left : TextAnchor.Right),
+            new Lettering(Patterns.Words.Of(edge.Kind), at - new Step(isForward ? -1 : 1, 12.8), TextMm, isForward ? TextAnchor.Left : TextAnchor.Right),
         };
     });
 

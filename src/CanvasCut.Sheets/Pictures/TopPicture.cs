@@ -80,6 +80,11 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             yield return view.Line(LineRole.Stitch, new(zipper.Band.Left, zipper.ChainY), new(zipper.Band.Right, zipper.ChainY));
         }
 
+        foreach (var figure in _mounted.Fastened.Flaps.SelectMany(Flap))
+        {
+            yield return figure;
+        }
+
         foreach (var line in _mounted.Fastened.Pockets.Select(pocket => view.Line(LineRole.Grain, pocket.Outline))
             .Concat(_mounted.Fastened.Strips.Select(strip => view.Line(LineRole.Fold, strip.Finished))))
         {
@@ -95,6 +100,19 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         if (_mounted.CableExit is { } exit)
         {
             yield return Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(exit), 1.2));
+        }
+    }
+
+    /// <summary>The flap, what it is fastened to on the top, and a ring at every centre.</summary>
+    private IEnumerable<Figure> Flap(FlapPlace flap)
+    {
+        const double LeastRingMm = 0.5;
+        yield return view.Line(LineRole.Mark, flap.Flap);
+        yield return view.Line(LineRole.Stitch, flap.OnTop);
+        var ring = Math.Max(LeastRingMm, (flap.Parts.Spec?.Diameter ?? Length.Zero).Millimeters / 2 * view.Scale);
+        foreach (var centre in flap.CentresOnCarrier.Concat(flap.Kind == MountKind.Lacing ? flap.CentresOnTop : []))
+        {
+            yield return Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(centre), ring));
         }
     }
 
@@ -115,6 +133,11 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         foreach (var zipper in mounted.Zippers)
         {
             yield return ($"{Words.Of(zipper.Side)} zipper", view.Of(new Point(zipper.Band.Left + (zipper.Band.WidthMm * 0.3), zipper.ChainY)));
+        }
+
+        foreach (var flap in mounted.Flaps)
+        {
+            yield return (flap.Name, view.Of(new Point(flap.Band.Left + (flap.Band.WidthMm * 0.3), flap.LineY)));
         }
 
         foreach (var strip in mounted.Strips)

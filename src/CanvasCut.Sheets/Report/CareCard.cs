@@ -45,6 +45,12 @@ internal static class CareCard
             : "Ask the maker how far it may be bent; till then not at all, and never below freezing.";
         yield return "Face to something soft, nothing on top, the box and the cable free, no crease over a cell.";
         yield return "Cover the face: a panel in light is live. Caps on the connectors.";
+        if (!job.Fastenings.Mount.Uses(MountKind.Zipper))
+        {
+            yield return "No weight on the flaps and what they carry.";
+            yield break;
+        }
+
         yield return job.Fastenings.WeatherStrip.Edges.IsEmpty
             ? "No weight on the zipper teeth; the halves on the top hang free."
             : "No weight on the zipper teeth; lay the strip over the halves that stay on the top.";

@@ -28,7 +28,7 @@ public static class CareSheets
         flow.Text(job.Care.Fitted is null
             ? "The months count from the day of fitting. Write that day into the job file, as in fitted = 2027-04-01 under [care], and this page has dates and a calendar file lies beside it."
             : "The dates count from the day of fitting in the job file; care.ics holds the same for a calendar program.");
-        flow.Text(CarePlan.FirstWind, isBold: true);
+        flow.Text(CarePlan.FirstWindOf(job.Fastenings.Mount), isBold: true);
         flow.Heading("What is due when");
         var due = new Table([new("When", 44), new("What", flow.WidthMm - 44 - 24), new("Done on", 24)], 2.4);
         flow.Rows(due, plan.Visits.Select(visit => ImmutableArray.Create(visit.When, string.Join("; ", visit.Tasks.Select(task => task.Name)), string.Empty)));

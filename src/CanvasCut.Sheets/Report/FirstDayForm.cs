@@ -34,7 +34,7 @@ internal static class FirstDayForm
         Row(flow, "Carrier, finished", $"{Size(box.WidthMm)} athwart, {Size(box.HeightMm)} fore and aft");
         Row(flow, "Cloth and its lot", job.Workshop.Cloth.Name);
         Row(flow, "Thread and its lot", job.Workshop.Sewing.Thread);
-        Rows(flow, ("Zippers: make and size", string.Empty), ("Bonding tape and its lot", string.Empty));
+        Rows(flow, (job.Fastenings.Mount.Uses(MountKind.Zipper) ? "Zippers: make and size" : "Fastenings: make and size", string.Empty), ("Bonding tape and its lot", string.Empty));
         Rows(flow, ("Surface warmth at bonding", string.Empty), ("Dew point then", string.Empty));
         Rows(flow, ("Bonded on, at", string.Empty), ("Cure ended on, at", string.Empty));
         flow.Heading("Readings");

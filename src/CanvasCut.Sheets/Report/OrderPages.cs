@@ -24,7 +24,10 @@ internal static class OrderPages
             $"{line.Also}; {line.Rounding}",
             $"{line.Use.Text}{PiecesOf(line, content)}")));
         flow.Text(string.Empty);
-        flow.Text("1 yd is 0.9144 m exactly. Hook-and-loop tape: none is used in this mounting. Buy a metre of zipper tape, a needle and a spool too much rather than sail back for it.");
+        var mount = content.Patterns.Job.Fastenings.Mount;
+        var hookAndLoop = mount.Uses(MountKind.HookAndLoop) ? string.Empty : "Hook-and-loop tape: none is used in this mounting. ";
+        var spare = mount.Uses(MountKind.Zipper) ? "a metre of zipper tape, a needle and a spool" : "some of what holds the edges, a needle and a spool";
+        flow.Text($"1 yd is 0.9144 m exactly. {hookAndLoop}Buy {spare} too much rather than sail back for it.");
     }
 
     /// <summary>The cost; nothing without a price file.</summary>
@@ -55,7 +58,7 @@ internal static class OrderPages
         flow.Heading("Materials");
         flow.Text("Grades, no brands. What is from memory was found in nothing we read: hold it against what you have in hand, and change it in a materials file.");
         var table = new Table([new("Grade", 28), new("Name", 60), new("How sure", 26), new("Where the figures come from", flow.WidthMm - 114)], SmallMm);
-        flow.Rows(table, content.Patterns.Job.Workshop.Supplies.Grades.Select(grade => ImmutableArray.Create(grade.Id, grade.Name, grade.Confidence, grade.Source)));
+        flow.Rows(table, content.Patterns.Job.Workshop.Supplies.GradesFor(content.Patterns.Job.Fastenings.Mount).Select(grade => ImmutableArray.Create(grade.Id, grade.Name, grade.Confidence, grade.Source)));
     }
 
     /// <summary>Every seam with its plies.</summary>

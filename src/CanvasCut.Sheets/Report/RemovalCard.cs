@@ -3,6 +3,7 @@ using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Patterns;
+using CanvasCut.Takeoff;
 
 namespace CanvasCut.Sheets;
 
@@ -27,7 +28,7 @@ public static class RemovalCard
             column.Numbered(i + 1, step, 4.8);
         }
 
-        column.Put($"{steps.Length} steps, {Movements(patterns)} movements of the hand, no tools. My time: ______ minutes.", 4.2, isBold: true);
+        column.Put($"{steps.Length} steps, {RemovalActions.Of(patterns.Mounted.Fastened)} movements of the hand, no tools. My time: ______ minutes.", 4.2, isBold: true);
         column.Rule();
         column.Put(Stow(patterns, context), 4.4);
         column.Rule();
@@ -38,16 +39,24 @@ public static class RemovalCard
     private static ImmutableArray<string> Steps(PatternSet patterns) =>
     [
         "Cover the panel: in light it is live. Then pull the plug.",
-        $"Away from the wind first. At anchor that is the AFT zipper: {Lift(patterns, Side.Aft)}open it, slip both aft corners out of their pockets.",
-        $"Hold on. {Lift(patterns, Side.Forward)}open the FORWARD zipper, slip both forward corners out.",
+        $"Away from the wind first. At anchor that is the AFT {Held(patterns, Side.Aft)}: {Lift(patterns, Side.Aft)}{Open(patterns, Side.Aft)}, slip both aft corners out of their pockets.",
+        $"Hold on. {Forward(patterns)}, slip both forward corners out.",
         "Keep it low and flat, edge to the wind, and hand it below.",
     ];
 
+    private static EdgePlace Edge(PatternSet patterns, Side side) => patterns.Mounted.Fastened.Edges.Single(edge => edge.Side == side);
+
+    private static string Held(PatternSet patterns, Side side) => Edge(patterns, side).Kind == MountKind.Zipper ? "zipper" : "edge";
+
+    private static string Open(PatternSet patterns, Side side) => MountText.Open(Edge(patterns, side));
+
+    /// <summary>As in "Lift the strip, open the FORWARD zipper".</summary>
+    private static string Forward(PatternSet patterns) => Edge(patterns, Side.Forward).Kind == MountKind.Zipper
+        ? $"{Lift(patterns, Side.Forward)}open the FORWARD zipper"
+        : $"The FORWARD edge: {Lift(patterns, Side.Forward).ToLowerInvariant()}{Open(patterns, Side.Forward)}";
+
     private static string Lift(PatternSet patterns, Side side) =>
         patterns.Mounted.Fastened.Strips.Any(strip => strip.Side == side) ? side == Side.Aft ? "lift the strip, " : "Lift the strip, " : string.Empty;
-
-    /// <summary>The cover, the plug, each zipper, each corner.</summary>
-    private static int Movements(PatternSet patterns) => 2 + patterns.Mounted.Fastened.Zippers.Length + patterns.Mounted.Fastened.Pockets.Length;
 
     private static string Stow(PatternSet patterns, SheetContext context)
     {

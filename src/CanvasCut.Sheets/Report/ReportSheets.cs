@@ -25,7 +25,7 @@ public static class ReportSheets
         Marks(flow, content, context);
         WindSection.Write(flow, content);
         Pieces(flow, content, context);
-        Zippers(flow, content, context);
+        MountSection.Write(flow, content, context);
         ClothPages.CutPlan(flow, content.Plan, context);
         OrderPages.Order(flow, content);
         OrderPages.Cost(flow, content);
@@ -124,7 +124,8 @@ public static class ReportSheets
     private static void Marks(Flow flow, ReportContent content, SheetContext context)
     {
         flow.Heading("Marks on the top");
-        flow.Text("Stations run aft from the top's forward edge, offsets from the centreline, both along the cloth. Mark the zippers from the carrier itself where you can; these figures are to check by.");
+        var what = content.Patterns.Mounted.Fastened.Flaps.IsEmpty ? "zippers" : "fastenings";
+        flow.Text($"Stations run aft from the top's forward edge, offsets from the centreline, both along the cloth. Mark the {what} from the carrier itself where you can; these figures are to check by.");
         flow.Rows(PlacementSheet.MarksTable(context, flow.WidthMm), PlacementSheet.Marks(content.Patterns, context));
         flow.Text(string.Empty);
         flow.Rows(PlacementSheet.DiagonalsTable(context, flow.WidthMm), PlacementSheet.Diagonals(content.Patterns, context));
@@ -141,21 +142,6 @@ public static class ReportSheets
             $"{piece.Title.Quantity}",
             $"{LengthText.Of(piece.FinishedSize.Athwart, context.Units)} × {LengthText.Of(piece.FinishedSize.ForeAft, context.Units)}",
             $"{LengthText.Of(piece.CutSize.Athwart, context.Units)} × {LengthText.Of(piece.CutSize.ForeAft, context.Units)}")));
-    }
-
-    private static void Zippers(Flow flow, ReportContent content, SheetContext context)
-    {
-        flow.Heading("Zippers");
-        var column = (flow.WidthMm - 24) / 4;
-        var table = new Table([new("Edge", 24), new("Kind", column), new("Length to buy or cut", column), new("Run as sewn", column), new("Setback from each corner", column)]);
-        flow.Rows(table, content.Patterns.Mounted.Fastened.Zippers.Select(zipper => ImmutableArray.Create(
-            Words.Of(zipper.Side),
-            zipper.Choice.Kind == ZipperKind.Separating ? "separating" : "continuous",
-            LengthText.Of(zipper.Choice.Buy, context.Units),
-            LengthText.OfMating(zipper.Choice.Run, context.Units),
-            LengthText.OfMating(zipper.Choice.Setback, context.Units) + (zipper.Choice.IsShort ? ", more than asked" : string.Empty))));
-        flow.Text(string.Empty);
-        flow.Text($"Trim a separating zipper at its stop end, never at the pin. Both halves bear ticks in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, context.Units)} from it: close the zipper, put tick on tick, then sew. Stock lengths vary by some millimetres; measure before trimming.");
     }
 
     private static void Defaults(Flow flow, ReportContent content)

@@ -15,11 +15,12 @@ internal static class WindSection
         var job = content.Patterns.Job;
         var hold = HoldDown.Of(job, content.Patterns.Mounted);
         var factors = job.Conditions.Wind.Factors;
+        var areZippers = content.Patterns.Mounted.Fastened.Flaps.IsEmpty;
         flow.Heading("Wind");
         flow.Text($"Take it off before gusts of {QuantityWords.Of(hold.OffAt)}: a mean wind of about {hold.MeanAtOff.Knots:0} kn, Beaufort {Wind.Beaufort(hold.MeanAtOff)}. Print removal-card.pdf and keep it below the top.", isBold: true);
-        flow.Text(FormattableString.Invariant($"Uplift is {factors.Coefficient.DecimalFractions:0.##} times the dynamic pressure on the whole carrier (EN 1991-1-4, table 7.6, canopies; a top on a boat is no building, so this is the size of it and no more). The zippers share it, and the worst-placed stretch bears {factors.Edge.DecimalFractions:0.##} times its share; a pocket bears its part when the zipper beside it has come open. Speeds are those of gusts. Flutter is not reckoned: cloth that shakes breaks stitches and cells at loads far below these."));
+        flow.Text(FormattableString.Invariant($"Uplift is {factors.Coefficient.DecimalFractions:0.##} times the dynamic pressure on the whole carrier (EN 1991-1-4, table 7.6, canopies; a top on a boat is no building, so this is the size of it and no more). {(areZippers ? "The zippers" : "What holds the two edges")} {(areZippers ? "share" : "shares")} it, and the worst-placed stretch bears {factors.Edge.DecimalFractions:0.##} times its share; a pocket bears its part when the {(areZippers ? "zipper" : "edge")} beside it has come open. Speeds are those of gusts. Flutter is not reckoned: cloth that shakes breaks stitches and cells at loads far below these."));
         var column = (flow.WidthMm - 62) / 3;
-        var table = new Table([new("Gust", 40), new("Force", 22), new("Lifts the carrier", column), new("Worst stretch of a zipper", column), new("A pocket, zipper open", column)]);
+        var table = new Table([new("Gust", 40), new("Force", 22), new("Lifts the carrier", column), new(areZippers ? "Worst stretch of a zipper" : "Worst stretch of an edge", column), new(areZippers ? "A pocket, zipper open" : "A pocket, edge open", column)]);
         flow.Rows(table, Knots.Select(knots => Row(hold, content, Speed.FromKnots(knots))));
         flow.Text(string.Empty);
         flow.Text("The parts hold to gusts of: " + string.Join("; ", hold.Holds.Select(part => $"{part.Subject} {Most(part.HoldsTo)}")) + ". New parts: sun and salt halve thread in a few years.");
@@ -27,13 +28,13 @@ internal static class WindSection
 
     private static ImmutableArray<string> Row(HoldDown hold, ReportContent content, Speed gust)
     {
-        var worst = content.Patterns.Mounted.Fastened.Zippers.MinBy(zipper => zipper.Choice.Run.Millimeters)!;
+        var worst = content.Patterns.Mounted.Fastened.Edges.MinBy(edge => edge.Run.Millimeters)!;
         return
         [
             QuantityWords.Of(gust),
             $"{Wind.Beaufort(gust)}",
             QuantityWords.Of(hold.UpliftAt(gust)),
-            QuantityWords.Of(hold.ZipperLoadAt(gust, worst)),
+            QuantityWords.Of(hold.EdgeLoadAt(gust, worst)),
             QuantityWords.Of(hold.PocketLoadAt(gust)),
         ];
     }

@@ -13,7 +13,8 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
     public const int LastMonth = 60;
 
     /// <summary>What is done after the first strong wind, on whatever day that is.</summary>
-    public const string FirstWind = "After the first strong wind: look at the pockets' mouths, the zippers' ends, every row of stitches, and the rim of the panel. Mend before it goes out again.";
+    public static string FirstWindOf(MountSpec mount) =>
+        $"After the first strong wind: look at the pockets' mouths, {MountCare.Ends(mount)}, every row of stitches, and the rim of the panel. Mend before it goes out again.";
 
     /// <summary>Words in a cloth's name that tell of a coating, which is washed and never proofed.</summary>
     private static readonly string[] Coatings = ["vinyl", "PVC", "coated", "laminate", "mesh"];
@@ -35,7 +36,11 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
     private static IEnumerable<CareTask> TasksOf(CarrierJob job)
     {
         yield return new("six-month-check", "Six-month check", "Go through the card's list, with the carrier off the top.", new(6, 6), "common practice, no source");
-        yield return new("zipper-wax", "Wash and wax the zippers", "Rinse out the salt, free a stiff slider with vinegar, rinse again, rub the teeth with a candle or zipper wax.", new(6, 6), "vinegar and wax: a boating column, 2017; the interval is common practice, no source");
+        foreach (var task in MountCare.Tasks(job.Fastenings.Mount))
+        {
+            yield return task;
+        }
+
         yield return new("output", "Compare the output", "Measure as on the day of the form: clear noon, the battery not full, the same season.", new(12, 12), "Practical Sailor, \"Solar panel self-destruction\"");
         yield return new("connectors", "Look at cable and connectors", "Cover the panel first. Look for cracks, green or black contacts, water; whoever may do so parts and cleans them dry.", new(12, 12), "from memory; connectors closed wet corrode: an engineers' forum");
         yield return new("cable-jacket", "Look hard at the cable's jacket", "Bend it gently where the sun lies on it; replace it when it is chalky or cracked.", new(60, 60), "5 to 10 years in sun; single source");
@@ -65,16 +70,22 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
 
     private static IEnumerable<CareTask> HookAndLoop(CarrierJob job)
     {
-        if (job.Care.HasHookAndLoop)
+        if (UsesHookAndLoop(job))
         {
             yield return new("hook-and-loop-try", "Try the hook-and-loop", "Press it, pull it: it must hold as it did when new.", new(12, 6), "Practical Sailor, a test of hook-and-loop in the sun");
             yield return new("hook-and-loop-new", "Replace the hook-and-loop", "Unpick it and sew on new.", new(24, 24), "nothing is left of its strength after 2 to 4 years of sun: Practical Sailor, a test of hook-and-loop in the sun");
         }
     }
 
+    private static bool UsesHookAndLoop(CarrierJob job) => job.Care.HasHookAndLoop || job.Fastenings.Mount.Uses(MountKind.HookAndLoop);
+
     private static IEnumerable<string> Checks(CarrierJob job)
     {
-        yield return "Zippers: run from end to end by hand; teeth whole; ends capped.";
+        foreach (var check in MountCare.Checks(job.Fastenings.Mount))
+        {
+            yield return check;
+        }
+
         yield return "Thread: pick at a row in the sunniest place with a fingernail.";
         yield return "Bond: the rim of the panel is down all round.";
         yield return "Pockets and corners: no worn mouth, no broken row.";
@@ -83,7 +94,7 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
         yield return "Under the carrier: clean and dry.";
         yield return "Fit: it closes without force; if not, cloth has shrunk.";
         yield return "Cable: no crack, no scraped jacket, connectors dry and locked.";
-        if (job.Care.HasHookAndLoop)
+        if (UsesHookAndLoop(job))
         {
             yield return "Hook-and-loop: holds as it did when new.";
         }

@@ -17,6 +17,7 @@ public static class OrderList
         [
             Cloth(patterns, plan),
             .. ZipperOrder.Of(patterns),
+            .. MountOrder.Of(patterns),
             .. SewingOrder.Of(patterns, seams),
             .. BondSupplies.Of(patterns),
             .. Grommet(patterns),

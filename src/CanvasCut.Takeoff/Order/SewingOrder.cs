@@ -15,7 +15,7 @@ internal static class SewingOrder
     private static readonly Length ANeedleSews = Length.FromMeters(20);
 
     public static IEnumerable<OrderLine> Of(PatternSet patterns, ImmutableArray<SewnSeam> seams) =>
-        [Thread(patterns.Job, seams), Needles(patterns.Job, seams), Basting(patterns.Job, seams), .. Binding(patterns)];
+        [Thread(patterns.Job, seams), Needles(patterns.Job, seams), Basting(patterns, seams), .. Binding(patterns)];
 
     private static OrderLine Thread(CarrierJob job, ImmutableArray<SewnSeam> seams)
     {
@@ -44,9 +44,12 @@ internal static class SewingOrder
     }
 
     /// <summary>One run of tape for each seam, whatever its rows: as long as its longest row on each side of the work.</summary>
-    private static OrderLine Basting(CarrierJob job, ImmutableArray<SewnSeam> seams)
+    private static OrderLine Basting(PatternSet patterns, ImmutableArray<SewnSeam> seams)
     {
-        ImmutableArray<SewnSeam> basted = [.. seams.Where(seam => seam.Kind is SeamKind.Hems or SeamKind.Zipper or SeamKind.Edges or SeamKind.Webbing && seam.Copies == 1)];
+        var job = patterns.Job;
+        var fastened = patterns.Mounted.Fastened;
+        string[] edges = [.. fastened.Zippers.IsEmpty ? [] : new[] { "zipper halves" }, .. fastened.Flaps.IsEmpty ? [] : new[] { "flaps" }];
+        ImmutableArray<SewnSeam> basted = [.. seams.Where(seam => seam.Kind is SeamKind.Hems or SeamKind.Zipper or SeamKind.Edges or SeamKind.Webbing or SeamKind.Mount && seam.Copies == 1)];
         var grade = job.Workshop.Supplies.Tapes.Basting;
         var length = OrderList.WithWaste(Sum(basted, seam => OneRun(seam, job.Workshop.Sewing.Rows)));
         var (bought, rounding) = SoldBy.Of(length, grade.Sold, job.Units);
@@ -55,7 +58,7 @@ internal static class SewingOrder
             bought,
             "one run a seam, 15 % waste",
             rounding,
-            Use(basted, "hems, zipper halves, pockets, strips, patches, webbing"));
+            Use(basted, $"hems, {string.Join(", ", edges)}, pockets, strips, patches, webbing"));
     }
 
     /// <summary>Hems have one row, webbing one along each of two edges; what else is sewn with the job's rows has as many.</summary>
@@ -64,6 +67,7 @@ internal static class SewingOrder
         SeamKind.Hems => seam.Sewn,
         SeamKind.Webbing => seam.Sewn / 2,
         SeamKind.Zipper => seam.Sewn / rows,
+        SeamKind.Mount => seam.Sewn / seam.Rows.Length,
         _ => seam.Rows.Length >= 4 && seam.Rows.Length % rows == 0 ? seam.Sewn / rows : seam.Sewn,
     };
 

@@ -7,8 +7,8 @@ namespace CanvasCut.Takeoff;
 /// <summary>Zippers: in stock lengths, or from the roll with sliders and stops.</summary>
 internal static class ZipperOrder
 {
-    public static IEnumerable<OrderLine> Of(PatternSet patterns) => patterns.Job.Fastenings.Zipper.Kind == ZipperKind.Continuous
-        ? FromRoll(patterns)
+    public static IEnumerable<OrderLine> Of(PatternSet patterns) => patterns.Mounted.Fastened.Zippers.IsEmpty ? []
+        : patterns.Job.Fastenings.Zipper.Kind == ZipperKind.Continuous ? FromRoll(patterns)
         : FromStock(patterns);
 
     private static IEnumerable<OrderLine> FromStock(PatternSet patterns)

@@ -11,7 +11,7 @@ internal enum TopLayer
     /// <summary>Under the cloth, against the tube.</summary>
     Chafe,
 
-    /// <summary>The top's zipper halves.</summary>
+    /// <summary>The top's zipper halves, or what stands for them.</summary>
     Zipper,
 
     /// <summary>The corner pockets, which may go over a zipper's end.</summary>
@@ -25,8 +25,9 @@ internal enum TopLayer
 /// <param name="Name">As in "forward zipper".</param>
 /// <param name="Layer">What it lies on and under.</param>
 /// <param name="Outline">Where it lies, in the plan of the top; convex.</param>
-/// <param name="Piece">The piece it is made of; null for a zipper.</param>
-internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, WholePiece? Piece)
+/// <param name="Piece">The piece it is made of; null for a zipper or a tape.</param>
+/// <param name="Edge">The fastening it is a part of; null for others.</param>
+internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, WholePiece? Piece, EdgePlace? Edge = null)
 {
     /// <summary>The area two parts must share to be in each other's way; less is round-off.</summary>
     private const double LeastOverlapMm2 = 1;
@@ -41,10 +42,17 @@ internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, Who
         return
         [
             .. subject.Chafe.Select(piece => new TopPart(InSentence(piece), TopLayer.Chafe, Outline.Of(ChafeBox(subject, piece)), piece)),
-            .. mounted.Zippers.Select(zipper => new TopPart($"{Words.Of(zipper.Side)} zipper", TopLayer.Zipper, Outline.Of(zipper.Band), null)),
+            .. mounted.Zippers.Select(zipper => new TopPart($"{Words.Of(zipper.Side)} zipper", TopLayer.Zipper, Outline.Of(zipper.Band), null, zipper)),
+            .. mounted.Flaps.Select(flap => OfFlap(subject, flap)),
             .. mounted.Pockets.Zip(subject.Pockets, (pocket, piece) => new TopPart(InSentence(piece), TopLayer.Pocket, pocket.Outline, piece)),
             .. mounted.Strips.Zip(subject.Strips, (strip, piece) => new TopPart(InSentence(piece), TopLayer.Strip, Outline.Of(strip.Finished), piece)),
         ];
+    }
+
+    private static TopPart OfFlap(WorkSubject subject, FlapPlace flap)
+    {
+        var piece = subject.MountStrips.FirstOrDefault(strip => strip.Id.EndsWith(Words.Of(flap.Side), StringComparison.Ordinal));
+        return new(piece is null ? $"{Words.Of(flap.Side)} loop tape" : InSentence(piece), TopLayer.Zipper, Outline.Of(flap.OnTop), piece, flap);
     }
 
     private static string InSentence(WholePiece piece) => char.ToLowerInvariant(piece.Name[0]) + piece.Name[1..];

@@ -75,8 +75,17 @@ public static class WorkParts
     /// <summary>A zipper cut to its run and ticked.</summary>
     public static string Trimmed(Side side) => $"{Words.Of(side)} zipper, trimmed and ticked";
 
-    /// <summary>A zipper with one half on the carrier.</summary>
-    public static string OnCarrier(Side side) => $"{Words.Of(side)} zipper, on the carrier";
+    /// <summary>What holds an edge, its half on the carrier.</summary>
+    public static string OnCarrier(EdgePlace edge) => $"{edge.Name}, on the carrier";
+
+    /// <summary>The fasteners of an edge, set in the carrier's flap.</summary>
+    public static string SetInCarrier(EdgePlace edge) => $"{edge.Name}, set in the carrier";
+
+    /// <summary>The fasteners of an edge, set on the top.</summary>
+    public static string SetOnTop(EdgePlace edge) => $"{edge.Name}, set on the top";
+
+    /// <summary>The carrier held where it will lie, the top's part of its fastenings with it.</summary>
+    public const string TapedCarrier = "carrier, taped in its place";
 
     /// <summary>A part that is sewn to the top.</summary>
     public static string OnTop(string part) => $"{part}, on the top";

@@ -31,7 +31,9 @@ internal sealed class WorkSubject
         Strips = Wholes("weather-strip-");
         Chafe = Wholes("chafe-patch-");
         Carrier = Wholes("carrier")[0];
-        EndCap = Wholes("zipper-end-cap")[0];
+        EndCap = Wholes("zipper-end-cap").FirstOrDefault();
+        Flaps = Wholes("mount-flap-");
+        MountStrips = Wholes("mount-strip-");
         ExitPatch = Wholes("cable-exit-patch").FirstOrDefault();
         TopParts = TopPart.All(this);
     }
@@ -42,9 +44,21 @@ internal sealed class WorkSubject
 
     public ImmutableArray<ZipperPlace> Zippers => Patterns.Mounted.Fastened.Zippers;
 
+    public ImmutableArray<EdgePlace> Edges => Patterns.Mounted.Fastened.Edges;
+
+    /// <summary>What there is on the carrier when an edge's half is ready to be closed.</summary>
+    public IEnumerable<string> CarrierSides => Edges.Select(edge => edge is FlapPlace { Fasteners: not null } ? WorkParts.SetInCarrier(edge) : WorkParts.OnCarrier(edge));
+
     public WholePiece Carrier { get; }
 
-    public WholePiece EndCap { get; }
+    /// <summary>The caps of the zippers' ends; null without zippers.</summary>
+    public WholePiece? EndCap { get; }
+
+    /// <summary>The carrier's flaps, where it has them.</summary>
+    public ImmutableArray<WholePiece> Flaps { get; }
+
+    /// <summary>What lies under or against the flaps on the top.</summary>
+    public ImmutableArray<WholePiece> MountStrips { get; }
 
     public WholePiece? ExitPatch { get; }
 
@@ -55,10 +69,16 @@ internal sealed class WorkSubject
     public ImmutableArray<WholePiece> Chafe { get; }
 
     /// <summary>The pieces that are finished by themselves and then sewn to the top.</summary>
-    public IEnumerable<WholePiece> TopPieces => [.. Pockets, .. Strips, .. Chafe];
+    public IEnumerable<WholePiece> TopPieces => [.. Pockets, .. Strips, .. MountStrips, .. Chafe];
 
     /// <summary>All that is sewn to the top, what lies lowest first.</summary>
     public ImmutableArray<TopPart> TopParts { get; }
+
+    /// <summary>The piece of a flap.</summary>
+    public WholePiece FlapOf(FlapPlace flap) => Flaps.Single(piece => piece.Id.EndsWith(Words.Of(flap.Side), StringComparison.Ordinal));
+
+    /// <summary>What is sewn to the top for a flap.</summary>
+    public TopPart TopPartOf(FlapPlace flap) => TopParts.Single(part => part.Edge == flap);
 
     /// <summary>Whether the panel is bonded before the top is marked.</summary>
     public bool IsBondFirst => Job.Work.Order == BondOrder.BondFirst;

@@ -21,6 +21,8 @@ public sealed partial class AnyJobTests
         "[pocket]\nleg = \"30 mm\"\n", "[pocket]\nleg = \"400 mm\"\nover_zipper = false\n", "[pocket]\nmouth = { turn_under = \"40 mm\", width = \"100 mm\" }\n",
         "[weather_strip]\nedges = [\"forward\", \"aft\"]\noverlap = \"0 mm\"\n", "[weather_strip]\nedges = []\n", "[sewing]\nrows = 1\n",
         "[chafe]\nturn_under = \"0 mm\"\nwidth_beyond_tube = \"0 mm\"\n", "[paper]\nsize = \"A3\"\noverlap = \"0 mm\"\n", "[zipper]\nsetback = \"0 mm\"\n",
+        "[mount]\nforward = \"snaps\"\naft = \"twist\"\n", "[mount]\nforward = \"hook-and-loop\"\naft = \"lacing\"\n", "[mount]\naft = \"snaps\"\nsnaps = { width = \"15 mm\" }\n",
+        "[mount]\nforward = \"lacing\"\naft = \"hook-and-loop\"\nlacing = { pitch = \"60 mm\", end_distance = \"20 mm\" }\n", "[mount]\nforward = \"twist\"\nsetback = \"0 mm\"\n",
     ];
 
     private static readonly ImmutableArray<string> Bases =

@@ -91,6 +91,21 @@ public sealed class EverythingTests
     }
 
     [Fact]
+    public void What_holds_the_edges_is_read() =>
+        Assert.Equal(
+            new MountSpec(
+                MountKind.Snaps,
+                MountKind.Lacing,
+                Mm(31),
+                new(
+                    new(Mm(32), new(Mm(90), Mm(33)), Mm(14), Force.FromNewtons(60)),
+                    new(Mm(42), new(Mm(210), Mm(43)), Mm(21), Force.FromPoundsForce(20)),
+                    new(Mm(28), new(Mm(110), Mm(44)), Mm(17), Force.FromNewtons(90)),
+                    Mm(29),
+                    new(Mm(45), Force.FromNewtons(5)))),
+            Job.Fastenings.Mount);
+
+    [Fact]
     public void The_workshop_and_the_limits_are_read()
     {
         Assert.Equal(

@@ -45,6 +45,7 @@ public sealed partial class StarterTests
         Assert.Equal(byDefault.Panel.Body with { Mass = job.Panel.Body.Mass }, job.Panel.Body);
         Assert.Equal(byDefault.Carrier with { Position = job.Carrier.Position }, job.Carrier);
         Assert.Equal(byDefault.Fastenings.Pocket with { Leg = job.Fastenings.Pocket.Leg }, job.Fastenings.Pocket);
+        Assert.Equal(byDefault.Fastenings.Mount, job.Fastenings.Mount);
         Assert.Equal(byDefault.Fastenings.Chafe, job.Fastenings.Chafe);
         Assert.Equal(byDefault.Fastenings.Zipper.Stock, job.Fastenings.Zipper.Stock);
         Assert.Equal(byDefault.Fastenings.Zipper with { Stock = [] }, job.Fastenings.Zipper with { Stock = [] });

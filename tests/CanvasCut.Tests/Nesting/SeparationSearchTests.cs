@@ -36,24 +36,6 @@ public sealed class SeparationSearchTests
             threads: 1);
 
     /// <summary>
-    /// The sixteen pieces of R. Dighe, M. Jakiela, "Solving pattern nesting problems with genetic algorithms employing
-    /// task decomposition and contact detection", Evolutionary Computation 3 (1996), as the ESICUP data sets give them
-    /// (dighe1). They are a square of 100 cut up, so that no layout on a strip of 100 is shorter than 100. By hulls
-    /// alone they lie about a fifth longer.
-    /// </summary>
-    [Fact]
-    public void The_pieces_of_a_square_cut_up_are_laid_as_a_square_again()
-    {
-        var items = PublishedPieces.Dighe1.Select((corners, i) => new NestingItem($"piece {i}", new(corners), 1, AllowedTurns.None));
-        var task = new NestingTask([.. items], 100, 0);
-        var layout = Search.Find(task, new(NestingBudget.OfSteps(3_000_000)))!;
-
-        Assert.Equal(10000, task.AreaMm2, 1e-9);
-        Assert.Empty(LayoutCheck.Faults(layout));
-        Assert.InRange(layout.LengthMm, 100, 103);
-    }
-
-    /// <summary>
     /// Four angles, 50 on a side and 10 thick, on a strip of 60. Worked by hand: two, the one turned by half, lie in a
     /// square of 60, so that 120 is enough for all; by area none is shorter than 4 · 900 / 60 = 60.
     /// </summary>

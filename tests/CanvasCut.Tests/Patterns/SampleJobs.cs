@@ -24,6 +24,17 @@ internal static class SampleJobs
 
     public static WeatherStripSpec Strip { get; } = new([Side.Forward], Mm(15.9), Mm(12.7), new(Mm(12.7), Mm(12.7)), Mm(25.4));
 
+    public static MountSpec Mount { get; } = new(
+        MountKind.Zipper,
+        MountKind.Zipper,
+        Mm(25.4),
+        new(
+            new(Mm(25.4), new(Mm(101.6), Mm(63.5)), Mm(15), null),
+            new(Mm(38.1), new(Mm(203.2), Mm(76.2)), Mm(20), null),
+            new(Mm(25.4), new(Mm(101.6), Mm(114.3)), Mm(16), null),
+            Mm(25.4),
+            new(Mm(38.1), Force.FromPoundsForce(1))));
+
     public static ClothSpec Cloth { get; } = new(
         "test cloth",
         new(Mm(1524), Mm(12.7), Mm(100)),
@@ -53,7 +64,7 @@ internal static class SampleJobs
         Top(1600, 1800, [BowAt(60), BowAt(1540)]),
         Panel(1100, 550),
         Carrier,
-        new(Zipper, Pocket, Strip, new(Mm(38.1), Mm(12.7))),
+        new(Zipper, Pocket, Strip, new(Mm(38.1), Mm(12.7)), Mount),
         new(Cloth, new(Mm(4.5), "thread", 2), new("A4", Mm(210), Mm(297), Mm(10), Mm(10)), new(DxfUnit.Millimetre, HasArcs: false, IsOneFilePerPiece: false), new(null, SingleStroke: false), Supplies, new(0, null, [Mm(1168.4), Mm(1524)])),
         new(1.5, Mm(10), Mm(10), Mm(3), new(0.025, Mm(5), Mm(6), 0.01, 0.005), Mm(4)),
         Conditions,
@@ -81,6 +92,11 @@ internal static class SampleJobs
             Zipper = zipper ?? job.Fastenings.Zipper,
             WeatherStrip = strip ?? job.Fastenings.WeatherStrip,
         },
+    };
+
+    public static CarrierJob Held(this CarrierJob job, MountKind forward, MountKind aft) => job with
+    {
+        Fastenings = job.Fastenings with { Mount = job.Fastenings.Mount with { Forward = forward, Aft = aft } },
     };
 
     public static CarrierJob On(this CarrierJob job, ClothSpec cloth) => job with { Workshop = job.Workshop with { Cloth = cloth } };

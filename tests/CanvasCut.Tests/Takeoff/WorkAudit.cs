@@ -114,6 +114,20 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
             }
         }
 
+        foreach (var flap in patterns.Mounted.Fastened.Flaps.Where(flap => flap.Fasteners is not null))
+        {
+            var name = $"set-{CanvasCut.Patterns.Words.Of(flap.Side)}-{CanvasCut.Patterns.Words.Table(flap.Kind)}";
+            if (Of($"{name}-carrier").Number > bond.Number)
+            {
+                yield return $"{name}-carrier hammers on the carrier after the bond";
+            }
+
+            if (Of($"{name}-carrier").Number > mark || Of($"{name}-top").Number < mark || Of($"{name}-top").Number > back)
+            {
+                yield return $"{name}-top is not set where the carrier's own marked it";
+            }
+        }
+
         var lifted = Of("prove-bond").Start - Of("cure").End;
         if (lifted < patterns.Job.Work.Cure - Slack || Of("fit").Start < Of("cure").End + patterns.Job.Work.Cure - Slack)
         {
@@ -165,6 +179,12 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
         foreach (var zipper in fastened.Zippers)
         {
             yield return ($"{CanvasCut.Patterns.Words.Of(zipper.Side)}-zipper", 1, Outline.Of(zipper.Band));
+        }
+
+        foreach (var flap in fastened.Flaps)
+        {
+            var side = CanvasCut.Patterns.Words.Of(flap.Side);
+            yield return (flap.Kind == CanvasCut.Design.MountKind.HookAndLoop ? $"{side}-loop-tape" : $"mount-strip-{side}", 1, Outline.Of(flap.OnTop));
         }
 
         foreach (var pocket in fastened.Pockets)

@@ -42,7 +42,10 @@ public sealed class WorkOrderTests
             iter: 300);
 
         // The proof would be empty if no job had these.
-        string[] kinds = ["split carrier", "cable exit", "chafe patch", "no strip", "two strips", "bond first", "sew first"];
+        string[] kinds =
+        [
+            "split carrier", "cable exit", "chafe patch", "no strip", "two strips", "bond first", "sew first", "zippers", "snaps", "twist", "hook-and-loop", "lacing",
+        ];
         Assert.All(kinds, kind => Assert.True(seen.GetValueOrDefault(kind) > 0, kind));
     }
 
@@ -151,6 +154,12 @@ public sealed class WorkOrderTests
         Count("chafe patch", patterns.TopPieces.Any(piece => piece.Title.Id.StartsWith("chafe", StringComparison.Ordinal)));
         Count("no strip", strips == 0);
         Count("two strips", strips == 2);
+        Count("zippers", patterns.Mounted.Fastened.Flaps.IsEmpty);
+        foreach (var (kind, name) in new[] { (MountKind.Snaps, "snaps"), (MountKind.Twist, "twist"), (MountKind.HookAndLoop, "hook-and-loop"), (MountKind.Lacing, "lacing") })
+        {
+            Count(name, patterns.Job.Fastenings.Mount.Uses(kind));
+        }
+
         Count("bond first", patterns.Job.Work.Order == BondOrder.BondFirst);
         Count("sew first", patterns.Job.Work.Order == BondOrder.SewFirst);
     }

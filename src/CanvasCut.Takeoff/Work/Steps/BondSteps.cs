@@ -32,7 +32,7 @@ internal static class BondSteps
 
     private static WorkStep Lay(WorkSubject subject) =>
         Step(new("bond", WorkStage.Bond, WorkKind.Bond, "Bond the panel to the carrier", "Wipe webbing and panel with alcohol and water, half and half, one way, and let them dry. Lay the tape, then the panel at its marks from one edge, and roll it down hard. Leave it 20 minutes before you move it."))
-            .Using([.. subject.Zippers.Select(zipper => WorkParts.OnCarrier(zipper.Side)), .. subject.IsBondFirst ? Array.Empty<string>() : [WorkParts.StretchedTop]])
+            .Using([.. subject.CarrierSides, .. subject.IsBondFirst ? Array.Empty<string>() : [WorkParts.StretchedTop]])
             .Making(WorkParts.LaidPanel)
             .Closing(WorkAccess.CarrierUnderNeedle)
             .Taking(Duration.FromMinutes(60))

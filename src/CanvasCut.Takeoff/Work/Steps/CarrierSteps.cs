@@ -17,8 +17,9 @@ internal static class CarrierSteps
         Flat(subject),
         Hem(subject),
         .. subject.Zippers.Select(zipper => Trim(subject, zipper)),
-        Cap(subject),
+        .. subject.EndCap is { } caps ? [Cap(subject, caps)] : Array.Empty<WorkStep>(),
         .. subject.Zippers.Select(zipper => SewZipper(subject, zipper)),
+        .. subject.Patterns.Mounted.Fastened.Flaps.SelectMany(flap => FlapSteps.OnCarrier(subject, flap)),
     ];
 
     private static WorkStep Flat(WorkSubject subject)
@@ -90,17 +91,17 @@ internal static class CarrierSteps
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(Band(subject, zipper))));
     }
 
-    private static WorkStep Cap(WorkSubject subject) =>
+    private static WorkStep Cap(WorkSubject subject, WholePiece caps) =>
         Step(new("cap-zippers", WorkStage.Carrier, WorkKind.Machine, "Cap the zippers' cut ends", $"Fold a cap over each cut end of each half, {(IsTurned(subject) ? "its edges turned under" : "its edges sealed with a hot knife")}, and sew it two or three times across, clear of the teeth that close."))
-            .On(subject.EndCap.Widths)
-            .Using([.. subject.EndCap.Flat, .. subject.Zippers.Select(zipper => WorkParts.Trimmed(zipper.Side))])
+            .On(caps.Widths)
+            .Using([.. caps.Flat, .. subject.Zippers.Select(zipper => WorkParts.Trimmed(zipper.Side))])
             .Making(WorkParts.CappedZippers)
             .Needing(WorkAccess.TapeEnds)
-            .Taking(WorkTimes.RoundedUp(WorkTimes.SetUp + Duration.FromMinutes(5 * subject.EndCap.Widths.Sum(piece => piece.Title.Quantity))))
+            .Taking(WorkTimes.RoundedUp(WorkTimes.SetUp + Duration.FromMinutes(5 * caps.Widths.Sum(piece => piece.Title.Quantity))))
             .With("machine or needle and palm")
             .Until("No raw end shows; the slider runs from end to end.")
             .Minding(IsTurned(subject) ? string.Empty : "A hot knife burns, and its fumes are bad: gloves, and work in the open.")
-            .Seen(WorkPicture.Of(subject.EndCap.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
+            .Seen(WorkPicture.Of(caps.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
 
     private static bool IsTurned(WorkSubject subject) => subject.Patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero;
 
@@ -108,7 +109,7 @@ internal static class CarrierSteps
         Step(new($"sew-zipper-{Words.Of(zipper.Side)}-carrier", WorkStage.Carrier, WorkKind.Machine, $"Sew the {Words.Of(zipper.Side)} zipper to the carrier", "Tape one half down with the zipper closed, ticks on ticks, from the middle outward; open it and sew all rows from end to end without stretching the tape."))
             .On(subject.Carrier.Widths)
             .Using(WorkParts.HemmedCarrier, WorkParts.CappedZippers)
-            .Making(WorkParts.OnCarrier(zipper.Side))
+            .Making(WorkParts.OnCarrier(zipper))
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Closing(WorkAccess.TapeEnds)
             .Taking(WorkTimes.Sewing(zipper.Choice.Run * subject.Job.Workshop.Sewing.Rows))

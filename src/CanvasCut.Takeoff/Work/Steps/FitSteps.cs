@@ -20,8 +20,17 @@ internal static class FitSteps
         yield return Look(subject);
     }
 
+    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.Flaps.IsEmpty;
+
+    /// <summary>As in "zip forward, then aft".</summary>
+    private static string Closing(WorkSubject subject)
+    {
+        var (forward, aft) = (MountText.Close(subject.Edges[0].Kind), MountText.Close(subject.Edges[1].Kind));
+        return forward == aft ? $"{forward} forward, then aft" : $"{forward} forward, then {aft} aft";
+    }
+
     private static WorkStep Fit(WorkSubject subject) =>
-        Step(new("fit", WorkStage.Fit, WorkKind.Hand, "Fit the carrier", "Slide the corners into their pockets, zip forward, then aft; lay the strip over the zipper. Take it off and put it on again once."))
+        Step(new("fit", WorkStage.Fit, WorkKind.Hand, "Fit the carrier", $"Slide the corners into their pockets, {Closing(subject)}; lay the strip over the {(HasZippersOnly(subject) ? "zipper" : "edge")}. Take it off and put it on again once."))
             .Using(BondSteps.Result(subject), WorkParts.StretchedTop)
             .Making(WorkParts.Fitted)
             .Needing(WorkAccess.TopStretched)
@@ -29,7 +38,7 @@ internal static class FitSteps
             .Taking(Duration.FromMinutes(20))
             .With("hands")
             .When("In a calm.")
-            .Until("Both zippers close by hand; no cell is covered; the box presses on nothing; the corners sit in their pockets.")
+            .Until($"Both {(HasZippersOnly(subject) ? "zippers" : "edges")} close by hand; no cell is covered; the box presses on nothing; the corners sit in their pockets.")
             .Minding("Work at height. The panel is a sail: in any wind two people hold it.")
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.PanelBox), .. subject.TopParts.Select(part => part.Outline)]));
 
@@ -57,7 +66,7 @@ internal static class FitSteps
             .Seen(WorkPicture.OnTop(Outline.Of(subject.Patterns.Mounted.CellBox)));
 
     private static WorkStep Look(WorkSubject subject) =>
-        Step(new("look-again", WorkStage.Fit, WorkKind.Look, "Look at it after a day", "Look at seams, zippers, pockets and the bond; then as care.pdf says, first after the first strong wind."))
+        Step(new("look-again", WorkStage.Fit, WorkKind.Look, "Look at it after a day", $"Look at seams, {(HasZippersOnly(subject) ? "zippers" : "edges")}, pockets and the bond; then as care.pdf says, first after the first strong wind."))
             .Using(WorkParts.Tested)
             .Making(WorkParts.Done)
             .Taking(Duration.FromMinutes(10))

@@ -12,8 +12,17 @@ internal static class TopPieceSteps
         .. subject.TopPieces.SelectMany(piece => JoinSteps.Of(subject, piece, WorkStage.TopPieces)),
         .. subject.Pockets.Select(piece => Ready(subject, piece, ("Hem the mouth", "Hem the mouth; it runs on the bias, so do not pull. Turn both legs under and press or tape them."), WorkKind.Machine)),
         .. subject.Strips.Select(piece => Ready(subject, piece, ("Hem three sides", "Hem the ends and the free edge; turn the seam edge under and tape it."), WorkKind.Machine)),
+        .. subject.MountStrips.Select(piece => Ready(subject, piece, HowTo(subject, piece), IsFlap(subject, piece) ? WorkKind.Machine : WorkKind.Hand)),
         .. subject.Chafe.Select(piece => Ready(subject, piece, ("Turn the edges under", "Turn all edges under and tape or press them."), WorkKind.Hand)),
     ];
+
+    /// <summary>A lacing's flap on the top has two plies; a strip under fasteners has one.</summary>
+    private static bool IsFlap(WorkSubject subject, WholePiece piece) =>
+        subject.TopParts.Single(part => part.Piece == piece).Edge?.Kind == Design.MountKind.Lacing;
+
+    private static (string Name, string Do) HowTo(WorkSubject subject, WholePiece piece) => IsFlap(subject, piece)
+        ? ("Fold and close", "Turn all raw edges in, fold the flap in half and close its ends.")
+        : ("Turn the edges under", "Turn all edges under and tape or press them.");
 
     private static WorkStep Ready(WorkSubject subject, WholePiece piece, (string Name, string Do) what, WorkKind kind) =>
         Step(new($"ready-{piece.Id}", WorkStage.TopPieces, kind, $"{what.Name}: {piece.Name}", what.Do))

@@ -16,15 +16,17 @@ internal static class TopSteps
         Mark(subject),
         TakeOff(subject),
         .. subject.TopParts.Select(part => Sew(subject, part)),
+        .. subject.Patterns.Mounted.Fastened.Flaps.SelectMany(flap => FlapSteps.OnTop(subject, flap)),
         PutBack(subject),
     ];
 
     private static WorkStep TapeDown(WorkSubject subject)
     {
         var laid = subject.IsBondFirst ? string.Empty : " Lay the panel on it, loose, while you do so.";
-        return Step(new("tape-to-top", WorkStage.Mark, WorkKind.Mark, "Tape the zippers to the top", $"Zip the top's halves on. Lay the carrier on the stretched top at its marks, smooth it from the middle, and tape the halves down, both ends first.{laid}"))
-            .Using(subject.IsBondFirst ? [BondSteps.Result(subject)] : subject.Zippers.Select(zipper => WorkParts.OnCarrier(zipper.Side)))
-            .Making(WorkParts.TapedZippers)
+        var (name, what) = HasZippersOnly(subject) ? ("Tape the zippers to the top", "the halves") : ("Tape the carrier to the top", "its edges, and what is sewn to the top beside them,");
+        return Step(new("tape-to-top", WorkStage.Mark, WorkKind.Mark, name, $"{MountText.TapeDown(subject.Patterns.Mounted.Fastened)} Lay the carrier on the stretched top at its marks, smooth it from the middle, and tape {what} down, both ends first.{laid}"))
+            .Using(subject.IsBondFirst ? [BondSteps.Result(subject)] : subject.CarrierSides)
+            .Making(Taped(subject))
             .Needing(WorkAccess.TopStretched)
             .Opening(WorkAccess.CarrierInPlace)
             .Taking(Duration.FromMinutes(45))
@@ -32,13 +34,20 @@ internal static class TopSteps
             .When($"In a calm; not on a cold day, for cold cloth is short: {subject.Degrees(BondSteps.LeastSurface)} or warmer. The top stretched as it is used.")
             .Until($"No wrinkle in carrier or top; the corners agree with the table of marks within {subject.Text(3)}; the diagonals are equal within {subject.Text(3)}.")
             .Minding(Height)
-            .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Zippers.Select(zipper => Outline.Of(zipper.Band))]));
+            .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Edges.Select(edge => Outline.Of(edge.Band))]));
     }
 
+    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.Flaps.IsEmpty;
+
+    private static string Taped(WorkSubject subject) => HasZippersOnly(subject) ? WorkParts.TapedZippers : WorkParts.TapedCarrier;
+
+    /// <summary>As in "Then unzip the carrier."; what was taped to the top stays there.</summary>
+    private static string TakenOff(WorkSubject subject) => HasZippersOnly(subject) ? "Then unzip the carrier." : "Then open what is closed and take the carrier off.";
+
     private static WorkStep Mark(WorkSubject subject) =>
-        Step(new("mark-pockets", WorkStage.Mark, WorkKind.Mark, "Mark pockets, strip and patches with the carrier in place", "Put each pocket over its corner with the carrier in it, and the strip over its zipper; mark their edges on the top. Mark the patches on its underside where the tubes touch. Then unzip the carrier."))
+        Step(new("mark-pockets", WorkStage.Mark, WorkKind.Mark, "Mark pockets, strip and patches with the carrier in place", $"Put each pocket over its corner with the carrier in it, and the strip over its {(HasZippersOnly(subject) ? "zipper" : "edge")}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)} {TakenOff(subject)}"))
             .On(subject.TopPieces.SelectMany(piece => piece.Widths))
-            .Using([WorkParts.TapedZippers, .. subject.TopPieces.Select(piece => WorkParts.Ready(piece.Id))])
+            .Using([Taped(subject), .. subject.TopPieces.Select(piece => WorkParts.Ready(piece.Id))])
             .Making(WorkParts.MarkedTop)
             .Needing(WorkAccess.TopStretched, WorkAccess.CarrierInPlace)
             .Taking(Duration.FromMinutes(15 + (5 * subject.TopPieces.Count())))
@@ -48,7 +57,7 @@ internal static class TopSteps
             .Seen(WorkPicture.OnTop(subject.TopParts.Where(part => part.Piece is not null).Select(part => part.Outline)));
 
     private static WorkStep TakeOff(WorkSubject subject) =>
-        Step(new("take-top-off", WorkStage.Mark, WorkKind.Hand, "Take the top off its frame", "Secure the tubes, then take the top off with the zipper halves taped to it."))
+        Step(new("take-top-off", WorkStage.Mark, WorkKind.Hand, "Take the top off its frame", HasZippersOnly(subject) ? "Secure the tubes, then take the top off with the zipper halves taped to it." : "Secure the tubes, then take the top off with whatever is taped to it."))
             .Using(WorkParts.MarkedTop)
             .Making(WorkParts.LooseTop)
             .Opening(WorkAccess.TopUnderNeedle)
@@ -56,45 +65,52 @@ internal static class TopSteps
             .Taking(Duration.FromMinutes(30))
             .With("a helper")
             .When("In a calm.")
-            .Until("All marks are still to be seen; the taped halves have not moved.")
+            .Until(HasZippersOnly(subject) ? "All marks are still to be seen; the taped halves have not moved." : "All marks are still to be seen; nothing that is taped has moved.")
             .Minding("A frame without its top can fold: tie it up. " + Height)
             .Seen(WorkPicture.OnTop(Outline.Of(Plan.Of(subject.Job.Top))));
 
     private static WorkStep Sew(WorkSubject subject, TopPart part)
     {
-        var rows = part.Piece?.Rows ?? subject.Zippers.Single(zipper => part.Name.StartsWith(Words.Of(zipper.Side), StringComparison.Ordinal)).Choice.Run * subject.Job.Workshop.Sewing.Rows;
-        return Step(new($"sew-{part.Piece?.Id ?? part.Name.Replace(' ', '-')}-top", WorkStage.Top, WorkKind.Machine, $"Sew to the top: {part.Name}", HowToSew(part.Layer)))
+        var rows = part.Piece?.Rows ?? part.Edge!.Run * (part.Edge is ZipperPlace ? subject.Job.Workshop.Sewing.Rows : 2);
+        return Step(new($"sew-{part.Piece?.Id ?? part.Name.Replace(' ', '-')}-top", WorkStage.Top, WorkKind.Machine, $"Sew to the top: {part.Name}", HowToSew(subject, part)))
             .On(part.Piece?.Widths ?? [])
             .Using([WorkParts.LooseTop, .. part.Piece is { } piece ? [WorkParts.Ready(piece.Id)] : Array.Empty<string>()])
             .Making(WorkParts.OnTop(part.Name))
             .Needing([WorkAccess.TopUnderNeedle, .. subject.TopParts.Where(part.IsUnder).Select(other => WorkAccess.Under(other.Name))])
             .Closing(WorkAccess.Under(part.Name))
             .Taking(WorkTimes.SewingOnTop(rows))
-            .With(part.Layer == TopLayer.Zipper ? "machine with a zipper foot" : "machine")
+            .With(part.Edge is ZipperPlace ? "machine with a zipper foot" : "machine")
             .When("The rest of the top rolled up beside the foot, nothing hanging.")
             .Until($"Within {subject.Text(2)} of its marks; each row begins and ends with {subject.Text(25)} of overstitching (US Army TM 10-8340).")
             .Minding("Support the cloth: its weight bends needles.")
             .Seen(WorkPicture.OnTop(part.Outline));
     }
 
-    private static string HowToSew(TopLayer layer) => layer switch
+    private static string HowToSew(WorkSubject subject, TopPart part) => part.Edge is FlapPlace flap ? HowToSew(flap) : part.Layer switch
     {
         TopLayer.Chafe => "Sew the patch to the underside, all round, before anything is sewn over it.",
         TopLayer.Zipper => "Sew the taped half, all rows, from end to end, ticks on their marks; the halves end level.",
         TopLayer.Pocket => "Sew both legs, all rows; the mouth stays open. Leave 5 to 10 mm (1/4 to 3/8 in) open at the lowest corner to drain.",
-        _ => "Sew the turned edge, all rows; the strip falls over the closed zipper.",
+        _ => $"Sew the turned edge, all rows; the strip falls over the closed {(HasZippersOnly(subject) ? "zipper" : "edge")}.",
+    };
+
+    private static string HowToSew(FlapPlace flap) => flap.Kind switch
+    {
+        Design.MountKind.HookAndLoop => "Sew the taped loop tape, both edges and both ends.",
+        Design.MountKind.Lacing => "Sew the flap down along its outer edge, all rows; its folded edge stays loose, toward the carrier.",
+        _ => "Sew the strip to the underside of the top, all round, under the marks.",
     };
 
     private static WorkStep PutBack(WorkSubject subject) =>
         Step(new("put-top-back", WorkStage.Top, WorkKind.Hand, "Put the top back on its frame", "Seal the rows against rain if the cloth's maker says so, then stretch the top as before."))
-            .Using([WorkParts.LooseTop, .. subject.TopParts.Select(part => WorkParts.OnTop(part.Name))])
+            .Using([WorkParts.LooseTop, .. subject.TopParts.Select(part => WorkParts.OnTop(part.Name)), .. subject.Patterns.Mounted.Fastened.Flaps.Where(flap => flap.Fasteners is not null).Select(WorkParts.SetOnTop)])
             .Making(WorkParts.StretchedTop)
             .Opening(WorkAccess.TopStretched)
             .Closing(WorkAccess.TopUnderNeedle)
             .Taking(Duration.FromMinutes(40))
             .With("a helper, seam sealer")
             .When("In a calm.")
-            .Until($"The top is as tight as before; the zippers' diagonals are equal within {subject.Text(5)}.")
+            .Until($"The top is as tight as before; the {(HasZippersOnly(subject) ? "zippers'" : "fastenings'")} diagonals are equal within {subject.Text(5)}.")
             .Minding(Height)
             .Seen(WorkPicture.OnTop([Outline.Of(Plan.Of(subject.Job.Top)), .. subject.TopParts.Select(part => part.Outline)]));
 }

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using CanvasCut.Checks;
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+using CanvasCut.Takeoff;
+using UnitsNet;
+
+namespace CanvasCut.Job;
+
+/// <summary>What comes of holding the edges in one way.</summary>
+/// <param name="Pieces">How many pieces of cloth are cut, copies counted.</param>
+/// <param name="Seam">All rows of stitches.</param>
+/// <param name="Work">The order of work.</param>
+/// <param name="Cost">What it costs; null without a price file.</param>
+/// <param name="RemovalActions">Movements of the hand to take it off.</param>
+/// <param name="Wear">What fails first of age.</param>
+/// <param name="Wind">What it holds to.</param>
+/// <param name="FailedChecks">How many checks fail.</param>
+public sealed record MountFiguresFound(
+    int Pieces, Length Seam, WorkSchedule Work, OrderCost? Cost, int RemovalActions, MountWear Wear, HoldDown Wind, int FailedChecks)
+{
+    /// <summary>Those of a job that is worked out.</summary>
+    internal static MountFiguresFound Of(JobOutcome outcome) => Of(outcome.Content.Patterns, outcome.Work, outcome.Content.Cost, outcome.Content.Checks);
+
+    /// <summary>Those of pieces alone; the cut plan takes longest and is looked for only when something has a price.</summary>
+    internal static MountFiguresFound Of(PatternSet patterns)
+    {
+        var hasPrices = patterns.Job.Workshop.Buying.Prices is not null;
+        var cost = hasPrices ? Purchase.Of(patterns, CutPlan.Of(patterns, PlanSearch.For(patterns.Job))).Cost : null;
+        return Of(patterns, WorkOrder.Of(patterns), cost, JobChecks.Of(patterns));
+    }
+
+    private static MountFiguresFound Of(PatternSet patterns, WorkSchedule work, OrderCost? cost, ImmutableArray<CheckResult> checks) => new(
+        patterns.Pieces.Sum(piece => piece.Title.Quantity),
+        Length.FromMillimeters(JobSeams.Of(patterns).Sum(seam => seam.Sewn.Millimeters)),
+        work,
+        cost,
+        Patterns.RemovalActions.Of(patterns.Mounted.Fastened),
+        MountWear.Of(patterns.Job),
+        HoldDown.Of(patterns.Job, patterns.Mounted),
+        checks.Count(check => check.Verdict == Verdict.Fail));
+}
+
+/// <summary>What of the fastening fails first of age.</summary>
+/// <param name="Months">After how many months it is due; null when no figure is known.</param>
+/// <param name="What">The task of the care calendar that renews it; empty for none.</param>
+public sealed record MountWear(int? Months, string What)
+{
+    /// <summary>The tasks that renew what holds.</summary>
+    private static readonly string[] Renewing = ["restitch", "hook-and-loop-new", "lacing-line"];
+
+    internal static MountWear Of(CarrierJob job) =>
+        CarePlan.Of(job).Tasks.Where(task => Renewing.Contains(task.Id)).MinBy(task => (task.Due.FirstMonths, task.Id == "restitch")) is { } first
+            ? new(first.Due.FirstMonths, first.Name)
+            : new(null, string.Empty);
+}

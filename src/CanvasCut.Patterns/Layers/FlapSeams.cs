@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>The seams of what holds the carrier's edges in the place of zippers.</summary>
+internal static class FlapSeams
+{
+    /// <summary>Closes each flap, sews its tape on, and sews it under the carrier's edge.</summary>
+    public static void OnCarrier(SeamBuilder builder, PatternSet patterns, MountedShape centred, ImmutableArray<string> carrier)
+    {
+        foreach (var flap in centred.Fastened.Flaps)
+        {
+            var piece = FlapPieces.OnCarrier(patterns.Job, flap);
+            ImmutableArray<string> ids = [.. patterns.NotionPieces.Select(part => part.Title).Where(title => title.WholeId == piece.Title.Id).Select(title => title.Id)];
+            builder.Lay(piece, patterns.NotionPieces, flap.Flap.Center - new Point(0, 0));
+            Tape(builder, flap, "hook tape on its flap", ids);
+            builder.Sew(
+                SeamKind.Mount,
+                $"{flap.Name}, flap on the carrier",
+                [.. carrier, .. ids],
+                patterns.WholeCarrier.Lines
+                    .Where(line => line.Use?.Kind == RowKind.Mount && (flap.Side == Side.Forward) == (line.Points[0].Y > 0))
+                    .Select(line => line.Points));
+        }
+    }
+
+    /// <summary>Sews the strip under the fasteners, the loop tape, or the lacing's other flap to the top.</summary>
+    public static void OnTop(SeamBuilder builder, PatternSet patterns)
+    {
+        foreach (var flap in patterns.Mounted.Fastened.Flaps)
+        {
+            foreach (var piece in FlapPieces.OnTop(patterns.Job, flap))
+            {
+                builder.SewOn(piece, patterns.TopPieces, flap.OnTop.Center - new Point(0, 0), "on the top");
+            }
+
+            Tape(builder, flap, "loop tape on the top", []);
+        }
+    }
+
+    private static void Tape(SeamBuilder builder, FlapPlace flap, string what, ImmutableArray<string> ids)
+    {
+        if (flap.Kind == MountKind.HookAndLoop)
+        {
+            builder.Lay([new(LayerKind.HookAndLoop, Outline.Of(flap.OnTop))]);
+            builder.Sew(SeamKind.Mount, $"{flap.Name}, {what}", ids, FlapPieces.RowsOf(flap.OnTop).Select(row => ImmutableArray.Create(row.From, row.To)));
+        }
+    }
+}

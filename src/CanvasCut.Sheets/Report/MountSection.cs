@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>What holds the edges: the zippers' lengths, and the fasteners and their spaces.</summary>
+internal static class MountSection
+{
+    public static void Write(Flow flow, ReportContent content, SheetContext context)
+    {
+        var fastened = content.Patterns.Mounted.Fastened;
+        if (!fastened.Zippers.IsEmpty)
+        {
+            Zippers(flow, fastened.Zippers, context);
+        }
+
+        if (!fastened.Flaps.IsEmpty)
+        {
+            Flaps(flow, fastened.Flaps, context);
+        }
+    }
+
+    private static void Zippers(Flow flow, ImmutableArray<ZipperPlace> zippers, SheetContext context)
+    {
+        flow.Heading("Zippers");
+        var column = (flow.WidthMm - 24) / 4;
+        var table = new Table([new("Edge", 24), new("Kind", column), new("Length to buy or cut", column), new("Run as sewn", column), new("Setback from each corner", column)]);
+        flow.Rows(table, zippers.Select(zipper => ImmutableArray.Create(
+            Words.Of(zipper.Side),
+            zipper.Choice.Kind == ZipperKind.Separating ? "separating" : "continuous",
+            LengthText.Of(zipper.Choice.Buy, context.Units),
+            LengthText.OfMating(zipper.Choice.Run, context.Units),
+            LengthText.OfMating(zipper.Choice.Setback, context.Units) + (zipper.Choice.IsShort ? ", more than asked" : string.Empty))));
+        flow.Text(string.Empty);
+        flow.Text($"Trim a separating zipper at its stop end, never at the pin. Both halves bear ticks in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, context.Units)} from it: close the zipper, put tick on tick, then sew. Stock lengths vary by some millimetres; measure before trimming.");
+    }
+
+    private static void Flaps(Flow flow, ImmutableArray<FlapPlace> flaps, SheetContext context)
+    {
+        flow.Heading("Fastenings of the edges");
+        var column = (flow.WidthMm - 24 - 34 - 18) / 3;
+        var table = new Table([new("Edge", 24), new("Held by", 34), new("How many", 18), new("Centre to centre", column), new("Flap's end to first centre", column), new("Flap from end to end", column)]);
+        flow.Rows(table, flaps.Select(flap => ImmutableArray.Create(
+            Words.Of(flap.Side),
+            Words.Of(flap.Kind),
+            flap.Fasteners is { } row ? FormattableString.Invariant($"{row.Count}") : "-",
+            flap.Fasteners is { } pitched ? LengthText.OfMating(pitched.Pitch, context.Units) : "all along",
+            flap.Parts.Spec is { } spec ? LengthText.OfMating(spec.Spacing.EndDistance, context.Units) : "-",
+            LengthText.OfMating(flap.Run, context.Units))));
+        flow.Text(string.Empty);
+        flow.Text("Set the carrier's first, at the marks of the flap's template, and mark the top's through them with the carrier in place: two halves set from measures alone rarely meet. All spaces of an edge are equal.");
+    }
+}

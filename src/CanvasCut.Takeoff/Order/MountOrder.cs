@@ -1,0 +1,76 @@
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>What holds the edges in the place of zippers: fasteners by number, hook-and-loop and lacing line by length.</summary>
+internal static class MountOrder
+{
+    /// <summary>For two knots and a hand's grip at each end of a lacing; common practice, no source.</summary>
+    private static readonly Length LineEnds = Length.FromMillimeters(600);
+
+    public static IEnumerable<OrderLine> Of(PatternSet patterns)
+    {
+        foreach (var alike in patterns.Mounted.Fastened.Flaps.GroupBy(flap => flap.Kind))
+        {
+            FlapPlace[] flaps = [.. alike];
+            if (alike.Key != MountKind.HookAndLoop)
+            {
+                yield return Counted(patterns, flaps);
+            }
+
+            if (alike.Key is MountKind.HookAndLoop or MountKind.Lacing)
+            {
+                yield return ByLength(patterns, flaps);
+            }
+        }
+    }
+
+    /// <summary>The line of a lacing: zigzag from eyelet to eyelet across the gap, and its ends.</summary>
+    /// <remarks>
+    /// Between two neighbouring eyelets of one flap the line goes over to the other flap and back, half a pitch along
+    /// each time: 2 x sqrt(across² + (pitch / 2)²), across being from row to row.
+    /// </remarks>
+    public static Length LineOf(FlapPlace flap)
+    {
+        var row = flap.Fasteners!;
+        var across = Math.Abs(flap.CentresOnTop[0].Y - flap.CentresOnCarrier[0].Y);
+        var zigzag = 2 * (row.Count - 1) * double.Hypot(across, row.Pitch.Millimeters / 2);
+        return Length.FromMillimeters(zigzag + across) + LineEnds;
+    }
+
+    private static OrderLine Counted(PatternSet patterns, FlapPlace[] flaps)
+    {
+        var grade = patterns.Job.Workshop.Supplies.Notions.Mount.Of(flaps[0].Kind)!;
+        var rows = flaps[0].Kind == MountKind.Lacing ? 2 : 1;
+        var (bought, rounding) = SoldBy.Of(rows * flaps.Sum(flap => flap.Fasteners!.Count), grade);
+        var pitches = string.Join(" and ", flaps.Select(flap => FormattableString.Invariant($"{flap.Fasteners!.Count} at {LengthText.OfMating(flap.Fasteners.Pitch, patterns.Job.Units)}")));
+        return new(
+            new(grade.Grade.Id, grade.Grade.Name),
+            bought,
+            rows == 2 ? $"{pitches}, on the carrier and on the top" : pitches,
+            rounding,
+            Use(patterns, flaps));
+    }
+
+    private static OrderLine ByLength(PatternSet patterns, FlapPlace[] flaps)
+    {
+        var (units, tapes) = (patterns.Job.Units, patterns.Job.Workshop.Supplies.Tapes.Mount);
+        var (grade, length, also) = flaps[0].Kind == MountKind.Lacing
+            ? (tapes.Lacing, Sum(flaps, LineOf), "zigzag through all eyelets and 0.6 m for the ends of each")
+            : (tapes.HookAndLoop, OrderList.WithWaste(Sum(flaps, flap => flap.Run)), "as much hook as loop, 15 % waste");
+        var (bought, rounding) = SoldBy.Of(length, grade.Sold, units);
+        return new(new(grade.Grade.Id, grade.Grade.Name), bought, $"{LengthText.Of(Sum(flaps, flaps[0].Kind == MountKind.Lacing ? LineOf : flap => flap.Run), units)}: {also}", rounding, Use(patterns, flaps));
+    }
+
+    private static Length Sum(FlapPlace[] flaps, Func<FlapPlace, Length> of) => Length.FromMillimeters(flaps.Sum(flap => of(flap).Millimeters));
+
+    private static OrderUse Use(PatternSet patterns, FlapPlace[] flaps)
+    {
+        string[] ids = [.. flaps.SelectMany(flap => new[] { $"mount-flap-{Words.Of(flap.Side)}", $"mount-strip-{Words.Of(flap.Side)}" })];
+        return new(
+            $"{string.Join(" and ", flaps.Select(flap => Words.Of(flap.Side)))} edge, on its flap and on the top",
+            [.. patterns.Pieces.Select(piece => piece.Title).Where(title => ids.Contains(title.WholeId)).Select(title => title.Id)]);
+    }
+}
