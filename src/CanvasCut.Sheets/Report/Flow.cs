@@ -13,6 +13,9 @@ internal sealed class Flow
     private const double FooterMm = 8;
     private const double MarginMm = 14;
 
+    /// <summary>A table up to this part of a page is not torn.</summary>
+    private const double WholePart = 0.25;
+
     private readonly Box _frame;
     private readonly (double WidthMm, double HeightMm) _paper;
     private readonly List<List<Figure>> _pages = [[]];
@@ -83,12 +86,19 @@ internal sealed class Flow
         }
     }
 
-    /// <summary>A table; its heads are repeated on every page it reaches.</summary>
+    /// <summary>A table; its heads are repeated on every page it reaches. A short one stays whole.</summary>
     public void Rows(Table table, IEnumerable<ImmutableArray<string>> rows)
     {
         var head = table.Head();
         var isHeadDue = true;
-        foreach (var (figures, height) in rows.Select(cells => table.Row(cells)))
+        var drawn = rows.Select(cells => table.Row(cells)).ToList();
+        var wholeMm = head.HeightMm + drawn.Sum(row => row.HeightMm);
+        if (wholeMm <= _frame.HeightMm * WholePart)
+        {
+            BreakUnless(wholeMm);
+        }
+
+        foreach (var (figures, height) in drawn)
         {
             isHeadDue |= BreakUnless(height + (isHeadDue ? head.HeightMm : 0));
             if (isHeadDue)
