@@ -20,7 +20,7 @@ public static class MountText
     public static string Open(EdgePlace edge) => edge switch
     {
         { Kind: MountKind.Zipper } => "open it",
-        { Kind: MountKind.HookAndLoop } => "peel it off from one end",
+        { Kind: MountKind.HookAndLoop } => "peel the edge off from one end",
         FlapPlace { Kind: MountKind.Lacing } => "untie the line and draw it out of every eyelet of the carrier",
         FlapPlace { Fasteners: { } row } => FormattableString.Invariant($"open all {row.Count}, the middle ones last"),
         _ => "open it",

@@ -63,6 +63,7 @@ internal static class WindChecks
         {
             CheckCodes.WindBond => "Lay more tape, or wider tape, under the panel (bonding.tape_length, bonding.tape_width).",
             CheckCodes.WindZipperEnd => "Bring the zipper's ends nearer the corners (zipper.setback), or choose a heavier class.",
+            CheckCodes.WindFastener when part.Load.Reading?.Value is ForcePerLength => "Hook-and-loop peels off from its inner edge: hold this edge by a zipper or by fasteners, or give the peel of a stronger tape (mount.hook_and_loop.peel).",
             CheckCodes.WindFastener => "Set the fasteners closer (mount.*.pitch), or hold this edge by a zipper.",
             CheckCodes.WindZipper => "Choose a heavier class of zipper (wind.zipper_class).",
             _ => "Choose a stronger thread (wind.thread_strength) or a shorter stitch.",
