@@ -1,5 +1,6 @@
 using CanvasCut.Geometry;
 using CanvasCut.Nesting;
+using CanvasCut.Nesting.Rectangles;
 
 namespace CanvasCut.Tests.Nesting.Bounds;
 
@@ -64,6 +65,41 @@ public sealed class LengthBoundsTests
         Assert.Null(untried.RulesOut(11.9));
         Assert.Equal(11, untried.Best(12).LengthMm, 0.01);
     }
+
+    /// <summary>
+    /// The same a hundred times as large, every corner mitred by 10. By hand, the largest rectangles inside are 480 by 400, 400 by 580,
+    /// 580 by 300 and 300 by 380: again the second lies alone, and two of the others follow each other, 300 + 480 at least.
+    /// </summary>
+    [Fact]
+    public void Of_mitred_pieces_the_rectangles_inside_are_tried_out()
+    {
+        var task = Tasks.Of(800, 0, Mitred(500, 400), Mitred(400, 600), Mitred(600, 300), Mitred(300, 400));
+        var bounds = new LengthBounds(task);
+
+        Assert.Equal(59, BruteForce.ShortestLength([(24, 20), (20, 29), (29, 15), (15, 19)], mayTurn: false, 40));
+        Assert.Equal(BoundKind.Tried, bounds.RulesOut(59 * 20 - 0.01));
+        Assert.Null(bounds.RulesOut(59 * 20));
+        Assert.Null(new LengthBounds(task, new RectangleProof(mostSteps: 1)).RulesOut(59 * 20 - 0.01));
+    }
+
+    /// <summary>NetTopologySuite is the witness that it lies inside.</summary>
+    [Fact]
+    public void The_rectangle_inside_a_piece_lies_inside() => Gen.Select(Gen.Double[0, 100], Gen.Double[0, 100]).Array[3, 9].Sample(
+        points =>
+        {
+            var hull = ConvexHull.Of([new(40, 40), new(60, 40), new(50, 60), .. points.Select(point => new Point(point.Item1, point.Item2))]);
+            var inside = InnerRectangles.LargestIn(hull);
+
+            Assert.True(Witness.ToPolygon(hull).Buffer(1e-6).Covers(Witness.ToPolygon(Outline.Of(inside))));
+            Assert.InRange(inside.WidthMm * inside.HeightMm, 1e-9, hull.AreaMm2);
+        },
+        iter: 200);
+
+    private static NestingItem Mitred(double alongMm, double acrossMm) => new(
+        $"{alongMm} x {acrossMm}, mitred",
+        new([new(10, 0), new(alongMm - 10, 0), new(alongMm, 10), new(alongMm, acrossMm - 10), new(alongMm - 10, acrossMm), new(10, acrossMm), new(0, acrossMm - 10), new(0, 10)]),
+        1,
+        AllowedTurns.None);
 
     [Fact]
     public void A_task_without_room_has_no_bound() =>
