@@ -4,15 +4,16 @@ using CanvasCut.Geometry;
 
 namespace CanvasCut.Tests.Docs;
 
-/// <summary>The figures of docs/how-patterns-are-made.md are drawn by the program, so that they cannot differ from it.</summary>
+/// <summary>The figures of the documents are drawn by the program, so that they cannot differ from it.</summary>
 public sealed class DocFiguresTests
 {
-    private const string Document = "docs/how-patterns-are-made.md";
+    private static readonly string[] Documents = ["docs/how-patterns-are-made.md", "docs/weather.md"];
 
     private static readonly Dictionary<string, Func<Sheet>> Drawn = new()
     {
         ["arc-across"] = TopFigures.Arc,
         ["bent-strip"] = BendingFigures.Strip,
+        ["bonding-window"] = WeatherFigures.Bonding,
         ["carrier"] = CarrierFigures.Carrier,
         ["corner-pocket"] = FasteningFigures.CornerPocket,
         ["cut-pocket"] = FasteningFigures.CutPocket,
@@ -22,8 +23,10 @@ public sealed class DocFiguresTests
         ["marks"] = TopFigures.Marks,
         ["mitre"] = CarrierFigures.Mitre,
         ["ridge-way"] = BendingFigures.Ridge,
+        ["slope-corner"] = WeatherFigures.Slope,
         ["tiling"] = TopFigures.Tiling,
         ["weather-strip"] = FasteningFigures.WeatherStrip,
+        ["wind-loads"] = WeatherFigures.Wind,
         ["zipper"] = FasteningFigures.Zippers,
     };
 
@@ -64,7 +67,7 @@ public sealed class DocFiguresTests
     [Theory]
     [MemberData(nameof(Names))]
     public void A_figure_is_shown_in_the_text(string name) =>
-        Assert.Contains($"(figures/{name}.svg)", Repository.Read(Document), StringComparison.Ordinal);
+        Assert.Contains(Documents, document => Repository.Read(document).Contains($"(figures/{name}.svg)", StringComparison.Ordinal));
 
     [Fact]
     public void There_is_no_figure_that_the_program_does_not_draw() => Assert.Equal(
