@@ -16,6 +16,11 @@ internal static class ReadingTable
     /// <summary>So that the readings of a very large set leave room for the map.</summary>
     private const int MostRows = 8;
 
+    /// <summary>With the long scales of many pieces the squares have fewer rows, so that there are so many in all.</summary>
+    private const int MostRowsOfBoth = 12;
+
+    private const int LeastRows = 3;
+
     private static readonly string[] Heading =
     [
         "Readings in mm: x along the sheet's short side, y along its long side",
@@ -24,7 +29,7 @@ internal static class ReadingTable
 
     /// <summary>The height it takes.</summary>
     public static double HeightOf(ImmutableArray<TileGrid> grids, double widthMm) =>
-        LineMm * (Heading.Length + RowsOf(1 + grids.Sum(grid => grid.PageCount), widthMm) + grids.Count(grid => grid.PageCount > 1));
+        LineMm * (Heading.Length + RowsOf(grids, widthMm) + Joined(grids).Count());
 
     /// <summary>The table, from the area's top.</summary>
     public static IEnumerable<Figure> Of(ImmutableArray<TileGrid> grids, Box area)
@@ -36,7 +41,7 @@ internal static class ReadingTable
 
         var labels = LabelsOf(grids).ToList();
         var columns = ColumnsFor(area.WidthMm);
-        var (rows, top) = (RowsOf(labels.Count, area.WidthMm), area.Top - (Heading.Length * LineMm));
+        var (rows, top) = (RowsOf(grids, area.WidthMm), area.Top - (Heading.Length * LineMm));
         if (labels.Count > rows * columns)
         {
             labels[(rows * columns) - 1] = "… and so on";
@@ -47,7 +52,7 @@ internal static class ReadingTable
             yield return figure;
         }
 
-        foreach (var figure in grids.Where(grid => grid.PageCount > 1).Index().SelectMany(grid => Scales(grid.Item, new(area.Left, top - ((rows + grid.Index + 1) * LineMm)))))
+        foreach (var figure in Joined(grids).Index().SelectMany(grid => Scales(grid.Item, new(area.Left, top - ((rows + grid.Index + 1) * LineMm)))))
         {
             yield return figure;
         }
@@ -55,7 +60,14 @@ internal static class ReadingTable
 
     private static int ColumnsFor(double widthMm) => Math.Max(1, (int)(widthMm / CellMm));
 
-    private static int RowsOf(int pages, double widthMm) => Math.Min(MostRows, (pages + ColumnsFor(widthMm) - 1) / ColumnsFor(widthMm));
+    private static IEnumerable<TileGrid> Joined(ImmutableArray<TileGrid> grids) => grids.Where(grid => grid.PageCount > 1);
+
+    /// <summary>The rows of the squares.</summary>
+    private static int RowsOf(ImmutableArray<TileGrid> grids, double widthMm)
+    {
+        var (pages, columns) = (1 + grids.Sum(grid => grid.PageCount), ColumnsFor(widthMm));
+        return Math.Min(Math.Clamp(MostRowsOfBoth - Joined(grids).Count(), LeastRows, MostRows), (pages + columns - 1) / columns);
+    }
 
     /// <summary>The page's number in the set and its label in the piece.</summary>
     private static IEnumerable<string> LabelsOf(ImmutableArray<TileGrid> grids) => grids

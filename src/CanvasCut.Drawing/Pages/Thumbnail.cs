@@ -19,6 +19,9 @@ internal static class Thumbnail
 
     private const int MostTitleLines = 6;
 
+    /// <summary>One line would leave port and starboard out.</summary>
+    private const int LeastTitleLines = 2;
+
     private const double LargestLabelHeightMm = 3;
 
     private const double SmallestLabelHeightMm = 1.2;
@@ -76,7 +79,7 @@ internal static class Thumbnail
     /// <summary>The title over several lines, but no more than leave half of the cell to the picture.</summary>
     private static ImmutableArray<string> TitleLines(string title, Box cell)
     {
-        var most = (int)Math.Clamp(((cell.HeightMm / 2) - TitleRoomMm + LineMm) / WrappedLineMm, 1, MostTitleLines);
+        var most = (int)Math.Clamp(((cell.HeightMm / 2) - TitleRoomMm + LineMm) / WrappedLineMm, LeastTitleLines, MostTitleLines);
         var lines = TextWrap.Lines(title, cell.WidthMm, WrappedHeightMm, isBold: true);
         return lines.Length <= most
             ? lines
@@ -108,6 +111,11 @@ internal static class Thumbnail
         var outline = Outline.Of(body).Mapped(onMap);
         var heightMm = Math.Clamp(outline.Bounds.HeightMm * LabelPartOfPage, SmallestLabelHeightMm, LargestLabelHeightMm);
         yield return Stroke.Closed(LineRole.Note, outline);
+        if (outline.Bounds.HeightMm < heightMm || outline.Bounds.WidthMm < TextWidth.Of(label, heightMm, isBold: false))
+        {
+            yield break;
+        }
+
         yield return new Lettering(label, outline.Bounds.Center - new Step(0, heightMm / 2), heightMm, TextAnchor.Middle);
     }
 }

@@ -79,10 +79,13 @@ internal sealed record TilePlacing(TileWindows Windows, ImmutableArray<Figure> F
     }
 
     private static PageExtent UsualSpare(TilePlan plan) => new(
-        Spare(plan.Covered.WidthMm - plan.Content.WidthMm, plan.Columns),
-        Spare(plan.Covered.HeightMm - plan.Content.HeightMm, plan.Rows));
+        Spare(plan.Covered.WidthMm - plan.Content.WidthMm, plan.PageCount),
+        Spare(plan.Covered.HeightMm - plan.Content.HeightMm, plan.PageCount));
 
-    /// <summary>A piece on one page stands in its middle; a larger one begins near the edge, so that the spare room is in one place.</summary>
+    /// <summary>
+    /// A piece on one page stands in its middle; a larger one begins near the edge, also of a row or column of pages, so that
+    /// the spare room is in one place and the squares need not lie across a strip.
+    /// </summary>
     private static double Spare(double spareMm, int pages) => pages == 1 ? spareMm / 2 : Math.Min(spareMm / 2, LargestInsetMm);
 
     /// <summary>Whether every page can be joined to the others along an edge.</summary>
