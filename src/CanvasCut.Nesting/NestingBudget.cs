@@ -29,6 +29,15 @@ public sealed record NestingBudget
         Time == TimeSpan.MaxValue ? Time : Time * part,
         Steps == long.MaxValue ? Steps : (long)(Steps * part));
 
+    /// <summary>How much of it is spent, from 0 to 1 and beyond.</summary>
+    /// <param name="elapsed">How long the search has gone on.</param>
+    /// <param name="steps">How many steps were made.</param>
+    public double Spent(TimeSpan elapsed, long steps)
+    {
+        var ofSteps = (double)steps / Math.Max(1, Steps);
+        return Time == TimeSpan.MaxValue ? ofSteps : Math.Max(ofSteps, elapsed / Time);
+    }
+
     /// <summary>A limit of steps.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is negative.</exception>
     public static NestingBudget OfSteps(long steps)

@@ -53,14 +53,7 @@ public sealed class RectangleSearch : INestingSearch
             _workers = [.. Enumerable.Range(0, Workers).Select(i => new OrderSearch(task, order, (ulong)(((long)control.Seed * Workers) + i)))];
         }
 
-        private double Spent
-        {
-            get
-            {
-                var steps = (double)_workers.Sum(worker => worker.Steps) / Math.Max(1, _control.Budget.Steps);
-                return _control.Budget.Time == TimeSpan.MaxValue ? steps : Math.Max(steps, _clock.Elapsed / _control.Budget.Time);
-            }
-        }
+        private double Spent => _control.Budget.Spent(_clock.Elapsed, _workers.Sum(worker => worker.Steps));
 
         public NestingLayout Go()
         {

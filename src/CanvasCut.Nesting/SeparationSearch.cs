@@ -66,14 +66,7 @@ public sealed class SeparationSearch : INestingSearch
         }
 
         /// <summary>How much of the budget is spent, from 0 to 1.</summary>
-        private double Spent
-        {
-            get
-            {
-                var steps = (double)_workers.Sum(worker => worker.Steps) / Math.Max(1, _control.Budget.Steps);
-                return _control.Budget.Time == TimeSpan.MaxValue ? steps : Math.Max(steps, _clock.Elapsed / _control.Budget.Time);
-            }
-        }
+        private double Spent => _control.Budget.Spent(_clock.Elapsed, _workers.Sum(worker => worker.Steps));
 
         public NestingLayout Go()
         {

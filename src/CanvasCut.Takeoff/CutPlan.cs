@@ -24,14 +24,16 @@ public sealed record PlacedPiece(PatternPiece Piece, int Number, int Copy, Outli
 /// <param name="Proof">How short a layout can be at most, and what follows for this one.</param>
 public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed, Length Used, Length Ordered, PlanProof Proof)
 {
+    private readonly Lazy<ImmutableArray<Leftover>> _leftovers = new(() => Leftover.Of(Roll, Ordered, Placed));
+
     /// <summary>No layout on this roll can be shorter.</summary>
     public Length LowerBound => Proof.Bound;
 
     /// <summary>The part of the cloth ordered that becomes pieces, 0 to 1.</summary>
     public double Use => Placed.Sum(placed => placed.Outline.AreaMm2) / (Roll.Width.Millimeters * Ordered.Millimeters);
 
-    /// <summary>What is worth keeping of the rest, the largest first.</summary>
-    public ImmutableArray<Leftover> Leftovers => Leftover.Of(Roll, Ordered, Placed);
+    /// <summary>What is worth keeping of the rest, the largest first; looked for once, when first asked for.</summary>
+    public ImmutableArray<Leftover> Leftovers => _leftovers.Value;
 
     /// <summary>Where the roll can be cut straight across between pieces.</summary>
     public ImmutableArray<StraightCut> StraightCuts => CuttingOrder.Across(Placed);

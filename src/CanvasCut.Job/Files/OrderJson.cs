@@ -53,7 +53,7 @@ public static class OrderJson
     internal static object Seams(ReportContent content)
     {
         var supplies = content.Patterns.Job.Workshop.Supplies;
-        return JobSeams.Of(content.Patterns).Select(seam => new
+        return content.Seams.Select(seam => new
         {
             name = seam.Name,
             copies = seam.Copies,

@@ -13,7 +13,7 @@ internal sealed class SearchShape
     public SearchShape(int item, Pose pose, Outline outline)
     {
         (Item, Pose, Bounds) = (item, pose, outline.Bounds);
-        Parts = ConvexParts.Of(OuterOutline.Of(outline));
+        Parts = ConvexDivision.Of(OuterOutline.Of(outline));
         HullAreaMm2 = ConvexHull.Of(outline.Corners).AreaMm2;
         Corners = [.. outline.Corners.Select(corner => corner - (Bounds.LowerLeft - new Point(0, 0))).OrderBy(corner => corner.X).ThenBy(corner => corner.Y)];
     }

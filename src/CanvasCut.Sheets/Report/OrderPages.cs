@@ -68,7 +68,7 @@ internal static class OrderPages
         var supplies = content.Patterns.Job.Workshop.Supplies;
         flow.Text("Counted on the folded pieces, in the order of sewing; the top counts as one ply of the same cloth. Basting tape and thread are not counted.");
         var table = new Table([new("Seam", 62), new("Rows, all together", 34), new("Mostly through", 40), new("At most through", flow.WidthMm - 136)], SmallMm);
-        var alike = JobSeams.Of(content.Patterns).GroupBy(seam => (Name: NameOf(seam), Usual: Layers(seam.Usual, supplies, context), Most: Layers(seam.Thickest(supplies), supplies, context)));
+        var alike = content.Seams.GroupBy(seam => (Name: NameOf(seam), Usual: Layers(seam.Usual, supplies, context), Most: Layers(seam.Thickest(supplies), supplies, context)));
         flow.Rows(table, alike.Select(seams => ImmutableArray.Create(
             seams.Sum(seam => seam.Copies) is > 1 and var copies ? $"{seams.Key.Name}, {copies} alike" : seams.Key.Name,
             LengthText.Of(seams.Aggregate(Length.Zero, (sum, seam) => sum + seam.Sewn), context.Units),

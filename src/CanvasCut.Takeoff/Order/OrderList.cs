@@ -10,19 +10,18 @@ namespace CanvasCut.Takeoff;
 public static class OrderList
 {
     /// <summary>The lines, cloth first.</summary>
-    public static ImmutableArray<OrderLine> Of(PatternSet patterns, CutPlan plan)
-    {
-        var seams = JobSeams.Of(patterns);
-        return
-        [
-            Cloth(patterns, plan),
-            .. ZipperOrder.Of(patterns),
-            .. MountOrder.Of(patterns),
-            .. SewingOrder.Of(patterns, seams),
-            .. BondSupplies.Of(patterns),
-            .. Grommet(patterns),
-        ];
-    }
+    /// <param name="patterns">The pieces.</param>
+    /// <param name="plan">Their cut plan.</param>
+    /// <param name="seams">Their seams.</param>
+    public static ImmutableArray<OrderLine> Of(PatternSet patterns, CutPlan plan, ImmutableArray<SewnSeam> seams) =>
+    [
+        Cloth(patterns, plan),
+        .. ZipperOrder.Of(patterns),
+        .. MountOrder.Of(patterns),
+        .. SewingOrder.Of(patterns, seams),
+        .. BondSupplies.Of(patterns),
+        .. Grommet(patterns),
+    ];
 
     private static OrderLine Cloth(PatternSet patterns, CutPlan plan)
     {

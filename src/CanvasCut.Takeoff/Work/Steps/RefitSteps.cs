@@ -16,6 +16,6 @@ internal static class RefitSteps
             .With("tape measure, the zipper halves")
             .When("The top stretched as it is used.")
             .Until($"Both zippers close by hand; no stitch breaks; chains and pocket corners lie at their marks within {subject.Text(3)}.")
-            .Minding("Work at height: have a second person, and do not lean on the cloth or the tubes.")
+            .Minding(TopSteps.Height)
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Zippers.Select(zipper => Outline.Of(zipper.Band))]));
 }

@@ -8,7 +8,8 @@ namespace CanvasCut.Takeoff;
 /// <summary>Marks the top from the carrier, takes it off, sews to it what lies under first, and puts it back.</summary>
 internal static class TopSteps
 {
-    private const string Height = "Work at height: have a second person, and do not lean on the cloth or the tubes.";
+    /// <summary>The caution of every step on the top.</summary>
+    public const string Height = "Work at height: have a second person, and do not lean on the cloth or the tubes.";
 
     public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
     [

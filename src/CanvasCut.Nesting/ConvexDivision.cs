@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
 
-namespace CanvasCut.Nesting.Separation;
+namespace CanvasCut.Nesting;
 
 /// <summary>Cuts an outline into convex parts.</summary>
 /// <remarks>
@@ -9,7 +9,7 @@ namespace CanvasCut.Nesting.Separation;
 /// "Fast triangulation of simple polygons", Foundations of Computation Theory (1983). At most four times as many parts
 /// as there can be least.
 /// </remarks>
-internal static class ConvexParts
+internal static class ConvexDivision
 {
     /// <summary>How much a corner may turn to the wrong side by round-off, as the sine of its turn.</summary>
     private const double StraightSine = 1e-12;
