@@ -17,7 +17,7 @@ public sealed class RefitCommandTests
         var (code, output, errors) = Run("refit", folder.PathOf("first/results.json"), NewJob, "--out", folder.PathOf("second"));
 
         Assert.Equal((0, string.Empty), (code, errors));
-        Golden.Matches($"{Folder}/expected/answer.txt", output.Replace(folder.PathOf("second"), "second", StringComparison.Ordinal));
+        Golden.Matches($"{Folder}/expected/answer.txt", output.Replace(folder.PathOf("second"), "my-refit", StringComparison.Ordinal));
         foreach (var name in new[] { "order.csv", "pieces.dxf" })
         {
             Golden.Matches($"{Folder}/expected/{name}", File.ReadAllText(folder.PathOf($"second/{name}")));
