@@ -28,6 +28,9 @@ public sealed partial class AnyJobTests
     private static readonly ImmutableArray<string> Bases =
         [.. ExampleTests.Examples.Select(example => Repository.Read($"patterns/{example.Data}/job.toml"))];
 
+    /// <summary>Every example as it stands, with each of the wishes: the same jobs every time.</summary>
+    internal static IEnumerable<string> ExamplesWithWishes => Enumerable.Range(0, Bases.Length).SelectMany(_ => Wishes, (index, wish) => TextOf(index, [1], wish, ""));
+
     internal static readonly Gen<string> AnyText = Gen.Select(
         Gen.Int[0, Bases.Length - 1], AnyOf(Factors).Array[80], AnyOf(Wishes), AnyOf(Wishes)).Select(TextOf);
 
