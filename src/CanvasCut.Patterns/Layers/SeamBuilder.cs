@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Patterns;
 
@@ -32,7 +33,7 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         if (hems.Count > 0)
         {
             var hemmed = SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds.Take(hems[0].Use!.AfterFolds))).ToList();
-            Add(SeamKind.Hems, $"{piece.Title.Name}, hems", IdsOf(piece, seams), [.. hems.Select(row => SewnRuns.Of(row.Points, hemmed).ToImmutableArray())]);
+            Add(SeamKind.Hems, Say.Of($"{piece.Title.Name}, hems"), IdsOf(piece, seams), [.. hems.Select(row => SewnRuns.Of(row.Points, hemmed).ToImmutableArray())]);
         }
 
         Lay(SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds).MovedBy(step)));
@@ -45,7 +46,7 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         Lay(piece, all, step);
         Sew(
             SeamKind.Edges,
-            $"{piece.Title.Name}, edges {onWhat}",
+            Say.Of($"{piece.Title.Name}, edges {onWhat}"),
             IdsOf(piece, FelledBands.SeamsOf(piece, all)),
             piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => line.Mapped(point => point + step).Points));
     }

@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -26,7 +27,7 @@ public abstract record EdgePlace(Side Side)
     public bool MustMatch => Kind is not (MountKind.HookAndLoop or MountKind.Lacing);
 
     /// <summary>As in "forward zipper".</summary>
-    public string Name => $"{Words.Of(Side)} {Words.Of(Kind)}";
+    public string Name => Say.Of($"{Words.Of(Side)} {Words.Of(Kind)}");
 
     /// <summary>Away from the carrier: 1 forward, -1 aft.</summary>
     public int Outward => Side == Side.Forward ? 1 : -1;

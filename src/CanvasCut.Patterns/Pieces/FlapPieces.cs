@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -23,7 +24,7 @@ internal static class FlapPieces
     /// <summary>The flap that is sewn under the carrier's edge: folded in half, the fold outside.</summary>
     public static PatternPiece OnCarrier(CarrierJob job, FlapPlace flap)
     {
-        var title = new PieceTitle($"{OnCarrierId}{Words.Of(flap.Side)}", $"Flap for {Words.Of(flap.Kind)}, {Words.Of(flap.Side)}", 1, Hand.Neither, PieceTitle.OuterFaceUp);
+        var title = new PieceTitle($"{OnCarrierId}{Words.Id(flap.Side)}", Say.Of($"Flap for {Words.Of(flap.Kind)}, {Words.Of(flap.Side)}"), 1, Hand.Neither, PieceTitle.OuterFaceUp);
         var piece = Folded(job, title, flap.Flap, flap.Outward);
         return piece with { Lines = [.. piece.Lines, .. TapeRows(job, flap), .. Crosses(flap, flap.CentresOnCarrier, flap.Flap)] };
     }
@@ -37,8 +38,8 @@ internal static class FlapPieces
         }
 
         var isLacing = flap.Kind == MountKind.Lacing;
-        var name = isLacing ? "Flap for lacing on the top" : $"Strip under {Words.Of(flap.Kind)}";
-        var title = new PieceTitle($"{OnTopId}{Words.Of(flap.Side)}", $"{name}, {Words.Of(flap.Side)}", 1, Hand.Neither, PieceTitle.OuterFaceUp);
+        var name = isLacing ? Say.Of("Flap for lacing on the top") : Say.Of($"Strip under {Words.Of(flap.Kind)}");
+        var title = new PieceTitle($"{OnTopId}{Words.Id(flap.Side)}", $"{name}, {Words.Of(flap.Side)}", 1, Hand.Neither, PieceTitle.OuterFaceUp);
         var piece = isLacing ? Laced(job, title, flap) : Strip(job, title, flap.OnTop);
         yield return piece with { Lines = [.. piece.Lines, .. Crosses(flap, flap.CentresOnTop, flap.OnTop)] };
     }
@@ -63,7 +64,7 @@ internal static class FlapPieces
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [.. hemmed.Folds(), .. hemmed.Rows(1)],
-            [AllowanceText.Of(Sides.All(turn), job.Units), "Sewn to the underside of the top."]).FoldedAlong(hemmed.FoldOrder);
+            [AllowanceText.Of(Sides.All(turn), job.Units), Say.Of("Sewn to the underside of the top.")]).FoldedAlong(hemmed.FoldOrder);
     }
 
     /// <summary>The flap on the top, folded toward the carrier and sewn down along its outer edge.</summary>
@@ -98,12 +99,12 @@ internal static class FlapPieces
             job.Workshop.Cloth.Lay.Warp,
             [
                 .. hemmed.Folds(),
-                PieceLine.Straight(PieceLineKind.Fold, new(cut.Left, fold), new(cut.Right, fold), "fold in half"),
+                PieceLine.Straight(PieceLineKind.Fold, new(cut.Left, fold), new(cut.Right, fold), Say.Of("fold in half")),
                 .. new[] { finished.Left + StitchRows.FromFold.Millimeters, finished.Right - StitchRows.FromFold.Millimeters }
                     .Select(x => PieceLine.Row(new(x, finished.Bottom), new(x, finished.Top), new(RowKind.Hem, folds.Length))),
-                PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), "centreline"),
+                PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), Say.Of("centreline")),
             ],
-            [AllowanceText.Of(Sides.All(turn), job.Units), "Folded in half: two plies when finished."]).FoldedAlong(folds);
+            [AllowanceText.Of(Sides.All(turn), job.Units), Say.Of("Folded in half: two plies when finished.")]).FoldedAlong(folds);
     }
 
     /// <summary>The rows of the hook tape, on the flap's own plane.</summary>
@@ -115,7 +116,7 @@ internal static class FlapPieces
     {
         foreach (var (index, centre) in centres.Select(centre => Own(centre, place)).Index())
         {
-            var text = index == 0 ? FormattableString.Invariant($"{centres.Length} centres") : string.Empty;
+            var text = index == 0 ? Say.Of($"{centres.Length} centres") : string.Empty;
             yield return PieceLine.Straight(PieceLineKind.Mark, centre - new Step(CrossMm, 0), centre + new Step(CrossMm, 0), text);
             yield return PieceLine.Straight(PieceLineKind.Mark, centre - new Step(0, CrossMm), centre + new Step(0, CrossMm));
         }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -21,8 +22,8 @@ public static class TopMarks
     /// <summary>Every seam end, zipper end, pocket corner, carrier corner and panel corner.</summary>
     public static ImmutableArray<TopMark> Of(MountedShape mounted) =>
     [
-        .. Corner.All.Select(corner => At($"carrier, {corner} corner", corner.Of(mounted.CarrierBox))),
-        .. Corner.All.Select(corner => At($"panel, {corner} corner", corner.Of(mounted.PanelBox))),
+        .. Corner.All.Select(corner => At(Say.Of($"carrier, {corner} corner"), corner.Of(mounted.CarrierBox))),
+        .. Corner.All.Select(corner => At(Say.Of($"panel, {corner} corner"), corner.Of(mounted.PanelBox))),
         .. mounted.Fastened.Zippers.SelectMany(ZipperMarks),
         .. mounted.Fastened.Flaps.SelectMany(FlapMarks),
         .. mounted.Fastened.Pockets.SelectMany(PocketMarks),
@@ -33,54 +34,54 @@ public static class TopMarks
     public static ImmutableArray<TopDiagonal> Diagonals(MountedShape mounted)
     {
         var (forward, aft) = (mounted.Fastened.Edges[0], mounted.Fastened.Edges[1]);
-        var ends = mounted.Fastened.Flaps.IsEmpty ? "zipper ends" : "fastening ends";
+        var ends = mounted.Fastened.Flaps.IsEmpty ? Say.Of("zipper ends") : Say.Of("fastening ends");
         Point PocketAt(int index) => mounted.Fastened.Pockets[index].At;
         Point CarrierAt(int index) => Corner.All[index].Of(mounted.CarrierBox);
         return
         [
-            Between("carrier, forward port to aft starboard", CarrierAt(0), CarrierAt(3)),
-            Between("carrier, forward starboard to aft port", CarrierAt(1), CarrierAt(2)),
-            Between($"{ends}, forward port to aft starboard", new(forward.Band.Left, forward.LineY), new(aft.Band.Right, aft.LineY)),
-            Between($"{ends}, forward starboard to aft port", new(forward.Band.Right, forward.LineY), new(aft.Band.Left, aft.LineY)),
-            Between("pocket corners, forward port to aft starboard", PocketAt(0), PocketAt(3)),
-            Between("pocket corners, forward starboard to aft port", PocketAt(1), PocketAt(2)),
+            Between(Say.Of("carrier, forward port to aft starboard"), CarrierAt(0), CarrierAt(3)),
+            Between(Say.Of("carrier, forward starboard to aft port"), CarrierAt(1), CarrierAt(2)),
+            Between(Say.Of($"{ends}, forward port to aft starboard"), new(forward.Band.Left, forward.LineY), new(aft.Band.Right, aft.LineY)),
+            Between(Say.Of($"{ends}, forward starboard to aft port"), new(forward.Band.Right, forward.LineY), new(aft.Band.Left, aft.LineY)),
+            Between(Say.Of("pocket corners, forward port to aft starboard"), PocketAt(0), PocketAt(3)),
+            Between(Say.Of("pocket corners, forward starboard to aft port"), PocketAt(1), PocketAt(2)),
         ];
     }
 
     private static IEnumerable<TopMark> ZipperMarks(ZipperPlace zipper)
     {
-        var name = $"{Words.Of(zipper.Side)} zipper";
+        var name = Say.Of($"{Words.Of(zipper.Side)} zipper");
         var outer = zipper.Side == Side.Forward ? zipper.Band.Top : zipper.Band.Bottom;
-        yield return At($"{name}, chain, port end", new(zipper.Band.Left, zipper.ChainY));
-        yield return At($"{name}, chain, starboard end", new(zipper.Band.Right, zipper.ChainY));
-        yield return At($"{name}, outer tape edge, port end", new(zipper.Band.Left, outer));
-        yield return At($"{name}, outer tape edge, starboard end", new(zipper.Band.Right, outer));
+        yield return At(Say.Of($"{name}, chain, port end"), new(zipper.Band.Left, zipper.ChainY));
+        yield return At(Say.Of($"{name}, chain, starboard end"), new(zipper.Band.Right, zipper.ChainY));
+        yield return At(Say.Of($"{name}, outer tape edge, port end"), new(zipper.Band.Left, outer));
+        yield return At(Say.Of($"{name}, outer tape edge, starboard end"), new(zipper.Band.Right, outer));
     }
 
     /// <summary>The outer corners of what is sewn to the top, and the first and the last fastener; the others at equal spaces between.</summary>
     private static IEnumerable<TopMark> FlapMarks(FlapPlace flap)
     {
         var outer = flap.Side == Side.Forward ? flap.OnTop.Top : flap.OnTop.Bottom;
-        yield return At($"{flap.Name}, outer edge, port end", new(flap.OnTop.Left, outer));
-        yield return At($"{flap.Name}, outer edge, starboard end", new(flap.OnTop.Right, outer));
+        yield return At(Say.Of($"{flap.Name}, outer edge, port end"), new(flap.OnTop.Left, outer));
+        yield return At(Say.Of($"{flap.Name}, outer edge, starboard end"), new(flap.OnTop.Right, outer));
         if (flap.CentresOnTop is [var first, .., var last] centres)
         {
-            yield return At(FormattableString.Invariant($"{flap.Name}, first of {centres.Length}, port"), first);
-            yield return At(FormattableString.Invariant($"{flap.Name}, last of {centres.Length}, starboard"), last);
+            yield return At(Say.Of($"{flap.Name}, first of {centres.Length}, port"), first);
+            yield return At(Say.Of($"{flap.Name}, last of {centres.Length}, starboard"), last);
         }
     }
 
     private static IEnumerable<TopMark> PocketMarks(PocketPlace pocket)
     {
-        yield return At($"{pocket.Corner} pocket, square corner", pocket.At);
-        yield return At($"{pocket.Corner} pocket, end of the {Words.Of(pocket.Corner.End)} leg", pocket.EndAthwart);
-        yield return At($"{pocket.Corner} pocket, end of the {Words.Of(pocket.Corner.Hand)} leg", pocket.EndForeAft);
+        yield return At(Say.Of($"{pocket.Corner} pocket, square corner"), pocket.At);
+        yield return At(Say.Of($"{pocket.Corner} pocket, end of the {Words.Of(pocket.Corner.End)} leg"), pocket.EndAthwart);
+        yield return At(Say.Of($"{pocket.Corner} pocket, end of the {Words.Of(pocket.Corner.Hand)} leg"), pocket.EndForeAft);
     }
 
     private static IEnumerable<TopMark> StripMarks(StripPlace strip)
     {
-        yield return At($"{Words.Of(strip.Side)} weather strip, seam, port end", new(strip.Finished.Left, strip.SeamY));
-        yield return At($"{Words.Of(strip.Side)} weather strip, seam, starboard end", new(strip.Finished.Right, strip.SeamY));
+        yield return At(Say.Of($"{Words.Of(strip.Side)} weather strip, seam, port end"), new(strip.Finished.Left, strip.SeamY));
+        yield return At(Say.Of($"{Words.Of(strip.Side)} weather strip, seam, starboard end"), new(strip.Finished.Right, strip.SeamY));
     }
 
     private static TopMark At(string name, Point point) => new(name, Plan.PlaceOf(point));
