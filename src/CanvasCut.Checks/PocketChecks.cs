@@ -58,7 +58,9 @@ internal static class PocketChecks
                 Measured.AtLeast(edge.Setback, needed),
                 Verdict.Fail,
                 "pocket.over_zipper = false",
-                Say.Of($"The pocket's leg meets the {(edge.Kind == MountKind.Zipper ? Say.Of("zipper: set zipper") : Say.Of("flap: set mount"))}.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true."));
+                edge.Kind == MountKind.Zipper
+                    ? Say.Of($"The pocket's leg meets the zipper: set zipper.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true.")
+                    : Say.Of($"The pocket's leg meets the flap: set mount.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true."));
         }
     }
 

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-using CanvasCut.JobFiles;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
