@@ -18,6 +18,9 @@ internal sealed class SpokenHelp(HelpAction help) : SynchronousCommandLineAction
         root.Options.OfType<VersionOption>().Single().Description = Say.Of("Shows the version.");
     }
 
+    /// <summary>Help is given whatever else is missing on the line.</summary>
+    public override bool ClearsParseErrors => true;
+
     /// <inheritdoc/>
     public override int Invoke(ParseResult parseResult)
     {
