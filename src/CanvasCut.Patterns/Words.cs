@@ -21,6 +21,7 @@ public static class Words
         MountKind.Snaps => "snaps",
         MountKind.Twist => "twist fasteners",
         MountKind.HookAndLoop => "hook-and-loop",
+        MountKind.Sleeve => "rod sleeve",
         _ => "lacing",
     };
 
@@ -30,6 +31,7 @@ public static class Words
         MountKind.Snaps => "snaps",
         MountKind.Twist => "twist",
         MountKind.HookAndLoop => "hook_and_loop",
+        MountKind.Sleeve => "sleeve",
         _ => "lacing",
     };
 

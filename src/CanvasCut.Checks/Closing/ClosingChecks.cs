@@ -20,7 +20,7 @@ internal static class ClosingChecks
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted, SurfaceFinding finding, ImmutableArray<PanelProfile> profiles)
     {
         var paths = finding.Surface is { } known ? CarrierPath.Of(job, mounted, known, profiles) : [];
-        var half = mounted.Fastened.Flaps.IsEmpty ? "zipper" : "edge";
+        var half = mounted.Fastened.HasEndZippersOnly ? "zipper" : "edge";
         var way = $"carrier from {half} to {half}";
         yield return finding.IsKnown ? Path(paths) : AlongBend.Unknown(CheckCodes.ClosingPath, way, finding);
         yield return Shrunk(job, mounted, paths);

@@ -7,7 +7,8 @@ namespace CanvasCut.Checks;
 
 /// <summary>What the wind does to the mounted carrier, and what holds it.</summary>
 /// <remarks>
-/// Uplift = q × coefficient × area. The fastenings of the two edges share it, half each. When one has come open its two pockets carry its half.
+/// Uplift = q × coefficient × area. The fastenings of the edges share it, see <see cref="EdgeShare"/>: half each where two are held. When one has
+/// come open its two pockets carry half.
 /// The worst-placed piece of each carries the edge factor times its fair share. A strength is divided by the safety factor.
 /// </remarks>
 public sealed class HoldDown
@@ -73,7 +74,7 @@ public sealed class HoldDown
 
     /// <summary>The load on the worst-placed stretch of a zipper, or of what stands for one, at a wind.</summary>
     public ForcePerLength EdgeLoadAt(Speed wind, EdgePlace edge) =>
-        ForcePerLength.FromNewtonsPerMeter(UpliftAt(wind).Newtons / 2 / edge.Run.Meters * Factors.Edge.DecimalFractions);
+        ForcePerLength.FromNewtonsPerMeter(UpliftAt(wind).Newtons * EdgeShare.Of(edge, _mounted) / edge.Run.Meters * Factors.Edge.DecimalFractions);
 
     /// <summary>The load on a pocket at a wind, when the zipper beside it has come open.</summary>
     public Force PocketLoadAt(Speed wind) => UpliftAt(wind) / 4 * Factors.Edge.DecimalFractions;
@@ -94,14 +95,14 @@ public sealed class HoldDown
         Force.FromNewtons(EdgeLoadAt(Wanted, zipper).NewtonsPerMeter * (zipper.Choice.Setback + ZipperHold.Jaw).Meters),
         end / Factors.Safety.DecimalFractions));
 
-    private (Measured Load, double PartUsed)? HoldOf(FlapPlace flap) => EdgeHolds.Of(flap, _job, UpliftAt(Wanted) / 2);
+    private (Measured Load, double PartUsed)? HoldOf(FlapPlace flap) => EdgeHolds.Of(flap, _job, UpliftAt(Wanted) * EdgeShare.Of(flap, _mounted));
 
     private IEnumerable<WindHold> Fasteners() => _mounted.Fastened.Flaps
         .Select(flap => (flap.Name, Hold: HoldOf(flap)))
         .Where(each => each.Hold is not null)
         .Select(each => new WindHold(CheckCodes.WindFastener, each.Name, each.Hold!.Value.Load, ToReach(each.Hold.Value.PartUsed)));
 
-    private string AnEdge => _mounted.Fastened.Flaps.IsEmpty ? "a zipper" : "an edge";
+    private string AnEdge => _mounted.Fastened.HasEndZippersOnly ? "a zipper" : "an edge";
 
     private WindHold Pocket() => Single(
         CheckCodes.WindPocket,
@@ -111,7 +112,7 @@ public sealed class HoldDown
 
     private WindHold Seam()
     {
-        var worst = _mounted.Fastened.Edges.MinBy(edge => edge.Run.Millimeters)!;
+        var worst = _mounted.Fastened.Edges.MaxBy(edge => EdgeLoadAt(Wanted, edge).NewtonsPerMeter)!;
         return Line(
             CheckCodes.WindSeam,
             $"one row of stitches along {AnEdge}",

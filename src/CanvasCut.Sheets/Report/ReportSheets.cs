@@ -124,7 +124,7 @@ public static class ReportSheets
     private static void Marks(Flow flow, ReportContent content, SheetContext context)
     {
         flow.Heading("Marks on the top");
-        var what = content.Patterns.Mounted.Fastened.Flaps.IsEmpty ? "zippers" : "fastenings";
+        var what = content.Patterns.Mounted.Fastened.HasEndZippersOnly ? "zippers" : "fastenings";
         flow.Text($"Stations run aft from the top's forward edge, offsets from the centreline, both along the cloth. Mark the {what} from the carrier itself where you can; these figures are to check by.");
         flow.Rows(PlacementSheet.MarksTable(context, flow.WidthMm), PlacementSheet.Marks(content.Patterns, context));
         flow.Text(string.Empty);

@@ -15,7 +15,7 @@ internal static class WindSection
         var job = content.Patterns.Job;
         var hold = HoldDown.Of(job, content.Patterns.Mounted);
         var factors = job.Conditions.Wind.Factors;
-        var areZippers = content.Patterns.Mounted.Fastened.Flaps.IsEmpty;
+        var areZippers = content.Patterns.Mounted.Fastened.HasEndZippersOnly;
         flow.Heading("Wind");
         flow.Text($"Take it off before gusts of {QuantityWords.Of(hold.OffAt)}: a mean wind of about {hold.MeanAtOff.Knots:0} kn, Beaufort {Wind.Beaufort(hold.MeanAtOff)}. Print removal-card.pdf and keep it below the top.", isBold: true);
         flow.Text(FormattableString.Invariant($"Uplift is {factors.Coefficient.DecimalFractions:0.##} times the dynamic pressure on the whole carrier (EN 1991-1-4, table 7.6, canopies; a top on a boat is no building, so this is the size of it and no more). {(areZippers ? "The zippers" : "What holds the two edges")} {(areZippers ? "share" : "shares")} it, and the worst-placed stretch bears {factors.Edge.DecimalFractions:0.##} times its share; a pocket bears its part when the {(areZippers ? "zipper" : "edge")} beside it has come open. Speeds are those of gusts. Flutter is not reckoned: cloth that shakes breaks stitches and cells at loads far below these."));

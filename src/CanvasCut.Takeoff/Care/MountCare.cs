@@ -6,7 +6,7 @@ namespace CanvasCut.Takeoff;
 internal static class MountCare
 {
     /// <summary>Where an edge gives first.</summary>
-    public static string Ends(MountSpec mount) => mount.Both(MountKind.Zipper) == mount ? "the zippers' ends" : "all that holds the edges";
+    public static string Ends(MountSpec mount) => mount.IsZippersAtBothEnds ? "the zippers' ends" : "all that holds the edges";
 
     public static IEnumerable<CareTask> Tasks(MountSpec mount)
     {

@@ -20,7 +20,7 @@ internal static class FitSteps
         yield return Look(subject);
     }
 
-    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.Flaps.IsEmpty;
+    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.HasEndZippersOnly;
 
     /// <summary>As in "zip forward, then aft".</summary>
     private static string Closing(WorkSubject subject)

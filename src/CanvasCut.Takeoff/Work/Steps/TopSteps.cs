@@ -38,7 +38,7 @@ internal static class TopSteps
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Edges.Select(edge => Outline.Of(edge.Band))]));
     }
 
-    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.Flaps.IsEmpty;
+    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.HasEndZippersOnly;
 
     private static string Taped(WorkSubject subject) => HasZippersOnly(subject) ? WorkParts.TapedZippers : WorkParts.TapedCarrier;
 

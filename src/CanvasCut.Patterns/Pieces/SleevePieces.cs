@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using UnitsNet;
+
+namespace CanvasCut.Patterns;
+
+/// <summary>The two sleeves of a rod: each a strip folded in half, closed by a row beside the fold, with openings for the other's lugs.</summary>
+internal static class SleevePieces
+{
+    /// <summary>The words in an opening.</summary>
+    public const string OpeningText = "cut out";
+
+    /// <summary>From an opening to the sleeve's row: as far as a row lies from a fold.</summary>
+    private static readonly Length Kept = StitchRows.FromFold;
+
+    /// <summary>How far an opening reaches from the fold, on each ply.</summary>
+    public static Length OpeningDepth(SleeveSpec sleeve) => UnitMath.Max(sleeve.Depth - Kept, sleeve.Depth / 2);
+
+    /// <summary>The sleeve that is sewn under the carrier's edge.</summary>
+    public static PatternPiece OnCarrier(CarrierJob job, FlapPlace flap, PieceTitle title) =>
+        Of(job, title, flap, (flap.Flap, flap.Outward), flap.Lugs!.CutFromCarrier);
+
+    /// <summary>The sleeve on the top, its fold toward the carrier, sewn down along its outer edge.</summary>
+    public static PatternPiece OnTop(CarrierJob job, FlapPlace flap, PieceTitle title)
+    {
+        var piece = Of(job, title, flap, (flap.OnTop, -flap.Outward), flap.Lugs!.CutFromTop);
+        return piece with { Lines = [.. piece.Lines, .. FlapPieces.OuterRows(job, piece, flap.Outward)] };
+    }
+
+    /// <summary>A sleeve with its middle at the origin.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="title">What it is called.</param>
+    /// <param name="flap">What it belongs to.</param>
+    /// <param name="place">The finished sleeve, and where its fold lies: 1 forward, -1 aft.</param>
+    /// <param name="openings">What is cut out, along the sleeve.</param>
+    private static PatternPiece Of(
+        CarrierJob job, PieceTitle title, FlapPlace flap, (Box Finished, int Toward) place, ImmutableArray<(Length From, Length To)> openings)
+    {
+        var (sleeve, folded) = (flap.Parts.Sleeve!, new FoldedStrip(place.Finished, place.Toward));
+        var (finished, fold) = (folded.Finished, folded.FoldY);
+        var row = fold - (place.Toward * sleeve.Depth.Millimeters);
+        var depth = OpeningDepth(sleeve).Millimeters;
+        return new PatternPiece(
+            title,
+            new(Outline.Of(finished), folded.Hemmed.Cut),
+            job.Workshop.Cloth.Lay.Warp,
+            [
+                .. folded.Folds(),
+                .. EndRows(folded),
+                PieceLine.Row(new(finished.Left, row), new(finished.Right, row), new(RowKind.Sleeve, folded.Order.Length)),
+                PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), "centreline"),
+                .. openings.Select(opening => PieceLine.Round(
+                    PieceLineKind.Mark,
+                    Outline.Of(new Box(opening.From.Millimeters, fold - depth, opening.To.Millimeters, fold + depth)),
+                    OpeningText)),
+            ],
+            [
+                AllowanceText.Of(Sides.All(folded.Turn), job.Units),
+                "Cut the openings out with a hot knife while the strip is flat. Sew the turned ends, fold in half, then sew the row beside the fold: the rod goes between row and fold.",
+            ]).FoldedAlong(folded.Order);
+    }
+
+    /// <summary>The ends are hemmed flat, before the strip is folded, so that the sleeve stays open.</summary>
+    private static IEnumerable<PieceLine> EndRows(FoldedStrip folded)
+    {
+        var (open, inset) = (folded.Open, StitchRows.FromFold.Millimeters);
+        return new[] { open.Left + inset, open.Right - inset }
+            .Select(x => PieceLine.Row(new(x, open.Bottom), new(x, open.Top), new(RowKind.Hem, folded.Hemmed.FoldOrder.Length)));
+    }
+}
