@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -24,20 +25,20 @@ internal static class FitChecks
     private static string SourceOf(string code) => code switch
     {
         CheckCodes.Margin => "top.edge_margin",
-        CheckCodes.KeepOut => "the keep-out's clearance",
-        CheckCodes.TubeCells => "limits.cell_margin (rule of thumb, editable)",
-        _ => "limits.tube_clearance (rule of thumb, editable)",
+        CheckCodes.KeepOut => Say.Of("the keep-out's clearance"),
+        CheckCodes.TubeCells => Say.Of("limits.cell_margin (rule of thumb, editable)"),
+        _ => Say.Of("limits.tube_clearance (rule of thumb, editable)"),
     };
 
     private static string AdviceOn(Clearance clearance) => clearance.Code switch
     {
-        CheckCodes.Margin => "The mounted outline comes too near this edge: move the carrier, narrow the border, or choose a smaller panel.",
-        CheckCodes.KeepOut => $"Everything mounted must stay away from {clearance.Subject}: move or turn the panel.",
-        CheckCodes.TubeCells => "A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points).",
-        CheckCodes.TubeZipper => "A zipper on a tube chafes and cannot be sewn flat: move the carrier along the boat.",
-        CheckCodes.TubeMount => "What holds this edge would lie on a tube, chafe, and could not be set or pressed closed: move the carrier along the boat.",
-        CheckCodes.TubeBox => "The junction box would press on the tube: move or turn the panel.",
-        _ => "A seam on a tube chafes through: move the carrier along the boat.",
+        CheckCodes.Margin => Say.Of("The mounted outline comes too near this edge: move the carrier, narrow the border, or choose a smaller panel."),
+        CheckCodes.KeepOut => Say.Of($"Everything mounted must stay away from {clearance.Subject}: move or turn the panel."),
+        CheckCodes.TubeCells => Say.Of("A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points)."),
+        CheckCodes.TubeZipper => Say.Of("A zipper on a tube chafes and cannot be sewn flat: move the carrier along the boat."),
+        CheckCodes.TubeMount => Say.Of("What holds this edge would lie on a tube, chafe, and could not be set or pressed closed: move the carrier along the boat."),
+        CheckCodes.TubeBox => Say.Of("The junction box would press on the tube: move or turn the panel."),
+        _ => Say.Of("A seam on a tube chafes through: move the carrier along the boat."),
     };
 
     private static IEnumerable<CheckResult> BentSide(CarrierJob job, MountedShape mounted)
@@ -52,11 +53,11 @@ internal static class FitChecks
         foreach (var (side, distance) in new[] { (Side.Port, mounted.PanelBox.Left - whole.Left), (Side.Starboard, whole.Right - mounted.PanelBox.Right) })
         {
             yield return CheckResult.Judged(
-                (CheckCodes.BentSide, $"panel and the {Words.Of(side)} bend of the frame"),
+                (CheckCodes.BentSide, Say.Of($"panel and the {Words.Of(side)} bend of the frame")),
                 Measured.AtLeast(Length.FromMillimeters(distance), radius),
                 Verdict.Fail,
                 "top.corner_radius",
-                "The panel would lie where the bow bends down: move it inboard or choose a narrower one.");
+                Say.Of("The panel would lie where the bow bends down: move it inboard or choose a narrower one."));
         }
     }
 
@@ -71,9 +72,9 @@ internal static class FitChecks
         foreach (var (index, bow) in job.Top.Bows.Index())
         {
             yield return Judged(
-                Clearances.Cells(job, mounted, Plan.BandOf(job.Top, bow), $"bow {index + 1}"),
+                Clearances.Cells(job, mounted, Plan.BandOf(job.Top, bow), Say.Of($"bow {index + 1}")),
                 Verdict.Caution,
-                "The maker allows hard points (panel.hard_points); a strip of foam beside the tube spares the cells.");
+                Say.Of("The maker allows hard points (panel.hard_points); a strip of foam beside the tube spares the cells."));
         }
     }
 
@@ -90,11 +91,11 @@ internal static class FitChecks
         {
             yield return new(
                 CheckCodes.TubeBox,
-                "junction box and tubes",
+                Say.Of("junction box and tubes"),
                 Verdict.NotChecked,
                 Measured.Nothing,
                 SourceOf(CheckCodes.TubeBox),
-                "The place of the junction box is not given: add panel.junction_box.");
+                Say.Of("The place of the junction box is not given: add panel.junction_box."));
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Checks;
@@ -7,10 +8,10 @@ namespace CanvasCut.Checks;
 public static class JobChecks
 {
     /// <summary>What this version does not look at, for the report to say so.</summary>
-    public static ImmutableArray<string> NotInThisVersion { get; } =
+    public static ImmutableArray<string> NotInThisVersion =>
     [
-        "flutter of cloth in the wind, and the strength of frame and top",
-        "cables and everything electric",
+        Say.Of("flutter of cloth in the wind, and the strength of frame and top"),
+        Say.Of("cables and everything electric"),
     ];
 
     /// <summary>The results, in the order of <see cref="CheckCodes.All"/>.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Checks;
@@ -9,11 +10,11 @@ public static class JobNotices
 {
     /// <summary>The notices of a job; usually none.</summary>
     public static ImmutableArray<string> Of(CarrierJob job) => job.Panel.Limits.SmallestRadius is null
-        ? [$"BEND LIMIT NOT KNOWN: {LengthText.Of(BendLimit.AssumedRadius, job.Units)} was assumed. Ask the panel's maker for its smallest radius before cutting."]
+        ? [Say.Of($"BEND LIMIT NOT KNOWN: {LengthText.Of(BendLimit.AssumedRadius, job.Units)} was assumed. Ask the panel's maker for its smallest radius before cutting.")]
         : [];
 
     /// <summary>The notices of a job and of what is made for it.</summary>
     public static ImmutableArray<string> Of(PatternSet patterns) => patterns.IsRefit
-        ? [.. Of(patterns.Job), "THE TOP'S HALF IS SEWN: only the carrier is made. Zippers are bought only if the halves on the old carrier are not used again; new ones must mate with those on the top."]
+        ? [.. Of(patterns.Job), Say.Of("THE TOP'S HALF IS SEWN: only the carrier is made. Zippers are bought only if the halves on the old carrier are not used again; new ones must mate with those on the top.")]
         : Of(patterns.Job);
 }

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -16,7 +17,7 @@ internal static class MountChecks
     /// <summary>More than this is not got off in a minute or two before a squall; chosen for this program.</summary>
     private const int MostActions = 20;
 
-    private const string Practice = "common practice, no source";
+    private static string Practice => Say.Of("common practice, no source");
 
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
     {
@@ -32,11 +33,11 @@ internal static class MountChecks
         if (!flaps.IsEmpty)
         {
             yield return CheckResult.Judged(
-                (CheckCodes.MountRemoval, "movements of the hand to take it off"),
+                (CheckCodes.MountRemoval, Say.Of("movements of the hand to take it off")),
                 Measured.AtMost(Scalar.FromAmount(RemovalActions.Of(mounted.Fastened)), Scalar.FromAmount(MostActions)),
                 Verdict.Caution,
-                "chosen for this program",
-                "So many take minutes in a rising wind: begin early, set the fasteners further apart, or hold one edge by a zipper. canvascut compare-mounts tells what each kind takes.");
+                Say.Of("chosen for this program"),
+                Say.Of("So many take minutes in a rising wind: begin early, set the fasteners further apart, or hold one edge by a zipper. canvascut compare-mounts tells what each kind takes."));
         }
     }
 
@@ -46,28 +47,28 @@ internal static class MountChecks
         if (flap is { Fasteners: { } row, Parts.Spec: { } spec })
         {
             yield return CheckResult.Judged(
-                (CheckCodes.MountPitch, $"{flap.Name}, centre to centre"),
+                (CheckCodes.MountPitch, Say.Of($"{flap.Name}, centre to centre")),
                 Measured.AtMost(row.Pitch, MostPitch(flap.Kind).Most),
                 Verdict.Caution,
                 MostPitch(flap.Kind).Source,
-                $"The edge gapes and flutters between fasteners so far apart: make {table}.pitch smaller.");
+                Say.Of($"The edge gapes and flutters between fasteners so far apart: make {table}.pitch smaller."));
             yield return CheckResult.Judged(
-                (CheckCodes.MountRoom, $"{flap.Name}, rim to rim"),
+                (CheckCodes.MountRoom, Say.Of($"{flap.Name}, rim to rim")),
                 Measured.AtLeast(row.Pitch - spec.Diameter, ToolRoom),
                 Verdict.Fail,
                 Practice,
-                $"No tool sets fasteners so close: make {table}.pitch larger.");
+                Say.Of($"No tool sets fasteners so close: make {table}.pitch larger."));
             yield return Reach(mounted, flap, spec);
         }
 
         var held = flap.Parts.Spec?.Diameter ?? job.Workshop.Supplies.Tapes.Mount.HookAndLoop.Width;
         var width = flap.Parts.Spec?.Width ?? job.Fastenings.Mount.Figures.HookAndLoop.Width;
         yield return CheckResult.Judged(
-            (CheckCodes.MountEdge, $"{flap.Name} and the flap's edge"),
+            (CheckCodes.MountEdge, Say.Of($"{flap.Name} and the flap's edge")),
             Measured.AtLeast((width - held) / 2, LeastEdge),
             Verdict.Fail,
             Practice,
-            $"It would hang over the flap's edge or tear out of it: make {table}.width larger.");
+            Say.Of($"It would hang over the flap's edge or tear out of it: make {table}.width larger."));
     }
 
     /// <summary>A fastener under a pocket's mouth can neither be set nor opened.</summary>
@@ -78,17 +79,17 @@ internal static class MountChecks
             .ToList();
         var nearest = mounted.Fastened.Pockets.Min(pocket => rims.Min(rim => Geometry.Witness.DistanceMm(pocket.Outline, rim)));
         return CheckResult.Judged(
-            (CheckCodes.MountReach, $"{flap.Name} and pockets"),
+            (CheckCodes.MountReach, Say.Of($"{flap.Name} and pockets")),
             Measured.AtLeast(Length.FromMillimeters(nearest), MountedFastenings.SeamClearance),
             Verdict.Fail,
             Practice,
-            $"The pocket covers a fastener: make mount.{Words.Table(flap.Kind)}.end_distance larger, shorten pocket.leg, or set pocket.over_zipper = false.");
+            Say.Of($"The pocket covers a fastener: make mount.{Words.Table(flap.Kind)}.end_distance larger, shorten pocket.leg, or set pocket.over_zipper = false."));
     }
 
     private static (Length Most, string Source) MostPitch(MountKind kind) => kind switch
     {
-        MountKind.Snaps => (Length.FromInches(6), "4 to 6 in: from memory"),
-        MountKind.Twist => (Length.FromInches(10), "6 to 10 in: from memory"),
-        _ => (Length.FromInches(16), "12 to 16 in on good tarpaulins: a forum, single source"),
+        MountKind.Snaps => (Length.FromInches(6), Say.Of("4 to 6 in: from memory")),
+        MountKind.Twist => (Length.FromInches(10), Say.Of("6 to 10 in: from memory")),
+        _ => (Length.FromInches(16), Say.Of("12 to 16 in on good tarpaulins: a forum, single source")),
     };
 }

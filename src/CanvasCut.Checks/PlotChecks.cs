@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -16,9 +17,9 @@ internal static class PlotChecks
     }
 
     private static CheckResult OnRoll(PatternPiece piece, Length usable) => CheckResult.Judged(
-        (CheckCodes.PlotRoll, $"{piece.Title.Name} on the plotter's roll"),
+        (CheckCodes.PlotRoll, Say.Of($"{piece.Title.Name} on the plotter's roll")),
         Measured.AtMost(UnitMath.Min(piece.CutSize.Athwart, piece.CutSize.ForeAft), usable),
         Verdict.Caution,
-        "plot.roll_width less twice paper.margin",
-        "The piece is wider than the roll in every turn, so roll.pdf and roll.svg are not written. Ask the shop for a wider roll, or print templates.pdf and join its pages.");
+        Say.Of("plot.roll_width less twice paper.margin"),
+        Say.Of("The piece is wider than the roll in every turn, so roll.pdf and roll.svg are not written. Ask the shop for a wider roll, or print templates.pdf and join its pages."));
 }

@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -14,8 +15,8 @@ internal static class PocketChecks
     /// <summary>Between the junction box and cloth over the panel; common practice, no source.</summary>
     public static readonly Length BoxRoom = Length.FromMillimeters(10);
 
-    private const string ShadeSource = "limits.shade_gap (rule of thumb, editable)";
-    private const string Practice = "common practice, no source";
+    private static string ShadeSource => Say.Of("limits.shade_gap (rule of thumb, editable)");
+    private static string Practice => Say.Of("common practice, no source");
 
     /// <summary>Pockets, strips and the junction box.</summary>
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted) =>
@@ -28,36 +29,36 @@ internal static class PocketChecks
 
     private static IEnumerable<CheckResult> OnPocket(CarrierJob job, MountedShape mounted, PocketPlace pocket)
     {
-        var subject = $"{pocket.Corner} pocket";
+        var subject = Say.Of($"{pocket.Corner} pocket");
         var clear = PocketPlace.ToCells(pocket.Corner, mounted.CarrierBox, mounted.CellBox) - job.Limits.ShadeGap;
         yield return CheckResult.Judged(
-            (CheckCodes.PocketShade, $"{subject} and cells"),
+            (CheckCodes.PocketShade, Say.Of($"{subject} and cells")),
             Measured.AtMost(pocket.Covers, clear),
             Verdict.Fail,
             ShadeSource,
-            $"Its mouth reaches over cells: shorten pocket.leg to {LengthText.Of(clear + pocket.OutX + pocket.OutY, job.Units)} or less.");
+            Say.Of($"Its mouth reaches over cells: shorten pocket.leg to {LengthText.Of(clear + pocket.OutX + pocket.OutY, job.Units)} or less."));
         yield return CheckResult.Judged(
-            (CheckCodes.PocketHold, $"{subject}'s hold"),
+            (CheckCodes.PocketHold, Say.Of($"{subject}'s hold")),
             Measured.AtLeast(pocket.Covers, HoldingCover),
             Verdict.Caution,
             Practice,
-            "It covers little of the carrier's edges; a wider border or dead border would let it hold more.");
+            Say.Of("It covers little of the carrier's edges; a wider border or dead border would let it hold more."));
         yield return CheckResult.Judged(
-            (CheckCodes.PocketMouth, $"{subject}'s mouth hem"),
+            (CheckCodes.PocketMouth, Say.Of($"{subject}'s mouth hem")),
             Measured.AtMost(job.Fastenings.Pocket.Mouth.Width, pocket.Leg / (2 * Math.Sqrt(2))),
             Verdict.Fail,
-            "half the pocket's height over its mouth (geometry)",
-            "The hem of the mouth is too deep for so small a pocket: narrow pocket.mouth.width, or bind the mouth.");
+            Say.Of("half the pocket's height over its mouth (geometry)"),
+            Say.Of("The hem of the mouth is too deep for so small a pocket: narrow pocket.mouth.width, or bind the mouth."));
         if (!job.Fastenings.Pocket.OverZipper)
         {
             var needed = pocket.Leg - pocket.OutX + MountedFastenings.SeamClearance;
             var edge = mounted.Fastened.Edges.First(each => each.Side == pocket.Corner.End);
             yield return CheckResult.Judged(
-                (CheckCodes.PocketZipper, edge.Kind == MountKind.Zipper ? $"{subject} and zipper's end" : $"{subject} and the flap's end"),
+                (CheckCodes.PocketZipper, edge.Kind == MountKind.Zipper ? Say.Of($"{subject} and zipper's end") : Say.Of($"{subject} and the flap's end")),
                 Measured.AtLeast(edge.Setback, needed),
                 Verdict.Fail,
                 "pocket.over_zipper = false",
-                $"The pocket's leg meets the {(edge.Kind == MountKind.Zipper ? "zipper: set zipper" : "flap: set mount")}.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true.");
+                Say.Of($"The pocket's leg meets the {(edge.Kind == MountKind.Zipper ? Say.Of("zipper: set zipper") : Say.Of("flap: set mount"))}.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true."));
         }
     }
 
@@ -68,11 +69,11 @@ internal static class PocketChecks
         {
             var distance = Clearance.BetweenMm(pockets[one].Outline.Bounds, pockets[other].Outline.Bounds);
             yield return CheckResult.Judged(
-                (CheckCodes.PocketRoom, $"{pockets[one].Corner} pocket and {pockets[other].Corner} pocket"),
+                (CheckCodes.PocketRoom, Say.Of($"{pockets[one].Corner} pocket and {pockets[other].Corner} pocket")),
                 Measured.AtLeast(Length.FromMillimeters(distance), MountedFastenings.SeamClearance),
                 Verdict.Fail,
                 Practice,
-                "The pockets meet: shorten pocket.leg.");
+                Say.Of("The pockets meet: shorten pocket.leg."));
         }
     }
 
@@ -83,20 +84,20 @@ internal static class PocketChecks
             : mounted.CellBox.Bottom - mounted.CarrierBox.Bottom;
         var most = Length.FromMillimeters(toCells) - job.Limits.ShadeGap;
         return CheckResult.Judged(
-            (CheckCodes.StripShade, $"{Words.Of(strip.Side)} weather strip and cells"),
+            (CheckCodes.StripShade, Say.Of($"{Words.Of(strip.Side)} weather strip and cells")),
             Measured.AtMost(job.Fastenings.WeatherStrip.Overlap, most),
             Verdict.Fail,
             ShadeSource,
-            $"It reaches over cells: shorten weather_strip.overlap to {LengthText.Of(most, job.Units)} or less.");
+            Say.Of($"It reaches over cells: shorten weather_strip.overlap to {LengthText.Of(most, job.Units)} or less."));
     }
 
     private static CheckResult BoxCover(MountedShape mounted)
     {
-        const string Subject = "junction box and what lies over the panel";
+        var Subject = Say.Of("junction box and what lies over the panel");
         if (mounted.JunctionBox is not { } box)
         {
             return new(
-                CheckCodes.BoxCover, Subject, Verdict.NotChecked, Measured.Nothing, Practice, "The place of the junction box is not given: add panel.junction_box.");
+                CheckCodes.BoxCover, Subject, Verdict.NotChecked, Measured.Nothing, Practice, Say.Of("The place of the junction box is not given: add panel.junction_box."));
         }
 
         var covers = mounted.Fastened.Pockets.Select(pocket => pocket.Outline)
@@ -107,6 +108,6 @@ internal static class PocketChecks
             Measured.AtLeast(Length.FromMillimeters(distance), BoxRoom),
             Verdict.Fail,
             Practice,
-            "A pocket or strip would press on the box: turn the panel or shorten what lies over it.");
+            Say.Of("A pocket or strip would press on the box: turn the panel or shorten what lies over it."));
     }
 }

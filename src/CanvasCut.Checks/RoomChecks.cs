@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -21,15 +22,15 @@ internal static class RoomChecks
 
         if (!mounted.Fastened.HasEndZippersOnly)
         {
-            return [new(CheckCodes.KeepRoom, "a later panel", Verdict.NotChecked, Measured.Nothing, "carrier.keep_room", "Only for carriers on zippers at both edges: the flaps of other fastenings are made anew with the carrier.")];
+            return [new(CheckCodes.KeepRoom, Say.Of("a later panel"), Verdict.NotChecked, Measured.Nothing, "carrier.keep_room", Say.Of("Only for carriers on zippers at both edges: the flaps of other fastenings are made anew with the carrier."))];
         }
 
         var range = new RefitWay(SewnHalf.Of(job, mounted), job, way).Range;
         var (length, width) = way == LongSide.Athwart ? (asked.Athwart, asked.ForeAft) : (asked.ForeAft, asked.Athwart);
         return
         [
-            Room("length", LargestLength(range, width), length, job.Units),
-            Room("width", LargestWidth(range, length), width, job.Units),
+            Room(Say.Of("length"), LargestLength(range, width), length, job.Units),
+            Room(Say.Of("width"), LargestWidth(range, length), width, job.Units),
         ];
     }
 
@@ -40,9 +41,9 @@ internal static class RoomChecks
         range.Limits.Aggregate(range.Width.To, (largest, limit) => UnitMath.Min(largest, (limit.Most - (length * limit.Lengths)) / limit.Widths));
 
     private static CheckResult Room(string side, Length largest, Length asked, PrintUnits units) => CheckResult.Judged(
-        (CheckCodes.KeepRoom, $"a later panel's {side}"),
+        (CheckCodes.KeepRoom, Say.Of($"a later panel's {side}")),
         Measured.AtLeast(largest, asked),
         Verdict.Caution,
         "carrier.keep_room",
-        $"Of so large a panel a pocket or strip would cover cells; at {LengthText.Of(largest, units)} it does not. Shorten pocket.leg or weather_strip.overlap, or leave pocket.leg out.");
+        Say.Of($"Of so large a panel a pocket or strip would cover cells; at {LengthText.Of(largest, units)} it does not. Shorten pocket.leg or weather_strip.overlap, or leave pocket.leg out."));
 }

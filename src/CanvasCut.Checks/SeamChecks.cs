@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -7,7 +8,7 @@ namespace CanvasCut.Checks;
 /// <summary>Tells whether a domestic machine sews through every crossing.</summary>
 internal static class SeamChecks
 {
-    private const string Source = "limits.sewn_thickness: nine layers stall many domestic machines (SailNet, 2000, single source), so eight of 0.5 mm; editable";
+    private static string Source => Say.Of("limits.sewn_thickness: nine layers stall many domestic machines (SailNet, 2000, single source), so eight of 0.5 mm; editable");
 
     /// <summary>For each seam its thickest crossing, in the order of sewing.</summary>
     public static IEnumerable<CheckResult> Of(PatternSet patterns)
@@ -22,30 +23,30 @@ internal static class SeamChecks
                 measured,
                 Verdict.Caution,
                 Source,
-                measured.Holds ? string.Empty : $"{thickest.Plies} plies ({thickest}): {Lower(seam, patterns)} Or turn the handwheel by hand there.");
+                measured.Holds ? string.Empty : Say.Of($"{thickest.Plies} plies ({thickest}): {Lower(seam, patterns)} Or turn the handwheel by hand there."));
         }
     }
 
     private static string Lower(SewnSeam seam, PatternSet patterns) => seam.Kind switch
     {
         SeamKind.Hems when IsCarrier(seam, patterns) && patterns.CarrierPieces.Length > 1 =>
-            "face or bind that edge where the felled seam runs into the hem (carrier.edges), trim the seam's allowances inside the hem, or buy a wider roll.",
+            Say.Of("face or bind that edge where the felled seam runs into the hem (carrier.edges), trim the seam's allowances inside the hem, or buy a wider roll."),
         SeamKind.Hems when IsCarrier(seam, patterns) && patterns.Job.Carrier.Corner == CornerKind.Square => Mitre(seam, patterns),
         SeamKind.Hems when seam.Pieces[0].StartsWith("weather-strip", StringComparison.Ordinal) => patterns.Job.Carrier.Corner == CornerKind.Square
-            ? "carrier.corner = \"mitred\" mitres the strip's corners too; or face its ends instead of hemming them."
-            : "face its ends instead of hemming them, or trim a joining seam's allowances inside the hem.",
-        SeamKind.Hems => "face or bind the edge instead of hemming it, or trim the turn-under at its ends.",
-        SeamKind.Mount => "trim what is turned in at the flap's raw edges to 6 mm before it is folded, or widen mount.setback so that the flap ends short of the corner's hems.",
+            ? Say.Of("carrier.corner = \"mitred\" mitres the strip's corners too; or face its ends instead of hemming them.")
+            : Say.Of("face its ends instead of hemming them, or trim a joining seam's allowances inside the hem."),
+        SeamKind.Hems => Say.Of("face or bind the edge instead of hemming it, or trim the turn-under at its ends."),
+        SeamKind.Mount => Say.Of("trim what is turned in at the flap's raw edges to 6 mm before it is folded, or widen mount.setback so that the flap ends short of the corner's hems."),
         SeamKind.Zipper when patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero =>
-            "cut the end caps with a hot knife and do not turn their edges (zipper.cap_turn), or widen zipper.setback so that they end short of the corner's hems.",
-        SeamKind.Zipper => "widen zipper.setback so that the end caps end short of the corner's hems.",
+            Say.Of("cut the end caps with a hot knife and do not turn their edges (zipper.cap_turn), or widen zipper.setback so that they end short of the corner's hems."),
+        SeamKind.Zipper => Say.Of("widen zipper.setback so that the end caps end short of the corner's hems."),
         SeamKind.Edges when seam.Pieces.Contains("zipper-end-cap") && patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero =>
-            "cut the caps with a hot knife and do not turn their edges (zipper.cap_turn).",
-        SeamKind.Edges when seam.Pieces.Contains("zipper-end-cap") => "use thinner cloth for the caps.",
-        SeamKind.Edges => "trim what is turned under inside the corners and tips to 6 mm before it is folded, or bind the edge instead.",
-        SeamKind.Felled => "join with cloth.join = \"semi\", or buy a wider roll.",
-        SeamKind.Bound => "trim the hem at its ends before it is bound.",
-        _ => "use thinner webbing, or a coated patch in its place.",
+            Say.Of("cut the caps with a hot knife and do not turn their edges (zipper.cap_turn)."),
+        SeamKind.Edges when seam.Pieces.Contains("zipper-end-cap") => Say.Of("use thinner cloth for the caps."),
+        SeamKind.Edges => Say.Of("trim what is turned under inside the corners and tips to 6 mm before it is folded, or bind the edge instead."),
+        SeamKind.Felled => Say.Of("join with cloth.join = \"semi\", or buy a wider roll."),
+        SeamKind.Bound => Say.Of("trim the hem at its ends before it is bound."),
+        _ => Say.Of("use thinner webbing, or a coated patch in its place."),
     };
 
     /// <summary>What a mitre would leave, worked out on the carrier folded that way.</summary>
@@ -53,7 +54,7 @@ internal static class SeamChecks
     {
         var job = patterns.Job with { Carrier = patterns.Job.Carrier with { Corner = CornerKind.Mitred } };
         var mitred = JobSeams.Of(PatternSet.Of(job, patterns.Mounted)).First(each => each.Name == seam.Name).Thickest(job.Workshop.Supplies);
-        return FormattableString.Invariant($"carrier.corner = \"mitred\" lowers it to {mitred.Plies} plies, {LengthText.Of(mitred.Thickness(job.Workshop.Supplies), job.Units)}; a facing lowers it too.");
+        return Say.Of($"carrier.corner = \"mitred\" lowers it to {mitred.Plies} plies, {LengthText.Of(mitred.Thickness(job.Workshop.Supplies), job.Units)}; a facing lowers it too.");
     }
 
     private static bool IsCarrier(SewnSeam seam, PatternSet patterns) => seam.Pieces.Contains(patterns.CarrierPieces[0].Title.Id);

@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Checks;
@@ -18,7 +19,7 @@ internal static class ShapeChecks
 
     private static IEnumerable<CheckResult> Unknown(SurfaceFinding finding) =>
     [
-        AlongBend.Unknown(CheckCodes.BendAlong, "bend along the boat", finding),
-        AlongBend.Unknown(CheckCodes.BendDouble, "panel on a top curved both ways", finding),
+        AlongBend.Unknown(CheckCodes.BendAlong, Say.Of("bend along the boat"), finding),
+        AlongBend.Unknown(CheckCodes.BendDouble, Say.Of("panel on a top curved both ways"), finding),
     ];
 }

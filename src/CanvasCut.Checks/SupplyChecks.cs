@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -13,12 +14,12 @@ internal static class SupplyChecks
 
     private static CheckResult Stock(ZipperPlace zipper, PrintUnits units) => new(
         CheckCodes.ZipperStock,
-        $"{Words.Of(zipper.Side)} zipper's setback",
+        Say.Of($"{Words.Of(zipper.Side)} zipper's setback"),
         zipper.Choice.IsShort ? Verdict.Caution : Verdict.Pass,
         Measured.AtMost(zipper.Choice.Setback, zipper.Choice.WantedSetback),
-        "zipper.setback and zipper.stock",
+        Say.Of("zipper.setback and zipper.stock"),
         zipper.Choice.IsShort
-            ? $"No length on sale is long enough; the longest, {LengthText.Of(zipper.Choice.Buy, units)}, ends further from the corners. A continuous zipper would reach."
+            ? Say.Of($"No length on sale is long enough; the longest, {LengthText.Of(zipper.Choice.Buy, units)}, ends further from the corners. A continuous zipper would reach.")
             : string.Empty);
 
     private static CheckResult Width(PatternSet patterns)
@@ -30,12 +31,12 @@ internal static class SupplyChecks
             : Length.FromMillimeters(Math.Min(whole.CutSize.Athwart.Millimeters, whole.CutSize.ForeAft.Millimeters));
         return new(
             CheckCodes.ClothWidth,
-            "carrier on the roll",
+            Say.Of("carrier on the roll"),
             widths == 1 ? Verdict.Pass : Verdict.Caution,
             Measured.AtMost(across, cloth.Roll.UsableWidth),
-            "cloth.roll_width less twice cloth.selvage",
+            Say.Of("cloth.roll_width less twice cloth.selvage"),
             widths == 1
                 ? string.Empty
-                : $"The carrier is wider than the roll and is joined from {widths} widths with a felled seam, a ridge under the panel. A wider roll would need none.");
+                : Say.Of($"The carrier is wider than the roll and is joined from {widths} widths with a felled seam, a ridge under the panel. A wider roll would need none."));
     }
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.JobFiles;
+using CanvasCut.Language;
 
 namespace CanvasCut.Cli;
 
@@ -10,13 +11,13 @@ internal static class BondingCommand
 {
     public static Command Create(Faces faces)
     {
-        var job = new Argument<string?>("JOB") { Description = "The job file, for its [bonding] table; without one the usual limits count.", Arity = ArgumentArity.ZeroOrOne };
-        var air = new Option<string?>("--air") { Description = "The air, as in 20C or 68F." };
-        var humidity = new Option<string?>("--humidity") { Description = "Relative humidity in %." };
-        var surface = new Option<string?>("--surface") { Description = "The colder of the surfaces to be bonded, as in 18C." };
-        var hours = new Option<string?>("--hours") { Description = "How many hours it stays dry and mild afterwards." };
-        var forecast = new Option<string?>("--forecast") { Description = "A CSV file of hours, to find the best one to begin; docs/weather.md tells its columns." };
-        var command = new Command("bonding", "Tells whether the panel can be bonded in this weather, or when; writes nothing.") { job, air, humidity, surface, hours, forecast };
+        var job = new Argument<string?>("JOB") { Description = Say.Of("The job file, for its [bonding] table; without one the usual limits count."), Arity = ArgumentArity.ZeroOrOne };
+        var air = new Option<string?>("--air") { Description = Say.Of("The air, as in 20C or 68F.") };
+        var humidity = new Option<string?>("--humidity") { Description = Say.Of("Relative humidity in %.") };
+        var surface = new Option<string?>("--surface") { Description = Say.Of("The colder of the surfaces to be bonded, as in 18C.") };
+        var hours = new Option<string?>("--hours") { Description = Say.Of("How many hours it stays dry and mild afterwards.") };
+        var forecast = new Option<string?>("--forecast") { Description = Say.Of("A CSV file of hours, to find the best one to begin; docs/weather.md tells its columns.") };
+        var command = new Command("bonding", Say.Of("Tells whether the panel can be bonded in this weather, or when; writes nothing.")) { job, air, humidity, surface, hours, forecast };
         command.SetAction(parsed => Run(
             parsed.GetValue(job),
             new(parsed.GetValue(air), parsed.GetValue(humidity), parsed.GetValue(surface), parsed.GetValue(hours)),
@@ -35,7 +36,7 @@ internal static class BondingCommand
 
         if (forecast is not null && typed.IsAny)
         {
-            faces.Errors.WriteLine("--forecast brings its own weather; leave out --air, --humidity, --surface and --hours.");
+            faces.Errors.WriteLine(Say.Of("--forecast brings its own weather; leave out --air, --humidity, --surface and --hours."));
             return ExitCode.WrongInput;
         }
 
@@ -55,7 +56,7 @@ internal static class BondingCommand
 
     private static int Search(string path, BondingLimits limits, Faces faces)
     {
-        if (TextSource.Read(path, "forecast file", "docs/weather.md tells what one holds", faces) is not { } text)
+        if (TextSource.Read(path, Say.Of("forecast file"), Say.Of("docs/weather.md tells what one holds"), faces) is not { } text)
         {
             return ExitCode.NotWritten;
         }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using CanvasCut.Checks;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 using Spectre.Console;
 
@@ -10,7 +11,7 @@ namespace CanvasCut.Cli;
 /// <summary>Shows whether, or when, a panel can be bonded.</summary>
 internal static class BondingTable
 {
-    private const string Maker = "The adhesive maker's own sheet goes before these figures.";
+    private static string Maker => Say.Of("The adhesive maker's own sheet goes before these figures.");
 
     /// <summary>One day; 0 when the panel can be bonded, else 1.</summary>
     public static int WriteDay(BondingDay day, BondingLimits limits, Faces faces)
@@ -18,14 +19,14 @@ internal static class BondingTable
         var checks = BondingWeather.Of(day, limits);
         if (day.Air is { } air && day.Humidity is { } humidity)
         {
-            faces.Output.WriteLine($"Dew point {QuantityWords.Of(DewPoint.Of(air, humidity))}");
+            faces.Output.WriteLine(Say.Of($"Dew point {QuantityWords.Of(DewPoint.Of(air, humidity))}"));
         }
 
         WriteChecks(checks, faces);
         var isGood = checks.All(check => check.Verdict == Verdict.Pass);
-        faces.Output.WriteLine(isGood ? "Bond now. Press every strip hard; flat and weighted until the hours are over."
-            : checks.Any(check => check.Verdict == Verdict.Caution) ? "Do not bond now."
-            : "Not decided: something was not given; --air, --humidity, --surface and --hours bring it.");
+        faces.Output.WriteLine(isGood ? Say.Of("Bond now. Press every strip hard; flat and weighted until the hours are over.")
+            : checks.Any(check => check.Verdict == Verdict.Caution) ? Say.Of("Do not bond now.")
+            : Say.Of("Not decided: something was not given; --air, --humidity, --surface and --hours bring it."));
         faces.Output.WriteLine(Maker);
         return isGood ? ExitCode.Done : ExitCode.CheckFailed;
     }
@@ -37,12 +38,12 @@ internal static class BondingTable
         if (best is null)
         {
             var nearest = starts.MaxBy(start => start.Checks.Count(check => check.Verdict == Verdict.Pass))!;
-            faces.Output.WriteLine($"No hour of {path} is good. The nearest is {When(nearest)}:");
+            faces.Output.WriteLine(Say.Of($"No hour of {path} is good. The nearest is {When(nearest)}:"));
             WriteChecks(nearest.Checks, faces);
         }
         else
         {
-            faces.Output.WriteLine($"Best start in {path}: {When(best)}, the driest of {starts.Count(start => start.IsGood)} good hours; the work is taken to last two");
+            faces.Output.WriteLine(Say.Of($"Best start in {path}: {When(best)}, the driest of {starts.Count(start => start.IsGood)} good hours; the work is taken to last two"));
             WriteChecks(best.Checks, faces);
         }
 
@@ -55,7 +56,7 @@ internal static class BondingTable
     private static void WriteChecks(ImmutableArray<CheckResult> checks, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns("Verdict", "What", "Found", "Limit");
+        table.AddColumns(Say.Of("Verdict"), Say.Of("What"), Say.Of("Found"), Say.Of("Limit"));
         foreach (var check in checks)
         {
             table.AddRow(new Text(CheckText.Of(check.Verdict)), new Text(check.Subject), new Text(CheckText.ValueOf(check, PrintUnits.Both)), new Text(CheckText.LimitOf(check, PrintUnits.Both)));

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using CanvasCut.Language;
 
 namespace CanvasCut.Cli;
 
@@ -8,10 +9,27 @@ public static class CanvasCutCommand
     /// <summary>Runs a command line.</summary>
     /// <param name="arguments">What was typed after the program's name.</param>
     /// <param name="faces">Where to write.</param>
+    /// <param name="usualLanguage">The language where none is asked for; null for English.</param>
     /// <returns>The exit code: 0 done, 1 a check failed, 2 wrong input, 3 not read or not written.</returns>
-    public static int Run(string[] arguments, Faces faces)
+    public static int Run(string[] arguments, Faces faces, string? usualLanguage = null)
     {
-        var root = new RootCommand("Cut patterns, checks and orders for a removable canvas carrier that holds a flexible solar panel on a cloth top.")
+        var typed = LanguageChoice.Asked(arguments);
+        var language = typed ?? (string.IsNullOrEmpty(usualLanguage) ? Languages.English : usualLanguage);
+        if (!Languages.Has(language))
+        {
+            faces.Errors.WriteLine(LanguageChoice.Complaint(language, typed is not null));
+            return ExitCode.WrongInput;
+        }
+
+        using (Languages.Speak(language))
+        {
+            return RunSpoken(arguments, faces);
+        }
+    }
+
+    private static int RunSpoken(string[] arguments, Faces faces)
+    {
+        var root = new RootCommand(Say.Of("Cut patterns, checks and orders for a removable canvas carrier that holds a flexible solar panel on a cloth top."))
         {
             MakeCommand.Create(faces),
             CheckCommand.Create(faces),
@@ -25,6 +43,7 @@ public static class CanvasCutCommand
             BondingCommand.Create(faces),
             MeasureCommand.Create(faces),
             RefitCommand.Create(faces),
+            LanguageChoice.Option(),
         };
         var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);
         if (parsed.Errors.Count == 0)
@@ -37,7 +56,7 @@ public static class CanvasCutCommand
             faces.Errors.WriteLine(error.Message);
         }
 
-        faces.Errors.WriteLine("canvascut --help tells of the commands.");
+        faces.Errors.WriteLine(Say.Of("canvascut --help tells of the commands."));
         return ExitCode.WrongInput;
     }
 }

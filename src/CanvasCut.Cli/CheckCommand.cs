@@ -1,5 +1,6 @@
 using System.CommandLine;
 using CanvasCut.Job;
+using CanvasCut.Language;
 
 namespace CanvasCut.Cli;
 
@@ -8,10 +9,10 @@ internal static class CheckCommand
 {
     public static Command Create(Faces faces)
     {
-        var job = new Argument<string>("JOB") { Description = "The job file." };
-        var json = new Option<bool>("--json") { Description = "Prints what results.json would hold." };
-        var all = new Option<bool>("--all") { Description = "Shows every check that passed, not the tightest of each kind." };
-        var command = new Command("check", "Tells whether it fits; writes nothing.") { job, json, all };
+        var job = new Argument<string>("JOB") { Description = Say.Of("The job file.") };
+        var json = new Option<bool>("--json") { Description = Say.Of("Prints what results.json would hold.") };
+        var all = new Option<bool>("--all") { Description = Say.Of("Shows every check that passed, not the tightest of each kind.") };
+        var command = new Command("check", Say.Of("Tells whether it fits; writes nothing.")) { job, json, all };
         var side = new SideOptions();
         side.AddTo(command);
         command.SetAction(parsed => Run(parsed.GetRequiredValue(job), (parsed.GetValue(json), parsed.GetValue(all)), side.Of(parsed), faces));

@@ -1,5 +1,6 @@
 using CanvasCut.Checks;
 using CanvasCut.Job;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 using Spectre.Console;
 
@@ -18,7 +19,7 @@ internal static class CheckTable
 
         var units = outcome.Context.Units;
         var table = new Table { Border = TableBorder.Simple, ShowRowSeparators = false };
-        table.AddColumns("Verdict", "Check", "What", "Found", "Limit");
+        table.AddColumns(Say.Of("Verdict"), Say.Of("Check"), Say.Of("What"), Say.Of("Found"), Say.Of("Limit"));
         foreach (var row in isEveryOne ? outcome.Content.Checks.Select(check => new CheckRow(check, 1)) : CheckRows.Of(outcome.Content.Checks))
         {
             table.AddRow(

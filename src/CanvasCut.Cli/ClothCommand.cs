@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using CanvasCut.Job;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 using CanvasCut.Takeoff;
 using Spectre.Console;
@@ -12,10 +13,10 @@ internal static class ClothCommand
 {
     public static Command Create(Faces faces)
     {
-        var job = new Argument<string>("JOB") { Description = "The job file." };
-        var all = new Option<bool>("--all") { Description = "Lists the ways too that ask for more and save no cloth." };
-        var json = new Option<bool>("--json") { Description = "Prints every way for programs." };
-        var command = new Command("cloth", "Compares the rolls on sale, with and without turning pieces or a seam in the carrier; writes nothing.") { job, all, json };
+        var job = new Argument<string>("JOB") { Description = Say.Of("The job file.") };
+        var all = new Option<bool>("--all") { Description = Say.Of("Lists the ways too that ask for more and save no cloth.") };
+        var json = new Option<bool>("--json") { Description = Say.Of("Prints every way for programs.") };
+        var command = new Command("cloth", Say.Of("Compares the rolls on sale, with and without turning pieces or a seam in the carrier; writes nothing.")) { job, all, json };
         var side = new SideOptions();
         side.AddTo(command);
         command.SetAction(parsed => Run(parsed.GetRequiredValue(job), (parsed.GetValue(all), parsed.GetValue(json)), side.Of(parsed), faces));
@@ -53,7 +54,7 @@ internal static class ClothCommand
         var (content, context) = (outcome.Content, outcome.Context);
         var choices = isEveryOne ? all : ClothChoices.WorthTelling(all);
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns(["No", .. ClothChoiceText.Heads.SkipLast(1)]);
+        table.AddColumns([Say.Of("No"), .. ClothChoiceText.Heads.SkipLast(1)]);
         foreach (var (i, choice) in choices.Index())
         {
             table.AddRow([new Text($"{i + 1}"), .. ClothChoiceText.Row(choice, content, context).SkipLast(1).Select(cell => new Text(cell))]);
@@ -73,12 +74,12 @@ internal static class ClothCommand
 
         if (!isEveryOne && ClothChoiceText.LeftOut(all) is { Length: > 0 } leftOut)
         {
-            faces.Output.WriteLine($"{leftOut} --all lists them.");
+            faces.Output.WriteLine(Say.Of($"{leftOut} --all lists them."));
         }
 
         if (outcome.HasFailed)
         {
-            faces.Output.WriteLine($"{context.Warning}: run check before you buy.");
+            faces.Output.WriteLine(Say.Of($"{context.Warning}: run check before you buy."));
         }
     }
 }

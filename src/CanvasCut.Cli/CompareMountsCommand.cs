@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using CanvasCut.Design;
 using CanvasCut.Job;
+using CanvasCut.Language;
 using Spectre.Console;
 
 namespace CanvasCut.Cli;
@@ -11,9 +12,9 @@ internal static class CompareMountsCommand
 {
     public static Command Create(Faces faces)
     {
-        var job = new Argument<string>("JOB") { Description = "The job file." };
-        var json = new Option<bool>("--json") { Description = "Prints the comparison for programs." };
-        var command = new Command("compare-mounts", "Puts every way to hold the carrier's edges side by side; writes nothing.") { job, json };
+        var job = new Argument<string>("JOB") { Description = Say.Of("The job file.") };
+        var json = new Option<bool>("--json") { Description = Say.Of("Prints the comparison for programs.") };
+        var command = new Command("compare-mounts", Say.Of("Puts every way to hold the carrier's edges side by side; writes nothing.")) { job, json };
         var side = new SideOptions();
         side.AddTo(command);
         command.SetAction(parsed => Run(parsed.GetRequiredValue(job), parsed.GetValue(json), side.Of(parsed), faces));
@@ -43,22 +44,22 @@ internal static class CompareMountsCommand
     private static void WriteTable(MountComparison comparison, PrintUnits units, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumn(new TableColumn("Edges held by").NoWrap());
-        table.AddColumns("Pieces", "Rows", "Hours", "Cost", "Moves", "Renew first", "Edges hold", "Off at", "Failed");
+        table.AddColumn(new TableColumn(Say.Of("Edges held by")).NoWrap());
+        table.AddColumns(Say.Of("Pieces"), Say.Of("Rows"), Say.Of("Hours"), Say.Of("Cost"), Say.Of("Moves"), Say.Of("Renew first"), Say.Of("Edges hold"), Say.Of("Off at"), Say.Of("Failed"));
         foreach (var choice in comparison.Choices)
         {
             table.AddRow(Row(choice, units).Select(cell => new Text(cell)));
         }
 
         faces.Console().Write(table);
-        faces.Output.WriteLine("Moves are those of the hand that take it off; winds are gusts: to which the edges hold, and at which it must be off; failed are checks. Hours are estimates. Where it is not known what the edges hold to, \"?\" leaves them out: give mount.snaps.strength and its like. Flutter is not reckoned; if the cloth shakes, take it off at once.");
+        faces.Output.WriteLine(Say.Of("Moves are those of the hand that take it off; winds are gusts: to which the edges hold, and at which it must be off; failed are checks. Hours are estimates. Where it is not known what the edges hold to, \"?\" leaves them out: give mount.snaps.strength and its like. Flutter is not reckoned; if the cloth shakes, take it off at once."));
     }
 
     private static string[] Row(MountChoice choice, PrintUnits units)
     {
-        var name = choice.IsTheJobs ? $"{choice.Name.Replace(", ", ",\n", StringComparison.Ordinal)}\n(as in the job)" : choice.Name;
+        var name = choice.IsTheJobs ? Say.Of($"{choice.Name.Replace(", ", ",\n", StringComparison.Ordinal)}\n(as in the job)") : choice.Name;
         return choice.Figures is not { } found
-            ? [name, "-", "-", "-", "-", "-", "-", "-", "-", "no room"]
+            ? [name, "-", "-", "-", "-", "-", "-", "-", "-", Say.Of("no room")]
             :
             [
                 name,
@@ -67,7 +68,7 @@ internal static class CompareMountsCommand
                 FormattableString.Invariant($"{found.Work.Bench.Hours:0.0}"),
                 CostOf(found),
                 found.RemovalActions.ToString(CultureInfo.InvariantCulture),
-                found.Wear.Months is { } months ? FormattableString.Invariant($"{months} months: {Uncapitalised(found.Wear.What)}") : "no figure",
+                found.Wear.Months is { } months ? Say.Of($"{months} months: {Say.Within(found.Wear.What)}") : Say.Of("no figure"),
                 EdgesOf(found),
                 FormattableString.Invariant($"{Math.Floor(found.Wind.OffAt.Knots + 1e-9):0} kn{(found.Wind.KnowsEdges ? string.Empty : "?")}"),
                 found.FailedChecks.ToString(CultureInfo.InvariantCulture),
@@ -75,13 +76,11 @@ internal static class CompareMountsCommand
     }
 
     /// <summary>A wind that no boat carries a top in is told as such.</summary>
-    private static string EdgesOf(MountFiguresFound found) => !found.Wind.KnowsEdges || found.Wind.EdgesHoldTo is not { } hold ? "not known"
-        : hold.Knots > 64 ? "over 64 kn"
+    private static string EdgesOf(MountFiguresFound found) => !found.Wind.KnowsEdges || found.Wind.EdgesHoldTo is not { } hold ? Say.Of("not known")
+        : hold.Knots > 64 ? Say.Of("over 64 kn")
         : FormattableString.Invariant($"{Math.Floor(hold.Knots + 1e-9):0} kn");
 
-    private static string CostOf(MountFiguresFound found) => found.Cost is not { } cost ? "no prices"
+    private static string CostOf(MountFiguresFound found) => found.Cost is not { } cost ? Say.Of("no prices")
         : cost.Unpriced == 0 ? $"{cost.List.Money.Currency} {cost.Text(cost.Total)}"
-        : FormattableString.Invariant($"{cost.List.Money.Currency} {cost.Text(cost.Total)}, {cost.Unpriced} lines unpriced");
-
-    private static string Uncapitalised(string text) => text.Length == 0 ? text : char.ToLowerInvariant(text[0]) + text[1..];
+        : Say.Of($"{cost.List.Money.Currency} {cost.Text(cost.Total)}, {cost.Unpriced} lines unpriced");
 }

@@ -1,4 +1,5 @@
 using CanvasCut.Job;
+using CanvasCut.Language;
 
 namespace CanvasCut.Cli;
 
@@ -22,7 +23,7 @@ internal static class FolderWriter
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
-            faces.Errors.WriteLine($"{folder} cannot be written: {exception.Message} Earlier results there are whole.");
+            faces.Errors.WriteLine(Say.Of($"{folder} cannot be written: {exception.Message} Earlier results there are whole."));
             return null;
         }
     }

@@ -1,6 +1,7 @@
 using CanvasCut.Design;
 using CanvasCut.Job;
 using CanvasCut.JobFiles;
+using CanvasCut.Language;
 using CanvasCut.Takeoff;
 
 namespace CanvasCut.Cli;
@@ -25,10 +26,10 @@ internal static class JobSource
         where T : class
     {
         code = ExitCode.NotWritten;
-        var text = path is null ? BuiltInExample.Text : TextSource.Read(path, "job file", $"canvascut new {path} begins one", faces);
+        var text = path is null ? BuiltInExample.Text : TextSource.Read(path, Say.Of("job file"), Say.Of($"canvascut new {path} begins one"), faces);
         if (text is null
-            || !TryRead(names.Materials, "materials file", faces, out var materials)
-            || !TryRead(names.Prices, "price file", faces, out var prices))
+            || !TryRead(names.Materials, Say.Of("materials file"), faces, out var materials)
+            || !TryRead(names.Prices, Say.Of("price file"), faces, out var prices))
         {
             return null;
         }
@@ -53,8 +54,8 @@ internal static class JobSource
 
     private static string Summary<T>(Checked<T> outcome)
         where T : class => outcome.Problems.Length == 1
-        ? "1 problem; nothing was written. docs/job-file.md tells of every field."
-        : $"{outcome.Problems.Length} problems; nothing was written. docs/job-file.md tells of every field.";
+        ? Say.Of("1 problem; nothing was written. docs/job-file.md tells of every field.")
+        : Say.Of($"{outcome.Problems.Length} problems; nothing was written. docs/job-file.md tells of every field.");
 
     /// <summary>Something that lays out pieces, with a line on the terminal while it takes long.</summary>
     private static T Watched<T>(Func<Action<PlanProgress>, T> run, Faces faces)
@@ -65,7 +66,7 @@ internal static class JobSource
 
     private static bool TryRead(string? path, string what, Faces faces, out NamedText? file)
     {
-        var text = path is null ? null : TextSource.Read(path, what, "canvascut order --help tells of it", faces);
+        var text = path is null ? null : TextSource.Read(path, what, Say.Of("canvascut order --help tells of it"), faces);
         file = text is null ? null : new(path!, text);
         return path is null || text is not null;
     }

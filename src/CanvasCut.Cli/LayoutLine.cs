@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Takeoff;
 using UnitsNet;
 
@@ -76,8 +77,8 @@ internal sealed class LayoutLine : IDisposable
     {
         var time = FormattableString.Invariant($"{elapsed.TotalSeconds:0} s");
         return progress is null
-            ? $"Laying the pieces out, {time}"
-            : $"Laying the pieces out: {Text(progress.Best)} found, not below {Text(progress.Bound)}, {time}";
+            ? Say.Of($"Laying the pieces out, {time}")
+            : Say.Of($"Laying the pieces out: {Text(progress.Best)} found, not below {Text(progress.Bound)}, {time}");
     }
 
     private static string Text(Length length) => LengthText.Millimetres(Length.FromMillimeters(Math.Round(length.Millimeters)));

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using CanvasCut.Design;
 using CanvasCut.Job;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 
 namespace CanvasCut.Cli;
@@ -13,9 +14,9 @@ internal static class MakeCommand
 
     public static Command Create(Faces faces)
     {
-        var job = new Argument<string?>("JOB") { Description = "The job file; without one the built-in example runs.", Arity = ArgumentArity.ZeroOrOne };
-        var folder = new Option<string>("--out", "-o") { Description = "The folder to write, replaced whole.", DefaultValueFactory = _ => UsualFolder };
-        var command = new Command("make", "Makes templates, cut plan, report and order of a job.") { job, folder };
+        var job = new Argument<string?>("JOB") { Description = Say.Of("The job file; without one the built-in example runs."), Arity = ArgumentArity.ZeroOrOne };
+        var folder = new Option<string>("--out", "-o") { Description = Say.Of("The folder to write, replaced whole."), DefaultValueFactory = _ => UsualFolder };
+        var command = new Command("make", Say.Of("Makes templates, cut plan, report and order of a job.")) { job, folder };
         var side = new SideOptions();
         side.AddTo(command);
         command.SetAction(parsed => Run(parsed.GetValue(job), parsed.GetRequiredValue(folder), (null, side.Of(parsed)), faces));
@@ -27,7 +28,7 @@ internal static class MakeCommand
     {
         if (string.IsNullOrWhiteSpace(folder))
         {
-            faces.Errors.WriteLine("--out needs the name of a folder.");
+            faces.Errors.WriteLine(Say.Of("--out needs the name of a folder."));
             return ExitCode.WrongInput;
         }
 
@@ -49,18 +50,18 @@ internal static class MakeCommand
     {
         var output = faces.Output;
         output.WriteLine(path is null
-            ? $"{outcome.Context.JobName} (no job named, so the built-in example; \"new job.toml\" begins your own)"
+            ? Say.Of($"{outcome.Context.JobName} (no job named, so the built-in example; \"new job.toml\" begins your own)")
             : outcome.Context.JobName);
         output.WriteLine(CheckText.Count(outcome.Content.Checks));
         CheckTable.WriteAdvice(outcome, faces);
-        output.WriteLine($"Wrote {files.Count} files to {folder}:");
+        output.WriteLine(Say.Of($"Wrote {files.Count} files to {folder}:"));
         var pieces = files.Where(file => file.Name.StartsWith("pieces/", StringComparison.Ordinal)).ToList();
         foreach (var file in files.Except(pieces))
         {
             output.WriteLine($"  {file.Name,-18} {file.Tells}");
         }
 
-        output.WriteLine($"  {"pieces/",-18} {pieces.Count} pieces, one true-size drawing each");
+        output.WriteLine($"  {"pieces/",-18} {Say.Of($"{pieces.Count} pieces, one true-size drawing each")}");
         foreach (var sentence in ResultFiles.LeftOut(outcome, files))
         {
             output.WriteLine(sentence);
@@ -71,10 +72,10 @@ internal static class MakeCommand
             output.WriteLine(cost.Summary);
         }
 
-        output.WriteLine($"Look first at {Path.Combine(folder, "report.pdf")}; then print {Path.Combine(folder, "templates.pdf")} at 100 %, never \"fit to page\".");
+        output.WriteLine(Say.Of($"Look first at {Path.Combine(folder, "report.pdf")}; then print {Path.Combine(folder, "templates.pdf")} at 100 %, never \"fit to page\"."));
         if (outcome.HasFailed)
         {
-            output.WriteLine($"{outcome.Context.Warning}: do not cut before this is settled.");
+            output.WriteLine(Say.Of($"{outcome.Context.Warning}: do not cut before this is settled."));
         }
     }
 }

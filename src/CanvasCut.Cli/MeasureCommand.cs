@@ -1,6 +1,7 @@
 using System.CommandLine;
 using CanvasCut.Job;
 using CanvasCut.JobFiles;
+using CanvasCut.Language;
 using CanvasCut.Measuring;
 
 namespace CanvasCut.Cli;
@@ -13,12 +14,12 @@ internal static class MeasureCommand
 
     public static Command Create(Faces faces)
     {
-        var file = new Argument<string?>("FILE") { Description = "The measures, in the form of docs/measuring.md.", Arity = ArgumentArity.ZeroOrOne };
-        var json = new Option<bool>("--json") { Description = "Prints the residuals for programs." };
-        var print = new Option<bool>("--print") { Description = "Writes the sheet to take to the boat instead." };
-        var paper = new Option<string?>("--paper") { Description = $"The sheet's paper ({UsualPaper}): {string.Join(", ", MeasuringPage.Papers)}." };
-        var output = new Option<string?>("--out", "-o") { Description = $"The sheet's file ({UsualFile}), never one that exists." };
-        var command = new Command("measure", "Tells whether the measures of a top agree, and which is most likely wrong; prints the sheet to measure by.") { file, json, print, paper, output };
+        var file = new Argument<string?>("FILE") { Description = Say.Of("The measures, in the form of docs/measuring.md."), Arity = ArgumentArity.ZeroOrOne };
+        var json = new Option<bool>("--json") { Description = Say.Of("Prints the residuals for programs.") };
+        var print = new Option<bool>("--print") { Description = Say.Of("Writes the sheet to take to the boat instead.") };
+        var paper = new Option<string?>("--paper") { Description = Say.Of($"The sheet's paper ({UsualPaper}): {string.Join(", ", MeasuringPage.Papers)}.") };
+        var output = new Option<string?>("--out", "-o") { Description = Say.Of($"The sheet's file ({UsualFile}), never one that exists.") };
+        var command = new Command("measure", Say.Of("Tells whether the measures of a top agree, and which is most likely wrong; prints the sheet to measure by.")) { file, json, print, paper, output };
         command.SetAction(parsed => Run(new(parsed.GetValue(file), parsed.GetValue(json), parsed.GetValue(print), parsed.GetValue(paper), parsed.GetValue(output)), faces));
         return command;
     }
@@ -41,13 +42,13 @@ internal static class MeasureCommand
             return ExitCode.NotWritten;
         }
 
-        faces.Output.WriteLine($"Wrote {path}. Fill it in at the boat, write the readings in a file, then: canvascut measure measures.toml");
+        faces.Output.WriteLine(Say.Of($"Wrote {path}. Fill it in at the boat, write the readings in a file, then: canvascut measure measures.toml"));
         return ExitCode.Done;
     }
 
     private static int Adjust(string path, bool isJson, Faces faces)
     {
-        if (TextSource.Read(path, "measures file", "docs/measuring.md shows one", faces) is not { } text)
+        if (TextSource.Read(path, Say.Of("measures file"), Say.Of("docs/measuring.md shows one"), faces) is not { } text)
         {
             return ExitCode.NotWritten;
         }
@@ -60,7 +61,7 @@ internal static class MeasureCommand
                 faces.Errors.WriteLine(problem);
             }
 
-            faces.Errors.WriteLine(top.Problems.Length == 1 ? "1 problem. docs/measuring.md tells of every field." : $"{top.Problems.Length} problems. docs/measuring.md tells of every field.");
+            faces.Errors.WriteLine(top.Problems.Length == 1 ? Say.Of("1 problem. docs/measuring.md tells of every field.") : Say.Of($"{top.Problems.Length} problems. docs/measuring.md tells of every field."));
             return ExitCode.WrongInput;
         }
 
@@ -81,12 +82,12 @@ internal static class MeasureCommand
     private sealed record Typed(string? File, bool Json, bool Print, string? Paper, string? Out)
     {
         public string? Complaint() =>
-            !Print && File is null ? "measure needs a file of measures, or --print for a sheet to measure by."
-            : Print && File is not null ? "--print writes an empty sheet and takes no file."
-            : Print && Json ? "--json is for measures, not for the sheet."
-            : !Print && (Paper ?? Out) is not null ? "--paper and --out go with --print."
-            : Out is { } path && string.IsNullOrWhiteSpace(path) ? "--out needs a name."
-            : Paper is { } paper && !MeasuringPage.Papers.Contains(paper, StringComparer.OrdinalIgnoreCase) ? $"--paper \"{paper}\" is none of {string.Join(", ", MeasuringPage.Papers)}."
+            !Print && File is null ? Say.Of("measure needs a file of measures, or --print for a sheet to measure by.")
+            : Print && File is not null ? Say.Of("--print writes an empty sheet and takes no file.")
+            : Print && Json ? Say.Of("--json is for measures, not for the sheet.")
+            : !Print && (Paper ?? Out) is not null ? Say.Of("--paper and --out go with --print.")
+            : Out is { } path && string.IsNullOrWhiteSpace(path) ? Say.Of("--out needs a name.")
+            : Paper is { } paper && !MeasuringPage.Papers.Contains(paper, StringComparer.OrdinalIgnoreCase) ? Say.Of($"--paper \"{paper}\" is none of {string.Join(", ", MeasuringPage.Papers)}.")
             : null;
     }
 }

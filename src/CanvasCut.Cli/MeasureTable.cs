@@ -1,4 +1,5 @@
 using System.Globalization;
+using CanvasCut.Language;
 using CanvasCut.Measuring;
 using Spectre.Console;
 
@@ -11,7 +12,7 @@ internal static class MeasureTable
     public static void Write(MeasureAdjustment adjustment, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns(new TableColumn("Measure, mm").NoWrap(), Right("Read"), Right("Adjusted"), Right("Residual"), Right("Normalised"), Right("Seen from"));
+        table.AddColumns(new TableColumn(Say.Of("Measure, mm")).NoWrap(), Right(Say.Of("Read")), Right(Say.Of("Adjusted")), Right(Say.Of("Residual")), Right(Say.Of("Normalised")), Right(Say.Of("Seen from")));
         foreach (var reading in adjustment.Readings)
         {
             var isSuspect = adjustment.Suspects.Contains(reading);
@@ -21,7 +22,7 @@ internal static class MeasureTable
                 new Text(Number(reading.Adjusted.Millimeters)),
                 new Text(Number(reading.Residual.Millimeters)),
                 new Text(reading.IsChecked ? Number(reading.Normalised) : "-"),
-                new Text(reading.Seen is { } seen ? Number(seen.Millimeters) : "never"));
+                new Text(reading.Seen is { } seen ? Number(seen.Millimeters) : Say.Of("never")));
         }
 
         faces.Console().Write(table);
@@ -36,7 +37,7 @@ internal static class MeasureTable
     private static void WriteBows(MeasureAdjustment adjustment, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns(new TableColumn("Bow, seen from above, mm"), Right("Port offset"), Right("Port station"), Right("Starboard offset"), Right("Starboard station"));
+        table.AddColumns(new TableColumn(Say.Of("Bow, seen from above, mm")), Right(Say.Of("Port offset")), Right(Say.Of("Port station")), Right(Say.Of("Starboard offset")), Right(Say.Of("Starboard station")));
         foreach (var (bow, ends) in adjustment.Top.Bows.Zip(adjustment.Ends))
         {
             table.AddRow(
@@ -50,9 +51,9 @@ internal static class MeasureTable
         faces.Console().Write(table);
     }
 
-    private static string Numbers(MeasureAdjustment adjustment) => FormattableString.Invariant($"{adjustment.Readings.Length} readings, {adjustment.Freedom} more than the shape needs.")
+    private static string Numbers(MeasureAdjustment adjustment) => Say.Of($"{adjustment.Readings.Length} readings, {adjustment.Freedom} more than the shape needs.")
         + (adjustment.Freedom > 0
-            ? FormattableString.Invariant($" Misfit {adjustment.Misfit:0.0} of at most {adjustment.MisfitLimit:0.0}; largest normalised residual {adjustment.LargestNormalised:0.0} of at most {adjustment.ResidualLimit:0.0}.")
+            ? Say.Of($" Misfit {adjustment.Misfit:0.0} of at most {adjustment.MisfitLimit:0.0}; largest normalised residual {adjustment.LargestNormalised:0.0} of at most {adjustment.ResidualLimit:0.0}.")
             : string.Empty);
 
     private static TableColumn Right(string head) => new TableColumn(head).RightAligned();

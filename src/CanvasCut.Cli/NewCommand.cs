@@ -1,5 +1,6 @@
 using System.CommandLine;
 using CanvasCut.JobFiles;
+using CanvasCut.Language;
 
 namespace CanvasCut.Cli;
 
@@ -8,8 +9,8 @@ internal static class NewCommand
 {
     public static Command Create(Faces faces)
     {
-        var file = new Argument<string>("FILE") { Description = "The file to write; never one that exists.", DefaultValueFactory = _ => "job.toml" };
-        var command = new Command("new", "Begins a job file, with a word on every field.") { file };
+        var file = new Argument<string>("FILE") { Description = Say.Of("The file to write; never one that exists."), DefaultValueFactory = _ => "job.toml" };
+        var command = new Command("new", Say.Of("Begins a job file, with a word on every field.")) { file };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(file), faces));
         return command;
     }
@@ -25,11 +26,11 @@ internal static class NewCommand
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            faces.Errors.WriteLine(File.Exists(path) ? $"{path} exists and is left as it is; name another file." : $"{path} cannot be written: {exception.Message}");
+            faces.Errors.WriteLine(File.Exists(path) ? Say.Of($"{path} exists and is left as it is; name another file.") : Say.Of($"{path} cannot be written: {exception.Message}"));
             return ExitCode.NotWritten;
         }
 
-        faces.Output.WriteLine($"Wrote {path}. Fill in the blanks, then: canvascut check {path}");
+        faces.Output.WriteLine(Say.Of($"Wrote {path}. Fill in the blanks, then: canvascut check {path}"));
         return ExitCode.Done;
     }
 }

@@ -1,3 +1,5 @@
+using CanvasCut.Language;
+
 namespace CanvasCut.Cli;
 
 /// <summary>Writes a file, never over one that exists.</summary>
@@ -15,7 +17,7 @@ internal static class NewFile
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            faces.Errors.WriteLine(File.Exists(path) ? $"{path} exists and is left as it is; name another file with --out." : $"{path} cannot be written: {exception.Message}");
+            faces.Errors.WriteLine(File.Exists(path) ? Say.Of($"{path} exists and is left as it is; name another file with --out.") : Say.Of($"{path} cannot be written: {exception.Message}"));
             return false;
         }
     }

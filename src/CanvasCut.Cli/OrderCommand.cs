@@ -1,5 +1,6 @@
 using System.CommandLine;
 using CanvasCut.Job;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 using CanvasCut.Takeoff;
 using Spectre.Console;
@@ -11,10 +12,10 @@ internal static class OrderCommand
 {
     public static Command Create(Faces faces)
     {
-        var job = new Argument<string>("JOB") { Description = "The job file." };
-        var csv = new Option<bool>("--csv") { Description = "Prints what order.csv would hold." };
-        var json = new Option<bool>("--json") { Description = "Prints the order for programs." };
-        var command = new Command("order", "Tells what to buy and what it costs; writes nothing.") { job, csv, json };
+        var job = new Argument<string>("JOB") { Description = Say.Of("The job file.") };
+        var csv = new Option<bool>("--csv") { Description = Say.Of("Prints what order.csv would hold.") };
+        var json = new Option<bool>("--json") { Description = Say.Of("Prints the order for programs.") };
+        var command = new Command("order", Say.Of("Tells what to buy and what it costs; writes nothing.")) { job, csv, json };
         var side = new SideOptions();
         side.AddTo(command);
         command.SetAction(parsed => Run(parsed.GetRequiredValue(job), (parsed.GetValue(csv), parsed.GetValue(json)), side.Of(parsed), faces));
@@ -47,19 +48,19 @@ internal static class OrderCommand
     private static void WriteTable(JobOutcome outcome, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns("Item", "Buy", "That is", "Rounded", "For");
+        table.AddColumns(Say.Of("Item"), Say.Of("Buy"), Say.Of("That is"), Say.Of("Rounded"), Say.Of("For"));
         foreach (var line in outcome.Content.Order)
         {
             table.AddRow(
                 new Text(line.Item),
-                new Text($"{line.Quantity} {line.Unit}"),
-                new Text(line.Bought.Other is { } other ? FormattableString.Invariant($"{other.Number} {other.Unit}") : string.Empty),
+                new Text($"{line.Quantity} {Say.Of(line.Unit)}"),
+                new Text(line.Bought.Other is { } other ? FormattableString.Invariant($"{other.Number} {Say.Of(other.Unit)}") : string.Empty),
                 new Text(line.Rounding),
                 new Text($"{line.Use.Text}; {line.Also}"));
         }
 
         faces.Console().Write(table);
-        faces.Output.WriteLine($"Cloth: {ProofText.Of(outcome.Content.Plan, outcome.Context.Units)}");
+        faces.Output.WriteLine(Say.Of($"Cloth: {ProofText.Of(outcome.Content.Plan, outcome.Context.Units)}"));
         if (outcome.Content.Cost is { } cost)
         {
             WriteCost(cost, faces);
@@ -67,23 +68,23 @@ internal static class OrderCommand
 
         if (outcome.HasFailed)
         {
-            faces.Output.WriteLine($"{outcome.Context.Warning}: run check before you buy.");
+            faces.Output.WriteLine(Say.Of($"{outcome.Context.Warning}: run check before you buy."));
         }
     }
 
     private static void WriteCost(OrderCost cost, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns("Item", "Price", "Amount");
+        table.AddColumns(Say.Of("Item"), Say.Of("Price"), Say.Of("Amount"));
         foreach (var line in cost.Lines)
         {
             table.AddRow(
                 new Text(line.Line.Item),
-                new Text(line.Price is { } price ? FormattableString.Invariant($"{price.Amount:0.00##} per {price.Per}") : "no price"),
+                new Text(line.Price is { } price ? Say.Of($"{price.Amount:0.00##} per {Say.Of(price.Per)}") : Say.Of("no price")),
                 new Text(line.Amount is { } amount ? cost.Text(amount) : "-"));
         }
 
-        foreach (var (name, amount) in new[] { ("materials", cost.Materials), ("waste", cost.Waste), ("labour", cost.Labour) })
+        foreach (var (name, amount) in new[] { (Say.Of("materials"), cost.Materials), (Say.Of("waste"), cost.Waste), (Say.Of("labour"), cost.Labour) })
         {
             table.AddRow(new Text(name), new Text(string.Empty), new Text(cost.Text(amount)));
         }

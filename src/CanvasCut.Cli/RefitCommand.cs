@@ -1,5 +1,6 @@
 using System.CommandLine;
 using CanvasCut.Job;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 using Spectre.Console;
 
@@ -10,11 +11,11 @@ internal static class RefitCommand
 {
     public static Command Create(Faces faces)
     {
-        var old = new Argument<string>("OLD") { Description = "The results.json, or its folder, that make wrote for what is sewn to the top." };
-        var job = new Argument<string>("NEW") { Description = "The job file with the new panel." };
-        var folder = new Option<string?>("--out", "-o") { Description = "A folder to write for the new carrier, replaced whole; not written when the panel does not fit." };
+        var old = new Argument<string>("OLD") { Description = Say.Of("The results.json, or its folder, that make wrote for what is sewn to the top.") };
+        var job = new Argument<string>("NEW") { Description = Say.Of("The job file with the new panel.") };
+        var folder = new Option<string?>("--out", "-o") { Description = Say.Of("A folder to write for the new carrier, replaced whole; not written when the panel does not fit.") };
         var side = new SideOptions();
-        var command = new Command("refit", "Tells whether a new panel fits the half that is sewn to the top, and what is made anew.") { old, job, folder };
+        var command = new Command("refit", Say.Of("Tells whether a new panel fits the half that is sewn to the top, and what is made anew.")) { old, job, folder };
         side.AddTo(command);
         command.SetAction(parsed => Run(parsed.GetRequiredValue(old), (parsed.GetRequiredValue(job), side.Of(parsed)), parsed.GetValue(folder), faces));
         return command;
@@ -24,7 +25,7 @@ internal static class RefitCommand
     {
         if (folder is not null && string.IsNullOrWhiteSpace(folder))
         {
-            faces.Errors.WriteLine("--out needs the name of a folder.");
+            faces.Errors.WriteLine(Say.Of("--out needs the name of a folder."));
             return ExitCode.WrongInput;
         }
 
@@ -36,7 +37,7 @@ internal static class RefitCommand
 
         if (!results.IsValid)
         {
-            faces.Errors.WriteLine("Nothing was written. docs/refit.md tells what the old results must hold.");
+            faces.Errors.WriteLine(Say.Of("Nothing was written. docs/refit.md tells what the old results must hold."));
             return ExitCode.WrongInput;
         }
 
@@ -45,7 +46,7 @@ internal static class RefitCommand
             return code;
         }
 
-        faces.Output.WriteLine($"{read.Name}, on what is sewn for: {results.Value.JobName}");
+        faces.Output.WriteLine(Say.Of($"{read.Name}, on what is sewn for: {results.Value.JobName}"));
         return Tell(RefitOutcome.Of(results.Value, read), folder, faces);
     }
 
@@ -62,13 +63,13 @@ internal static class RefitCommand
 
         if (outcome.Made is not { } made)
         {
-            output.WriteLine("The smallest change after which it fits:");
+            output.WriteLine(Say.Of("The smallest change after which it fits:"));
             foreach (var line in outcome.Changes)
             {
                 output.WriteLine($"  {line}");
             }
 
-            output.WriteLine(folder is null ? "No carrier was drawn." : $"No carrier was drawn, and nothing was written to {folder}.");
+            output.WriteLine(folder is null ? Say.Of("No carrier was drawn.") : Say.Of($"No carrier was drawn, and nothing was written to {folder}."));
             return ExitCode.CheckFailed;
         }
 
@@ -84,7 +85,7 @@ internal static class RefitCommand
             return ExitCode.NotWritten;
         }
 
-        faces.Output.WriteLine($"Wrote {files.Count} files to {folder}, with the pieces of the carrier alone; look first at {Path.Combine(folder, "report.pdf")}.");
+        faces.Output.WriteLine(Say.Of($"Wrote {files.Count} files to {folder}, with the pieces of the carrier alone; look first at {Path.Combine(folder, "report.pdf")}."));
         return CodeOf(made);
     }
 
@@ -98,7 +99,7 @@ internal static class RefitCommand
         }
 
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns("Piece", "Stays or anew", "Why");
+        table.AddColumns(Say.Of("Piece"), Say.Of("Stays or anew"), Say.Of("Why"));
         foreach (var piece in outcome.Pieces)
         {
             table.AddRow(new Text(piece.Name), new Text(WordOf(piece.Fate)), new Text(piece.Why));
@@ -109,17 +110,17 @@ internal static class RefitCommand
 
     private static string WordOf(RefitFate fate) => fate switch
     {
-        RefitFate.Stays => "stays",
-        RefitFate.StaysAsSewn => "stays as sewn",
-        RefitFate.Anew => "ANEW",
-        RefitFate.NotThere => "not on the top",
-        _ => "not needed",
+        RefitFate.Stays => Say.Of("stays"),
+        RefitFate.StaysAsSewn => Say.Of("stays as sewn"),
+        RefitFate.Anew => Say.Of("ANEW"),
+        RefitFate.NotThere => Say.Of("not on the top"),
+        _ => Say.Of("not needed"),
     };
 
     private static void WriteRanges(RefitOutcome outcome, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns("Panels that fit", "Borders as asked", "Borders may grow: length", "Width", "And");
+        table.AddColumns(Say.Of("Panels that fit"), Say.Of("Borders as asked"), Say.Of("Borders may grow: length"), Say.Of("Width"), Say.Of("And"));
         foreach (var range in outcome.Ranges)
         {
             table.AddRow(new Text(range.Way), new Text(range.AsAsked), new Text(range.Length), new Text(range.Width), new Text(range.Further));

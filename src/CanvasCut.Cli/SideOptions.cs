@@ -1,12 +1,13 @@
 using System.CommandLine;
+using CanvasCut.Language;
 
 namespace CanvasCut.Cli;
 
 /// <summary>The options <c>--materials FILE</c> and <c>--prices FILE</c>.</summary>
 internal sealed class SideOptions
 {
-    private readonly Option<string?> _materials = new("--materials") { Description = "Grades of your own, in place of the job's materials file." };
-    private readonly Option<string?> _prices = new("--prices") { Description = "Prices, in place of the job's price file." };
+    private readonly Option<string?> _materials = new("--materials") { Description = Say.Of("Grades of your own, in place of the job's materials file.") };
+    private readonly Option<string?> _prices = new("--prices") { Description = Say.Of("Prices, in place of the job's price file.") };
 
     /// <summary>Puts the options on a command.</summary>
     public void AddTo(Command command)

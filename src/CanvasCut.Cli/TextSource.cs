@@ -1,3 +1,5 @@
+using CanvasCut.Language;
+
 namespace CanvasCut.Cli;
 
 /// <summary>Reads a file that a person wrote, or tells why not.</summary>
@@ -15,7 +17,7 @@ internal static class TextSource
     {
         if (Directory.Exists(path))
         {
-            faces.Errors.WriteLine($"{path} is a folder; name the {what} in it.");
+            faces.Errors.WriteLine(Say.Of($"{path} is a folder; name the {what} in it."));
             return null;
         }
 
@@ -23,7 +25,7 @@ internal static class TextSource
         {
             if (new FileInfo(path) is { Exists: true, Length: > MostBytes })
             {
-                faces.Errors.WriteLine($"{path} is larger than a {what} can be; is it the right file?");
+                faces.Errors.WriteLine(Say.Of($"{path} is larger than a {what} can be; is it the right file?"));
                 return null;
             }
 
@@ -32,7 +34,7 @@ internal static class TextSource
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
         {
             var isMissing = exception is FileNotFoundException or DirectoryNotFoundException;
-            faces.Errors.WriteLine(isMissing ? $"There is no file {path}; {beginning}." : $"{path} cannot be read: {exception.Message}");
+            faces.Errors.WriteLine(isMissing ? Say.Of($"There is no file {path}; {beginning}.") : Say.Of($"{path} cannot be read: {exception.Message}"));
             return null;
         }
     }

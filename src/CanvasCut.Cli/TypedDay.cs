@@ -1,6 +1,7 @@
 using System.Globalization;
 using CanvasCut.Design;
 using CanvasCut.JobFiles;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Cli;
@@ -31,18 +32,18 @@ internal sealed record TypedDay(string? Air, string? Humidity, string? Surface, 
 
     private static string? OfTemperature(string name, string? text) =>
         text is null ? null
-        : TemperatureText.Of(text) is not { } temperature ? $"{name} \"{text}\" is not a temperature; write it with C or F, as in 20C or 68F."
-        : temperature.DegreesCelsius is < Coldest or > Hottest ? $"{name} \"{text}\" is colder or hotter than any air or cloth."
+        : TemperatureText.Of(text) is not { } temperature ? Say.Of($"{name} \"{text}\" is not a temperature; write it with C or F, as in 20C or 68F.")
+        : temperature.DegreesCelsius is < Coldest or > Hottest ? Say.Of($"{name} \"{text}\" is colder or hotter than any air or cloth.")
         : null;
 
     private string? OfHumidity() =>
         Humidity is null ? null
-        : Number(Humidity) is not { } percent ? $"--humidity \"{Humidity}\" is not a number of per cent, as in 65."
-        : percent > 100 ? $"--humidity \"{Humidity}\" is more than 100 %; air holds no more water than that."
-        : percent <= 0 ? $"--humidity \"{Humidity}\" must be above 0 %."
+        : Number(Humidity) is not { } percent ? Say.Of($"--humidity \"{Humidity}\" is not a number of per cent, as in 65.")
+        : percent > 100 ? Say.Of($"--humidity \"{Humidity}\" is more than 100 %; air holds no more water than that.")
+        : percent <= 0 ? Say.Of($"--humidity \"{Humidity}\" must be above 0 %.")
         : null;
 
-    private string? OfHours() => Hours is null || Number(Hours) is >= 0 and <= MostHours ? null : $"--hours \"{Hours}\" is not a number of hours, as in 72.";
+    private string? OfHours() => Hours is null || Number(Hours) is >= 0 and <= MostHours ? null : Say.Of($"--hours \"{Hours}\" is not a number of hours, as in 72.");
 
     private static double? Number(string text) =>
         double.TryParse(text.TrimEnd('%', ' '), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using CanvasCut.Job;
+using CanvasCut.Language;
 using CanvasCut.Takeoff;
 using Spectre.Console;
 
@@ -11,9 +12,9 @@ internal static class WorkCommand
 {
     public static Command Create(Faces faces)
     {
-        var job = new Argument<string>("JOB") { Description = "The job file." };
-        var json = new Option<bool>("--json") { Description = "Prints what results.json holds under \"work\"." };
-        var command = new Command("work", "Tells in which order to work, and on which day; writes nothing.") { job, json };
+        var job = new Argument<string>("JOB") { Description = Say.Of("The job file.") };
+        var json = new Option<bool>("--json") { Description = Say.Of("Prints what results.json holds under \"work\".") };
+        var command = new Command("work", Say.Of("Tells in which order to work, and on which day; writes nothing.")) { job, json };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(job), parsed.GetValue(json), faces));
         return command;
     }
@@ -41,7 +42,7 @@ internal static class WorkCommand
     {
         var order = outcome.Work;
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns("No", "Day", "What", "Time", "Before going on");
+        table.AddColumns(Say.Of("No"), Say.Of("Day"), Say.Of("What"), Say.Of("Time"), Say.Of("Before going on"));
         foreach (var each in order.Steps)
         {
             table.AddRow(
@@ -53,10 +54,10 @@ internal static class WorkCommand
         }
 
         faces.Console().Write(table);
-        faces.Output.WriteLine($"{WorkText.Total(order)} Times are estimates. report.pdf tells how to do each step, with what, and what can hurt.");
+        faces.Output.WriteLine(Say.Of($"{WorkText.Total(order)} Times are estimates. report.pdf tells how to do each step, with what, and what can hurt."));
         if (outcome.HasFailed)
         {
-            faces.Output.WriteLine($"{outcome.Context.Warning}: do not cut before this is settled.");
+            faces.Output.WriteLine(Say.Of($"{outcome.Context.Warning}: do not cut before this is settled."));
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Design;
@@ -43,9 +44,9 @@ public sealed record PrintReadings
     {
         var part = (Nominal / reading) - 1;
         return !double.IsFinite(part) || Math.Abs((reading / Nominal) - 1) > ImplausiblePart
-            ? $"is no reading of the 100 mm square: {LengthText.Of(reading, PrintUnits.Both)}."
+            ? Say.Of($"is no reading of the 100 mm square: {LengthText.Of(reading, PrintUnits.Both)}.")
             : Math.Abs(part) > MostPart + RoundingPart
-            ? FormattableString.Invariant($"would take a correction of {100 * part:0.0} %; 3 % is the most. Find what fits the page to the paper, print at 100 % and measure again.")
+            ? Say.Of($"would take a correction of {100 * part:0.0} %; 3 % is the most. Find what fits the page to the paper, print at 100 % and measure again.")
             : null;
     }
 

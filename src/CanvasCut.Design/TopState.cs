@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Language;
 
 namespace CanvasCut.Design;
 
@@ -20,16 +21,16 @@ public enum TopRemedy
 public sealed record TopQuestion(string Field, string Asks, TopRemedy Remedy, string Reason)
 {
     /// <summary>All of them.</summary>
-    public static ImmutableArray<TopQuestion> All { get; } =
+    public static ImmutableArray<TopQuestion> All =>
     [
-        new("stitch_holes_tear", "Does a needle hole open into a tear when you pull the cloth hard beside a seam?", TopRemedy.Stop, "the cloth no longer holds a stitch; make a new top first"),
-        new("replaced_soon", "Will this top be replaced within two seasons?", TopRemedy.Stop, "zippers and pockets would go with it; wait for the new top"),
-        new("no_longer_reaches", "Has the cloth shrunk so far that it no longer reaches its own fasteners?", TopRemedy.Stop, "it will pull what is sewn to it out of shape; make a new top first"),
-        new("thread_breaks", "Does a stitch break when you pick at it with a thumbnail?", TopRemedy.MendFirst, "the old seams go before the new ones; restitch the top first"),
-        new("worn_through", "Does light show through where it lies on a tube?", TopRemedy.MendFirst, "patch the worn places first"),
-        new("leaks", "Does water come through within minutes of rain?", TopRemedy.MendFirst, "under a panel it cannot be proofed; proof it first"),
-        new("slack", "Does it sag or flap when it is stretched as you use it?", TopRemedy.MendFirst, "a panel on slack cloth flexes and collects water; take up the slack or add a bow first"),
-        new("frame_moves", "Can you rack the frame by hand, or is a fitting cracked or loose?", TopRemedy.MendFirst, "mend and brace the frame first, then measure again"),
+        new("stitch_holes_tear", Say.Of("Does a needle hole open into a tear when you pull the cloth hard beside a seam?"), TopRemedy.Stop, Say.Of("the cloth no longer holds a stitch; make a new top first")),
+        new("replaced_soon", Say.Of("Will this top be replaced within two seasons?"), TopRemedy.Stop, Say.Of("zippers and pockets would go with it; wait for the new top")),
+        new("no_longer_reaches", Say.Of("Has the cloth shrunk so far that it no longer reaches its own fasteners?"), TopRemedy.Stop, Say.Of("it will pull what is sewn to it out of shape; make a new top first")),
+        new("thread_breaks", Say.Of("Does a stitch break when you pick at it with a thumbnail?"), TopRemedy.MendFirst, Say.Of("the old seams go before the new ones; restitch the top first")),
+        new("worn_through", Say.Of("Does light show through where it lies on a tube?"), TopRemedy.MendFirst, Say.Of("patch the worn places first")),
+        new("leaks", Say.Of("Does water come through within minutes of rain?"), TopRemedy.MendFirst, Say.Of("under a panel it cannot be proofed; proof it first")),
+        new("slack", Say.Of("Does it sag or flap when it is stretched as you use it?"), TopRemedy.MendFirst, Say.Of("a panel on slack cloth flexes and collects water; take up the slack or add a bow first")),
+        new("frame_moves", Say.Of("Can you rack the frame by hand, or is a fitting cracked or loose?"), TopRemedy.MendFirst, Say.Of("mend and brace the frame first, then measure again")),
     ];
 }
 

@@ -1,10 +1,12 @@
+using CanvasCut.Language;
+
 namespace CanvasCut.Job;
 
 /// <summary>The job that runs when none is named.</summary>
 public static class BuiltInExample
 {
     /// <summary>What messages call its file.</summary>
-    public const string FileName = "built-in example";
+    public static string FileName => Say.Of("built-in example");
 
     /// <summary>Its job file.</summary>
     public static string Text

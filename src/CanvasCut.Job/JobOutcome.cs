@@ -3,6 +3,7 @@ using System.Reflection;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.JobFiles;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using CanvasCut.Sheets;
 using CanvasCut.Takeoff;
@@ -85,7 +86,7 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     private static string WarningOf(ImmutableArray<CheckResult> checks) => checks.Count(check => check.Verdict == Verdict.Fail) switch
     {
         0 => string.Empty,
-        1 => "1 CHECK FAILED, see report.pdf",
-        var several => $"{several} CHECKS FAILED, see report.pdf",
+        1 => Say.Of("1 CHECK FAILED, see report.pdf"),
+        var several => Say.Of($"{several} CHECKS FAILED, see report.pdf"),
     };
 }

@@ -1,5 +1,6 @@
 using CanvasCut.Drawing.Pages;
 using CanvasCut.Export.Pdf;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 
 namespace CanvasCut.Job;
@@ -20,7 +21,7 @@ public static class MeasuringPage
         }
 
         using var stream = new MemoryStream();
-        PdfWriter.Write([MeasuringSheet.Of(PaperSize.Named(paperName)!, $"CanvasCut {JobOutcome.Version}")], "Measuring sheet", stream);
+        PdfWriter.Write([MeasuringSheet.Of(PaperSize.Named(paperName)!, Say.Of($"CanvasCut {JobOutcome.Version}"))], Say.Of("Measuring sheet"), stream);
         return stream.ToArray();
     }
 }

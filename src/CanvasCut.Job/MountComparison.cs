@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Job;
@@ -35,5 +36,5 @@ public sealed record MountComparison(ImmutableArray<MountChoice> Choices)
 public sealed record MountChoice(MountSpec Mount, bool IsTheJobs, MountFiguresFound? Figures)
 {
     /// <summary>As in "snaps", or "zipper forward, lacing aft".</summary>
-    public string Name => Mount.Forward == Mount.Aft ? Words.Of(Mount.Forward) : $"{Words.Of(Mount.Forward)} forward, {Words.Of(Mount.Aft)} aft";
+    public string Name => Mount.Forward == Mount.Aft ? Words.Of(Mount.Forward) : Say.Of($"{Words.Of(Mount.Forward)} forward, {Words.Of(Mount.Aft)} aft");
 }

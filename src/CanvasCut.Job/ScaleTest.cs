@@ -1,5 +1,6 @@
 using CanvasCut.Drawing.Pages;
 using CanvasCut.Export.Pdf;
+using CanvasCut.Language;
 
 namespace CanvasCut.Job;
 
@@ -23,7 +24,7 @@ public static class ScaleTest
 
         using var stream = new MemoryStream();
         var layout = TilePages.LayoutOf(paper, (MarginMm, 0), PrintCorrection.None);
-        PdfWriter.Write([ScaleSheet.Of(layout, $"CanvasCut {JobOutcome.Version}")], "Scale test", stream);
+        PdfWriter.Write([ScaleSheet.Of(layout, Say.Of($"CanvasCut {JobOutcome.Version}"))], Say.Of("Scale test"), stream);
         return stream.ToArray();
     }
 }

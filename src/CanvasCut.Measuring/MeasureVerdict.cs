@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Measuring;
@@ -24,14 +25,14 @@ public static class MeasureVerdict
 
     private static string Agreement(MeasureAdjustment adjustment) => (adjustment.IsSettled, adjustment.Suspects) switch
     {
-        (false, _) => "No top is anything like these measures. Look for a wrong digit, a wrong unit, or port and starboard changed over.",
+        (false, _) => Say.Of("No top is anything like these measures. Look for a wrong digit, a wrong unit, or port and starboard changed over."),
         (_, []) => adjustment.Freedom > 0
-            ? "The measures agree as well as the tape allows."
-            : "There is not one measure more than the shape needs, so nothing was checked. Measure again what can be measured again.",
+            ? Say.Of("The measures agree as well as the tape allows.")
+            : Say.Of("There is not one measure more than the shape needs, so nothing was checked. Measure again what can be measured again."),
         (_, [var one]) => (
-            $"The measures do not agree. Most likely wrong: {MeasureWords.Of(adjustment.Top, one)}. It reads {Text(one.Read)}; the others make it {Text(one.ByOthers)}. Measure it again."),
+            Say.Of($"The measures do not agree. Most likely wrong: {MeasureWords.Of(adjustment.Top, one)}. It reads {Text(one.Read)}; the others make it {Text(one.ByOthers)}. Measure it again.")),
         (_, var several) =>
-            $"The measures do not agree, and these cannot tell which is wrong: {string.Join("; ", several.Select(each => MeasureWords.Of(adjustment.Top, each)))}. Measure each again.",
+            Say.Of($"The measures do not agree, and these cannot tell which is wrong: {string.Join("; ", several.Select(each => MeasureWords.Of(adjustment.Top, each)))}. Measure each again."),
     };
 
     private static IEnumerable<string> Unequal(MeasureAdjustment adjustment) =>
@@ -42,12 +43,12 @@ public static class MeasureVerdict
         where other.Measure.Kind == pair.Other && other.Number == 1 && other.Measure.Bow == one.Measure.Bow
         let apart = UnitMath.Abs(one.Adjusted - other.Adjusted)
         where apart > Noticed
-        select $"{MeasureWords.Of(adjustment.Top, one.Measure)} and the one across differ by {Text(apart)}: the frame is out of square there. Square it before you sew, or sew to it as it is.";
+        select Say.Of($"{MeasureWords.Of(adjustment.Top, one.Measure)} and the one across differ by {Text(apart)}: the frame is out of square there. Square it before you sew, or sew to it as it is.");
 
     private static IEnumerable<string> Unchecked(MeasureAdjustment adjustment)
     {
         List<string> weak = [.. adjustment.Readings.Where(reading => !(reading.Seen < Wanted)).Select(reading => MeasureWords.Of(adjustment.Top, reading.Measure)).Distinct()];
-        return weak.Count == 0 ? [] : [$"Hardly anything checks these; measure each again, hooked anew, and write both readings: {string.Join("; ", weak)}."];
+        return weak.Count == 0 ? [] : [Say.Of($"Hardly anything checks these; measure each again, hooked anew, and write both readings: {string.Join("; ", weak)}.")];
     }
 
     private static string Text(Length length) => LengthText.Of(length, PrintUnits.Both);

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.Measuring;
 
@@ -8,23 +9,23 @@ public static class MeasureWords
     /// <summary>The measure's name, with the bow's.</summary>
     public static string Of(MeasuredTop top, TopMeasure measure) => measure.Kind switch
     {
-        MeasureKind.OverallFromPort => "overall, diagonal from port",
-        MeasureKind.OverallFromStarboard => "overall, diagonal from starboard",
+        MeasureKind.OverallFromPort => Say.Of("overall, diagonal from port"),
+        MeasureKind.OverallFromStarboard => Say.Of("overall, diagonal from starboard"),
         _ => $"{top.Bows[measure.Bow].Name}, {Of(measure.Kind)}",
     };
 
     /// <summary>The reading's name: the measure's, and its number where there are several.</summary>
     public static string Of(MeasuredTop top, AdjustedReading reading) =>
-        Of(top, reading.Measure) + (reading.Measure.Readings.Length > 1 ? FormattableString.Invariant($", reading {reading.Number}") : string.Empty);
+        Of(top, reading.Measure) + (reading.Measure.Readings.Length > 1 ? Say.Of($", reading {reading.Number}") : string.Empty);
 
     private static string Of(MeasureKind kind) => kind switch
     {
-        MeasureKind.Chord => "chord",
-        MeasureKind.Girth => "girth",
-        MeasureKind.Crown => "crown",
-        MeasureKind.Port => "port station",
-        MeasureKind.Starboard => "starboard station",
-        MeasureKind.DiagonalFromPort => "diagonal from port",
-        _ => "diagonal from starboard",
+        MeasureKind.Chord => Say.Of("chord"),
+        MeasureKind.Girth => Say.Of("girth"),
+        MeasureKind.Crown => Say.Of("crown"),
+        MeasureKind.Port => Say.Of("port station"),
+        MeasureKind.Starboard => Say.Of("starboard station"),
+        MeasureKind.DiagonalFromPort => Say.Of("diagonal from port"),
+        _ => Say.Of("diagonal from starboard"),
     };
 }

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.Patterns;
 
@@ -7,6 +8,15 @@ public static class Words
 {
     /// <summary>As in "starboard".</summary>
     public static string Of(Side side) => side switch
+    {
+        Side.Forward => Say.Of("forward"),
+        Side.Aft => Say.Of("aft"),
+        Side.Port => Say.Of("port"),
+        _ => Say.Of("starboard"),
+    };
+
+    /// <summary>The side in names that no language changes, as in "weather-strip-forward" and in the job file.</summary>
+    public static string Id(Side side) => side switch
     {
         Side.Forward => "forward",
         Side.Aft => "aft",
@@ -17,12 +27,12 @@ public static class Words
     /// <summary>As in "twist fasteners".</summary>
     public static string Of(MountKind kind) => kind switch
     {
-        MountKind.Zipper => "zipper",
-        MountKind.Snaps => "snaps",
-        MountKind.Twist => "twist fasteners",
-        MountKind.HookAndLoop => "hook-and-loop",
-        MountKind.Sleeve => "rod sleeve",
-        _ => "lacing",
+        MountKind.Zipper => Say.Of("zipper"),
+        MountKind.Snaps => Say.Of("snaps"),
+        MountKind.Twist => Say.Of("twist fasteners"),
+        MountKind.HookAndLoop => Say.Of("hook-and-loop"),
+        MountKind.Sleeve => Say.Of("rod sleeve"),
+        _ => Say.Of("lacing"),
     };
 
     /// <summary>The table of the job file that tells of a kind set at a pitch.</summary>
@@ -36,8 +46,8 @@ public static class Words
     };
 
     /// <summary>As in "fore and aft".</summary>
-    public static string Of(WarpDirection warp) => warp == WarpDirection.ForeAft ? "fore and aft" : "athwart";
+    public static string Of(WarpDirection warp) => warp == WarpDirection.ForeAft ? Say.Of("fore and aft") : Say.Of("athwart");
 
     /// <summary>As in "fore and aft".</summary>
-    public static string Of(LongSide side) => side == LongSide.ForeAft ? "fore and aft" : "athwart";
+    public static string Of(LongSide side) => side == LongSide.ForeAft ? Say.Of("fore and aft") : Say.Of("athwart");
 }

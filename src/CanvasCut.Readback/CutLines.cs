@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Readback;
 
@@ -33,5 +34,5 @@ public static class CutLines
 
     private static ImmutableArray<Point> Sound(ImmutableArray<Point> line) => line.Length >= 3 && line.All(point => double.IsFinite(point.X) && double.IsFinite(point.Y))
         ? line
-        : throw new InvalidDataException("a cut line encloses nothing.");
+        : throw new InvalidDataException(Say.Of("a cut line encloses nothing."));
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Readback;
 
@@ -34,17 +35,17 @@ internal static partial class DxfCutLines
             switch (entity.Kind)
             {
                 case "POLYLINE" when entity.Text(8) == layer:
-                    open = (entity.Number(70) is 1) ? [] : throw new InvalidDataException("a cut line is not closed.");
+                    open = (entity.Number(70) is 1) ? [] : throw new InvalidDataException(Say.Of("a cut line is not closed."));
                     break;
                 case "VERTEX" when open is not null:
-                    open.Add(entity.Groups.ContainsKey(42) ? throw new InvalidDataException("a cut line has arcs.") : new(entity.Number(10), entity.Number(20)));
+                    open.Add(entity.Groups.ContainsKey(42) ? throw new InvalidDataException(Say.Of("a cut line has arcs.")) : new(entity.Number(10), entity.Number(20)));
                     break;
                 case "SEQEND" when open is not null:
                     lines.Add([.. open]);
                     open = null;
                     break;
                 case "LINE" when entity.Text(8) == layer:
-                    throw new InvalidDataException("a cut line is a single LINE, which encloses nothing.");
+                    throw new InvalidDataException(Say.Of("a cut line is a single LINE, which encloses nothing."));
             }
         }
 
@@ -59,7 +60,7 @@ internal static partial class DxfCutLines
         {
             if (!int.TryParse(rows[i], NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture, out var code))
             {
-                throw new InvalidDataException($"line {i + 1} is no DXF group code.");
+                throw new InvalidDataException(Say.Of($"line {i + 1} is no DXF group code."));
             }
 
             if (code != 0)
@@ -78,7 +79,7 @@ internal static partial class DxfCutLines
 
         if (entity is not { Kind: "EOF" })
         {
-            throw new InvalidDataException("the file ends before its EOF; it is cut short.");
+            throw new InvalidDataException(Say.Of("the file ends before its EOF; it is cut short."));
         }
     }
 
@@ -93,6 +94,6 @@ internal static partial class DxfCutLines
 
         public double Number(int code) => double.TryParse(Text(code), NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
             ? number
-            : throw new InvalidDataException($"a {Kind} has no number in group {code}.");
+            : throw new InvalidDataException(Say.Of($"a {Kind} has no number in group {code}."));
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Readback;
 
@@ -19,7 +20,7 @@ internal static class HpglCutLines
         var orders = Encoding.ASCII.GetString(content).ReplaceLineEndings(string.Empty).Split(';');
         if (!orders.Contains("SP0"))
         {
-            throw new InvalidDataException("the file ends before the pen is put away; it is cut short.");
+            throw new InvalidDataException(Say.Of("the file ends before the pen is put away; it is cut short."));
         }
 
         var lines = new List<ImmutableArray<Point>>();
@@ -48,10 +49,10 @@ internal static class HpglCutLines
     [
         .. order[2..].Split(',').Select(Number).Chunk(2).Select(pair => pair.Length == 2
             ? new Point(pair[0] * MmInUnit, pair[1] * MmInUnit)
-            : throw new InvalidDataException($"the order {order[..2]} has half a place.")),
+            : throw new InvalidDataException(Say.Of($"the order {order[..2]} has half a place."))),
     ];
 
     private static int Number(string text) => int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
         ? number
-        : throw new InvalidDataException($"\"{text}\" is no whole number.");
+        : throw new InvalidDataException(Say.Of($"\"{text}\" is no whole number."));
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using PdfSharp.Pdf;
 using PdfSharp.Pdf.Content;
 using PdfSharp.Pdf.IO;
@@ -23,7 +24,7 @@ internal static class PdfCutLines
         catch (Exception exception) when (exception is not OutOfMemoryException)
         {
             // The reader throws whatever comes: its own exceptions, null references, index and format errors.
-            throw new InvalidDataException($"the PDF file is broken or cut short: {exception.Message}", exception);
+            throw new InvalidDataException(Say.Of($"the PDF file is broken or cut short: {exception.Message}"), exception);
         }
     }
 

@@ -8,25 +8,27 @@ public sealed class LayerTests
     /// <summary>What each project uses, lowest layer first; a line may name only lines above it.</summary>
     private static readonly (string Project, string[] Uses)[] Map =
     [
+        ("Language", []),
         ("Geometry", []),
         ("Nesting", ["Geometry"]),
-        ("Drawing", ["Geometry"]),
+        ("Drawing", ["Geometry", "Language"]),
         ("Export", ["Drawing", "Geometry"]),
-        ("Readback", ["Geometry"]),
-        ("Design", ["Geometry"]),
-        ("Measuring", ["Design"]),
-        ("JobFiles", ["Design", "Geometry"]),
-        ("Patterns", ["Design", "Geometry"]),
-        ("Checks", ["Design", "Geometry", "Patterns"]),
-        ("Takeoff", ["Design", "Geometry", "Nesting", "Patterns"]),
-        ("Sheets", ["Checks", "Design", "Drawing", "Geometry", "Nesting", "Patterns", "Takeoff"]),
-        ("Job", ["Checks", "Design", "Drawing", "Export", "Geometry", "JobFiles", "Nesting", "Patterns", "Readback", "Sheets", "Takeoff"]),
-        ("Cli", ["Checks", "Design", "Job", "JobFiles", "Measuring", "Sheets", "Takeoff"]),
+        ("Readback", ["Geometry", "Language"]),
+        ("Design", ["Geometry", "Language"]),
+        ("Measuring", ["Design", "Language"]),
+        ("JobFiles", ["Design", "Geometry", "Language"]),
+        ("Patterns", ["Design", "Geometry", "Language"]),
+        ("Checks", ["Design", "Geometry", "Language", "Patterns"]),
+        ("Takeoff", ["Design", "Geometry", "Language", "Nesting", "Patterns"]),
+        ("Sheets", ["Checks", "Design", "Drawing", "Geometry", "Language", "Nesting", "Patterns", "Takeoff"]),
+        ("Job", ["Checks", "Design", "Drawing", "Export", "Geometry", "JobFiles", "Language", "Nesting", "Patterns", "Readback", "Sheets", "Takeoff"]),
+        ("Cli", ["Checks", "Design", "Job", "JobFiles", "Language", "Measuring", "Sheets", "Takeoff"]),
     ];
 
     /// <summary>The packages each project may use, and no other.</summary>
     private static readonly Dictionary<string, string[]> Packages = new()
     {
+        ["Language"] = [],
         ["Geometry"] = ["NetTopologySuite"],
         ["Nesting"] = [],
         ["Drawing"] = [],

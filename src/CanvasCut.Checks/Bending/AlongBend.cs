@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Checks;
@@ -7,7 +8,7 @@ namespace CanvasCut.Checks;
 /// <summary>Holds the panel's bend along the boat, over the tubes and between them, against its limit.</summary>
 internal static class AlongBend
 {
-    private const string TooSharp = "Too sharp for this panel: move it off the ridge, turn it, ease the tube with a wedge of foam on both sides, or choose a panel that bends further.";
+    private static string TooSharp => Say.Of("Too sharp for this panel: move it off the ridge, turn it, ease the tube with a wedge of foam on both sides, or choose a panel that bends further.");
 
     /// <summary>One result for each tube under the panel, and one for the sharpest place.</summary>
     public static IEnumerable<CheckResult> Check(CarrierJob job, MountedShape mounted, ImmutableArray<PanelProfile> profiles)
@@ -16,7 +17,7 @@ internal static class AlongBend
         foreach (var tubes in profiles.SelectMany(profile => profile.Tubes).GroupBy(tube => tube.Bow))
         {
             var sharpest = tubes.OrderBy(tube => tube.Radius?.Millimeters ?? double.PositiveInfinity).ThenByDescending(tube => tube.StandsOff.Millimeters).First();
-            yield return limit.Judge((CheckCodes.BendAlong, $"bend along over bow {sharpest.Bow + 1}"), sharpest.Radius, TooSharp, Note(job, sharpest));
+            yield return limit.Judge((CheckCodes.BendAlong, Say.Of($"bend along over bow {sharpest.Bow + 1}")), sharpest.Radius, TooSharp, Note(job, sharpest));
         }
 
         var (profile, place) = profiles.Select(each => (Profile: each, Place: each.Strip.Sharpest)).MinBy(each => each.Place.RadiusMm);
@@ -24,16 +25,16 @@ internal static class AlongBend
         if (!isOnTube)
         {
             yield return limit.Judge(
-                (CheckCodes.BendAlong, "sharpest bend along between the tubes"),
+                (CheckCodes.BendAlong, Say.Of("sharpest bend along between the tubes")),
                 BendLimit.RadiusOf(place.RadiusMm),
-                $"It hangs too far between what carries it: add a bow or a strip of foam under it, or tighten the top.",
-                double.IsInfinity(place.RadiusMm) ? string.Empty : $"It lies {LengthText.Of(UnitsNet.Length.FromMillimeters(place.AtMm), job.Units)} aft of the panel's forward edge.");
+                Say.Of($"It hangs too far between what carries it: add a bow or a strip of foam under it, or tighten the top."),
+                double.IsInfinity(place.RadiusMm) ? string.Empty : Say.Of($"It lies {LengthText.Of(UnitsNet.Length.FromMillimeters(place.AtMm), job.Units)} aft of the panel's forward edge."));
         }
     }
 
     /// <summary>What to say when the shape is not known.</summary>
     public static CheckResult Unknown(string code, string subject, SurfaceFinding finding) =>
-        new(code, subject, Verdict.NotChecked, Measured.Nothing, "the shape of the top", $"The shape of the top is not known: give {string.Join(", ", finding.Missing)}.");
+        new(code, subject, Verdict.NotChecked, Measured.Nothing, Say.Of("the shape of the top"), Say.Of($"The shape of the top is not known: give {string.Join(", ", finding.Missing)}."));
 
     private static BendLimit LimitFor(CarrierJob job, MountedShape mounted)
     {
@@ -44,7 +45,7 @@ internal static class AlongBend
     }
 
     private static string Note(CarrierJob job, TubeUnder tube) =>
-        tube.IsWrapped ? "It lies round the tube."
+        tube.IsWrapped ? Say.Of("It lies round the tube.")
         : tube.IsTouched ? string.Empty
-        : $"It does not touch this tube but stands {LengthText.Of(tube.StandsOff, job.Units)} off.";
+        : Say.Of($"It does not touch this tube but stands {LengthText.Of(tube.StandsOff, job.Units)} off.");
 }

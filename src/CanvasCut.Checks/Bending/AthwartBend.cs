@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Checks;
@@ -10,7 +11,7 @@ internal static class AthwartBend
     public const int Stations = 13;
 
     private const int Offsets = 9;
-    private const string TooSharp = "Too sharp for this panel: turn it, move it to a flatter bow, or choose a panel that bends further.";
+    private static string TooSharp => Say.Of("Too sharp for this panel: turn it, move it to a flatter bow, or choose a panel that bends further.");
 
     /// <summary>Whether the panel may be curved across the boat when it lies this way.</summary>
     public static bool IsAllowed(CarrierJob job, LongSide way)
@@ -24,27 +25,27 @@ internal static class AthwartBend
     {
         if (!IsAllowed(job, mounted.Panel.LongSide))
         {
-            var side = job.Panel.Limits.Bends == BendAxis.Length ? "length" : "width";
+            var side = job.Panel.Limits.Bends == BendAxis.Length ? Say.Of("length") : Say.Of("width");
             yield return new(
                 CheckCodes.BendAthwart,
-                "panel's bend across the boat",
+                Say.Of("panel's bend across the boat"),
                 Verdict.Fail,
                 Measured.Nothing,
                 "panel.bends",
-                $"The maker allows only its {side} to be curved, and the top curves the other side: turn the panel.");
+                Say.Of($"The maker allows only its {side} to be curved, and the top curves the other side: turn the panel."));
         }
 
         var shaping = Shaping(job.Top, mounted).ToList();
         if (shaping.Count == 0)
         {
-            yield return Missing("arc across", "No bow is given, so the arc is not known: add [[top.bow]] with chord and crown.");
+            yield return Missing(Say.Of("arc across"), Say.Of("No bow is given, so the arc is not known: add [[top.bow]] with chord and crown."));
         }
 
         foreach (var (index, bow) in shaping)
         {
             yield return bow.Across is not null
-                ? BendLimit.Of(job).Judge((CheckCodes.BendAthwart, $"arc across at bow {index + 1}"), BendLimit.RadiusOf(SharperHalfMm(bow)), TooSharp)
-                : Missing($"arc across at bow {index + 1}", $"Give chord and crown (or girth) of bow {index + 1}.");
+                ? BendLimit.Of(job).Judge((CheckCodes.BendAthwart, Say.Of($"arc across at bow {index + 1}")), BendLimit.RadiusOf(SharperHalfMm(bow)), TooSharp)
+                : Missing(Say.Of($"arc across at bow {index + 1}"), Say.Of($"Give chord and crown (or girth) of bow {index + 1}."));
         }
 
         if (surface is not null)
@@ -60,10 +61,10 @@ internal static class AthwartBend
             .Select(place => (Place: place, Radius: surface.ArcRadiusAt(place)))
             .MinBy(each => each.Radius?.Millimeters ?? double.PositiveInfinity);
         return BendLimit.Of(job).Judge(
-            (CheckCodes.BendAthwart, $"arc across under the panel, {Stations} stations"),
+            (CheckCodes.BendAthwart, Say.Of($"arc across under the panel, {Stations} stations")),
             sharpest.Radius,
             TooSharp,
-            sharpest.Radius is null ? string.Empty : $"Sharpest at station {LengthText.Of(sharpest.Place.Station, job.Units)}.");
+            sharpest.Radius is null ? string.Empty : Say.Of($"Sharpest at station {LengthText.Of(sharpest.Place.Station, job.Units)}."));
     }
 
     private static CheckResult Missing(string subject, string advice) =>

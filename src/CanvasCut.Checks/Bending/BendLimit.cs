@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Checks;
@@ -18,7 +19,7 @@ internal sealed record BendLimit(Length Needed, bool IsKnown)
     public static readonly Length StraightRadius = Length.FromMeters(10);
 
     /// <summary>Where the limit comes from.</summary>
-    public const string Source = "maker's smallest radius times limits.bend_factor (rule of thumb, editable)";
+    public static string Source => Say.Of("maker's smallest radius times limits.bend_factor (rule of thumb, editable)");
 
     /// <summary>The limit of a side that may be curved.</summary>
     public static BendLimit Of(CarrierJob job)
@@ -43,7 +44,7 @@ internal sealed record BendLimit(Length Needed, bool IsKnown)
     {
         if (radius is not { } found || found > Straight)
         {
-            return new(what.Code, what.Subject, Verdict.Pass, Measured.Nothing, Source, note.Length > 0 ? note : "It is straight there.");
+            return new(what.Code, what.Subject, Verdict.Pass, Measured.Nothing, Source, note.Length > 0 ? note : Say.Of("It is straight there."));
         }
 
         var measured = Measured.AtLeast(found, Needed);
@@ -55,7 +56,7 @@ internal sealed record BendLimit(Length Needed, bool IsKnown)
     /// <summary>A kilometre: no tape tells it from straight.</summary>
     private static readonly Length Straight = Length.FromKilometers(1);
 
-    private const string AskTheMaker = "Neither panel.min_bend_radius nor panel.max_bend is given; 2 m was assumed. Ask the panel's maker before cutting.";
+    private static string AskTheMaker => Say.Of("Neither panel.min_bend_radius nor panel.max_bend is given; 2 m was assumed. Ask the panel's maker before cutting.");
 
     private static string Joined(string first, string second) => second.Length > 0 ? $"{first} {second}" : first;
 }

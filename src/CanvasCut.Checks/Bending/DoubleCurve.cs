@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -45,15 +46,15 @@ public sealed record DoubleCurve(Length? AcrossRadius, Length? AlongRadius, Leng
     internal static CheckResult Check(CarrierJob job, MountedShape mounted, TopSurface surface, ImmutableArray<PanelProfile> profiles)
     {
         var curve = Of(mounted, surface, profiles);
-        var strain = FormattableString.Invariant($"Pressed down all the same, its edges would be shortened by {curve.EdgeStrain * 100:0.000} % and its middle stretched by {curve.EdgeStrain * 50:0.000} %.");
+        var strain = Say.Of($"Pressed down all the same, its edges would be shortened by {curve.EdgeStrain * 100:0.000} % and its middle stretched by {curve.EdgeStrain * 50:0.000} %.");
         var measured = Measured.AtMost(curve.EdgeGap, job.Limits.Shape.EdgeGap);
         return new(
             CheckCodes.BendDouble,
-            "panel on a top curved both ways",
+            Say.Of("panel on a top curved both ways"),
             measured.Holds ? Verdict.Pass : Verdict.Caution,
             measured,
-            "limits.edge_gap (rule of thumb, editable)",
-            measured.Holds ? strain : $"The top curves both ways and the panel only one: it will stand off. Move it off the ridge, turn it, or take two smaller panels. {strain}");
+            Say.Of("limits.edge_gap (rule of thumb, editable)"),
+            measured.Holds ? strain : Say.Of($"The top curves both ways and the panel only one: it will stand off. Move it off the ridge, turn it, or take two smaller panels. {strain}"));
     }
 
     private static Length Rise(Length size, Length? radius) => radius is { } known ? size * (size / known / 8) : Length.Zero;

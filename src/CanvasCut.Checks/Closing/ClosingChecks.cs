@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -14,20 +15,20 @@ internal static class ClosingChecks
     /// <summary>From the middle of the top's cloth to the middle of the carrier's hem of three layers, in thicknesses of cloth.</summary>
     private const double LayersBetweenHalves = 2;
 
-    private const string PullSource = "limits.zipper_pull (rule of thumb, editable)";
+    private static string PullSource => Say.Of("limits.zipper_pull (rule of thumb, editable)");
 
     /// <summary>The way over the ridges, the same after shrinking and stretching, and the two halves along the zipper.</summary>
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted, SurfaceFinding finding, ImmutableArray<PanelProfile> profiles)
     {
         var paths = finding.Surface is { } known ? CarrierPath.Of(job, mounted, known, profiles) : [];
-        var half = mounted.Fastened.HasEndZippersOnly ? "zipper" : "edge";
-        var way = $"carrier from {half} to {half}";
+        var half = mounted.Fastened.HasEndZippersOnly ? Say.Of("zipper") : Say.Of("edge");
+        var way = Say.Of($"carrier from {half} to {half}");
         yield return finding.IsKnown ? Path(paths) : AlongBend.Unknown(CheckCodes.ClosingPath, way, finding);
         yield return Shrunk(job, mounted, paths);
         yield return Stretched(job, mounted, paths);
         foreach (var edge in mounted.Fastened.Edges.Where(edge => edge.MustMatch))
         {
-            var subject = $"halves of the {edge.Name}";
+            var subject = Say.Of($"halves of the {edge.Name}");
             yield return finding.IsKnown ? Match(subject, edge, finding.Surface) : AlongBend.Unknown(CheckCodes.ClosingMatch, subject, finding);
         }
 
@@ -35,14 +36,14 @@ internal static class ClosingChecks
         {
             var worst = all.MaxBy(path => Math.Abs(path.Shortfall.Millimeters))!;
             var (much, remedy) = worst.Shortfall > Length.Zero
-                ? ("short", $"widen carrier.border forward and aft by as much, or set the aft {half} by the carrier itself as it lies")
-                : ("long", $"narrow carrier.border forward and aft by as much, or set the aft {half} by the carrier itself as it lies");
+                ? (Say.Of("short"), Say.Of($"widen carrier.border forward and aft by as much, or set the aft {half} by the carrier itself as it lies"))
+                : (Say.Of("long"), Say.Of($"narrow carrier.border forward and aft by as much, or set the aft {half} by the carrier itself as it lies"));
             return CheckResult.Judged(
-                (CheckCodes.ClosingPath, $"{way}, too {much} by"),
+                (CheckCodes.ClosingPath, Say.Of($"{way}, too {much} by")),
                 Measured.AtMost(worst.Shortfall > Length.Zero ? worst.Shortfall : -worst.Shortfall, job.Limits.Shape.ZipperPull),
                 Verdict.Fail,
                 PullSource,
-                $"The carrier is too {much} for its way over the bows: {remedy}.");
+                Say.Of($"The carrier is too {much} for its way over the bows: {remedy}."));
         }
     }
 
@@ -53,11 +54,11 @@ internal static class ClosingChecks
         var left = cloth / (1 - Allowed(job)) * (1 - shrink);
         var gap = paths.Select(path => path.Shortfall).DefaultIfEmpty(Length.Zero).Max() + cloth - left;
         return CheckResult.Judged(
-            (CheckCodes.ClosingShrunk, FormattableString.Invariant($"carrier short of closing after shrinking {shrink * 100:0.##} %")),
+            (CheckCodes.ClosingShrunk, Say.Of($"carrier short of closing after shrinking {shrink * 100:0.##} %")),
             Measured.AtMost(UnitMath.Max(gap, Length.Zero), job.Limits.Shape.ZipperPull),
             Verdict.Caution,
             PullSource,
-            FormattableString.Invariant($"It may not close after some years: allow for it with cloth.shrink ({shrink * 100:0.##} % along the boat), wash and dry the cloth before cutting, and dry the carrier stretched."));
+            Say.Of($"It may not close after some years: allow for it with cloth.shrink ({shrink * 100:0.##} % along the boat), wash and dry the cloth before cutting, and dry the carrier stretched."));
     }
 
     private static CheckResult Stretched(CarrierJob job, MountedShape mounted, ImmutableArray<CarrierPath> paths)
@@ -65,11 +66,11 @@ internal static class ClosingChecks
         var (cloth, creep) = (Length.FromMillimeters(mounted.CarrierBox.HeightMm), job.Limits.Shape.Creep);
         var slack = (cloth / (1 - Allowed(job)) * (1 + creep)) - cloth - paths.Select(path => path.Shortfall).DefaultIfEmpty(Length.Zero).Min();
         return CheckResult.Judged(
-            (CheckCodes.ClosingStretched, FormattableString.Invariant($"carrier's slack after stretching {creep * 100:0.##} %")),
+            (CheckCodes.ClosingStretched, Say.Of($"carrier's slack after stretching {creep * 100:0.##} %")),
             Measured.AtMost(UnitMath.Max(slack, Length.Zero), mounted.Fastened.Pockets.Select(pocket => pocket.Covers).Min() / 2),
             Verdict.Caution,
-            "half of what the smallest pocket covers (rule of thumb)",
-            "So much slack lets the corners slip out of their pockets and the cloth flutter: lower cloth.shrink, widen carrier.border so that the pockets cover more, or take the slack up in a tuck.");
+            Say.Of("half of what the smallest pocket covers (rule of thumb)"),
+            Say.Of("So much slack lets the corners slip out of their pockets and the cloth flutter: lower cloth.shrink, widen carrier.border so that the pockets cover more, or take the slack up in a tuck."));
     }
 
     /// <summary>Sewn one over the other on an arc, the outer half is longer by run × distance between them / radius.</summary>
@@ -83,8 +84,8 @@ internal static class ClosingChecks
             (CheckCodes.ClosingMatch, subject),
             Measured.AtMost(edge.Run * (curvature * LayersBetweenHalves * CarrierPath.ClothThickness.Millimeters), Mating),
             Verdict.Caution,
-            "1/16 in between mating halves (common practice, no source)",
-            "On so round a top the outer half comes out longer: sew it tick on tick, and ease it between the ticks.");
+            Say.Of("1/16 in between mating halves (common practice, no source)"),
+            Say.Of("On so round a top the outer half comes out longer: sew it tick on tick, and ease it between the ticks."));
     }
 
     /// <summary>What the carrier is sewn larger by, along the boat.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Checks;
@@ -12,15 +13,15 @@ internal static class Clearances
     public static IEnumerable<Clearance> Along(CarrierJob job, MountedShape mounted) =>
     [
         .. Ends(job.Top, mounted.Extent),
-        .. job.Top.Bows.Index().SelectMany(each => OnTube(job, mounted, Plan.BandOf(job.Top, each.Item), $"bow {each.Index + 1}")),
+        .. job.Top.Bows.Index().SelectMany(each => OnTube(job, mounted, Plan.BandOf(job.Top, each.Item), Say.Of($"bow {each.Index + 1}"))),
     ];
 
     /// <summary>Those that depend on the offset alone: the top's port and starboard edge.</summary>
     public static IEnumerable<Clearance> Across(CarrierJob job, MountedShape mounted)
     {
         var (whole, extent, needed) = (Plan.Of(job.Top), mounted.Extent, job.Top.Edges.Margin.Millimeters);
-        yield return new(CheckCodes.Margin, "port edge of the top", extent.Left - whole.Left, needed);
-        yield return new(CheckCodes.Margin, "starboard edge of the top", whole.Right - extent.Right, needed);
+        yield return new(CheckCodes.Margin, Say.Of("port edge of the top"), extent.Left - whole.Left, needed);
+        yield return new(CheckCodes.Margin, Say.Of("starboard edge of the top"), whole.Right - extent.Right, needed);
     }
 
     /// <summary>Those that depend on both: the keep-outs.</summary>
@@ -46,8 +47,8 @@ internal static class Clearances
     private static IEnumerable<Clearance> Ends(TopCloth top, Box extent)
     {
         var (whole, needed) = (Plan.Of(top), top.Edges.Margin.Millimeters);
-        yield return new(CheckCodes.Margin, "forward edge of the top", whole.Top - extent.Top, needed);
-        yield return new(CheckCodes.Margin, "aft edge of the top", extent.Bottom - whole.Bottom, needed);
+        yield return new(CheckCodes.Margin, Say.Of("forward edge of the top"), whole.Top - extent.Top, needed);
+        yield return new(CheckCodes.Margin, Say.Of("aft edge of the top"), extent.Bottom - whole.Bottom, needed);
     }
 
     private static IEnumerable<Clearance> OnTube(CarrierJob job, MountedShape mounted, Box tube, string bow)
@@ -55,7 +56,7 @@ internal static class Clearances
         var needed = job.Limits.TubeClearance.Millimeters;
         foreach (var (code, subject, part) in HardParts(mounted).Concat(SideFasteners.NearestTo(tube, mounted)))
         {
-            yield return new(code, $"{subject} and {bow}", Clearance.AlongMm(part, tube), needed);
+            yield return new(code, Say.Of($"{subject} and {bow}"), Clearance.AlongMm(part, tube), needed);
         }
 
         if (!job.Panel.Limits.AllowsHardPoints)
@@ -66,16 +67,16 @@ internal static class Clearances
 
     /// <summary>The distance of the cells from a tube.</summary>
     public static Clearance Cells(CarrierJob job, MountedShape mounted, Box tube, string bow) =>
-        new(CheckCodes.TubeCells, $"cells and {bow}", Clearance.AlongMm(mounted.CellBox, tube), job.Limits.CellMargin.Millimeters);
+        new(CheckCodes.TubeCells, Say.Of($"cells and {bow}"), Clearance.AlongMm(mounted.CellBox, tube), job.Limits.CellMargin.Millimeters);
 
     private static IEnumerable<(string Code, string Subject, Box Part)> HardParts(MountedShape mounted)
     {
         var carrier = mounted.CarrierBox;
-        yield return (CheckCodes.TubeEdge, "carrier's forward edge", carrier with { Bottom = carrier.Top });
-        yield return (CheckCodes.TubeEdge, "carrier's aft edge", carrier with { Top = carrier.Bottom });
+        yield return (CheckCodes.TubeEdge, Say.Of("carrier's forward edge"), carrier with { Bottom = carrier.Top });
+        yield return (CheckCodes.TubeEdge, Say.Of("carrier's aft edge"), carrier with { Top = carrier.Bottom });
         foreach (var zipper in mounted.Fastened.Zippers.Where(zipper => zipper.IsEnd))
         {
-            yield return (CheckCodes.TubeZipper, $"{Words.Of(zipper.Side)} zipper", zipper.Band);
+            yield return (CheckCodes.TubeZipper, Say.Of($"{Words.Of(zipper.Side)} zipper"), zipper.Band);
         }
 
         foreach (var flap in mounted.Fastened.Flaps.Where(flap => flap.IsEnd))
@@ -86,17 +87,17 @@ internal static class Clearances
         // Port and starboard pockets lie at the same stations unless their legs differ; each is told all the same.
         foreach (var pocket in mounted.Fastened.Pockets)
         {
-            yield return (CheckCodes.TubePocket, $"{pocket.Corner} pocket", pocket.Outline.Bounds);
+            yield return (CheckCodes.TubePocket, Say.Of($"{pocket.Corner} pocket"), pocket.Outline.Bounds);
         }
 
         foreach (var strip in mounted.Fastened.Strips)
         {
-            yield return (CheckCodes.TubeStrip, $"{Words.Of(strip.Side)} weather strip's seam", strip.Finished with { Bottom = strip.SeamY, Top = strip.SeamY });
+            yield return (CheckCodes.TubeStrip, Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), strip.Finished with { Bottom = strip.SeamY, Top = strip.SeamY });
         }
 
         if (mounted.JunctionBox is { } box)
         {
-            yield return (CheckCodes.TubeBox, "junction box", box);
+            yield return (CheckCodes.TubeBox, Say.Of("junction box"), box);
         }
     }
 }

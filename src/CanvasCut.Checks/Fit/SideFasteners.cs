@@ -1,4 +1,5 @@
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Checks;
@@ -10,7 +11,7 @@ internal static class SideFasteners
     public static IEnumerable<(string Code, string Subject, Box Part)> NearestTo(Box tube, MountedShape mounted) =>
         mounted.Fastened.Flaps
             .Where(flap => !flap.IsEnd && flap.Fasteners is not null)
-            .Select(flap => (CheckCodes.TubeMount, $"nearest of {flap.Name}", RimsOf(flap).MinBy(rim => Clearance.AlongMm(rim, tube))));
+            .Select(flap => (CheckCodes.TubeMount, Say.Of($"nearest of {flap.Name}"), RimsOf(flap).MinBy(rim => Clearance.AlongMm(rim, tube))));
 
     /// <summary>The rims of all fasteners of a flap, on the carrier and on the top.</summary>
     public static IEnumerable<Box> RimsOf(FlapPlace flap)

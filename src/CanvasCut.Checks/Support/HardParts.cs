@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Checks;
@@ -17,16 +18,16 @@ internal static class HardParts
     public static IEnumerable<HardPart> Of(PatternSet patterns) =>
     [
         .. Seams(patterns),
-        .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.SupportZipper, $"{Words.Of(zipper.Side)} zipper's teeth", HardPart.LinesOf(Teeth(zipper, patterns)))),
+        .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.SupportZipper, Say.Of($"{Words.Of(zipper.Side)} zipper's teeth"), HardPart.LinesOf(Teeth(zipper, patterns)))),
         .. CarrierRows(patterns),
         .. TopRows(patterns),
-        .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.Fastener, $"ends of the {Words.Of(zipper.Side)} zipper", Ends(zipper))),
+        .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.Fastener, Say.Of($"ends of the {Words.Of(zipper.Side)} zipper"), Ends(zipper))),
         .. patterns.Mounted.Fastened.Flaps.Select(flap => new HardPart(CheckCodes.Fastener, flap.Name, Held(flap))),
     ];
 
     /// <summary>The rims of fasteners, on the carrier and on the top; of a sleeve the rod, of hook-and-loop the tape.</summary>
     private static ImmutableArray<(Point From, Point To)> Held(FlapPlace flap) =>
-        [.. SideFasteners.RimsOf(flap).DefaultIfEmpty(flap.Rod ?? flap.OnTop).SelectMany(HardPart.LinesOf)];
+        [.. SideFasteners.RimsOf(flap).DefaultIfEmpty(flap.Rod ?? flap.OnTop).SelectMany(part => HardPart.LinesOf(part))];
 
     private static Box Teeth(ZipperPlace zipper, PatternSet patterns)
     {
@@ -50,7 +51,7 @@ internal static class HardParts
             .Select(alike => alike.First());
         return seams.Select((box, i) => new HardPart(
             CheckCodes.SupportSeam,
-            $"carrier's felled seam {i + 1}",
+            Say.Of($"carrier's felled seam {i + 1}"),
             HardPart.LinesOf(box.WidthMm > box.HeightMm
                 ? box with { Bottom = box.Bottom - SeamHalfMm, Top = box.Top + SeamHalfMm }
                 : box with { Left = box.Left - SeamHalfMm, Right = box.Right + SeamHalfMm })));
@@ -62,13 +63,13 @@ internal static class HardParts
         var box = patterns.Mounted.CarrierBox;
         return RowsOf([patterns.WholeCarrier], patterns)
             .GroupBy(row => EdgeOf(row, box))
-            .Select(rows => new HardPart(CheckCodes.Stitch, $"rows along the carrier's {rows.Key} edge", [.. rows.Select(row => (row.From, row.To))]));
+            .Select(rows => new HardPart(CheckCodes.Stitch, Say.Of($"rows along the carrier's {rows.Key} edge"), [.. rows.Select(row => (row.From, row.To))]));
     }
 
     private static string EdgeOf((Point From, Point To, string Text) row, Box carrier)
     {
         var (isLevel, middle) = (row.From.Y == row.To.Y, row.From.Toward(row.To, 0.5));
-        return isLevel ? middle.Y > carrier.Center.Y ? "forward" : "aft" : middle.X > carrier.Center.X ? "starboard" : "port";
+        return isLevel ? middle.Y > carrier.Center.Y ? Say.Of("forward") : Say.Of("aft") : middle.X > carrier.Center.X ? Say.Of("starboard") : Say.Of("port");
     }
 
     /// <summary>The rows of what is sewn to the top or the carrier besides.</summary>
@@ -81,7 +82,7 @@ internal static class HardParts
             ImmutableArray<(Point, Point)> rows = [.. piece.Lines.Where(line => line.Kind == PieceLineKind.Stitch).SelectMany(Stretches).Select(row => (row.From + step, row.To + step))];
             if (rows.Length > 0)
             {
-                yield return new(CheckCodes.Stitch, $"rows of the {Decapitalised(piece.Title.Name)}", rows);
+                yield return new(CheckCodes.Stitch, Say.Of($"rows of the {Say.Within(piece.Title.Name)}"), rows);
             }
         }
     }
@@ -93,11 +94,11 @@ internal static class HardParts
         [
             .. mounted.Fastened.Flaps.SelectMany(flap => new[]
             {
-                ($"mount-flap-{Words.Of(flap.Side)}", flap.Flap.Center),
-                ($"mount-strip-{Words.Of(flap.Side)}", flap.OnTop.Center),
+                ($"mount-flap-{Words.Id(flap.Side)}", flap.Flap.Center),
+                ($"mount-strip-{Words.Id(flap.Side)}", flap.OnTop.Center),
             }),
-            .. mounted.Fastened.Pockets.Select(pocket => ($"pocket-{Words.Of(pocket.Corner.End)}-{Words.Of(pocket.Corner.Hand)}", pocket.At)),
-            .. mounted.Fastened.Strips.Select(strip => ($"weather-strip-{Words.Of(strip.Side)}", strip.Finished.Center)),
+            .. mounted.Fastened.Pockets.Select(pocket => ($"pocket-{pocket.Corner.Id}", pocket.At)),
+            .. mounted.Fastened.Strips.Select(strip => ($"weather-strip-{Words.Id(strip.Side)}", strip.Finished.Center)),
             .. patterns.Job.Top.Bows.Select((bow, i) => ($"chafe-patch-bow-{i + 1}", new Point(mounted.WithSides.Center.X, -bow.Station.Millimeters))),
             .. mounted.CableExit is { } exit ? [("cable-exit-patch", exit)] : Array.Empty<(string, Point)>(),
         ];
@@ -116,6 +117,4 @@ internal static class HardParts
     }
 
     private static IEnumerable<(Point From, Point To)> Stretches(PieceLine line) => line.Points.Zip(line.Points.Skip(1));
-
-    private static string Decapitalised(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

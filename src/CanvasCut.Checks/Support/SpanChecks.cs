@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Checks;
@@ -13,7 +14,7 @@ internal static class SpanChecks
         {
             return
             [
-                new(CheckCodes.Span, "unsupported spans", Verdict.NotChecked, Measured.Nothing, BendLimit.Source, "A span lies between two bows: add every [[top.bow]]."),
+                new(CheckCodes.Span, Say.Of("unsupported spans"), Verdict.NotChecked, Measured.Nothing, BendLimit.Source, Say.Of("A span lies between two bows: add every [[top.bow]].")),
             ];
         }
 
@@ -25,13 +26,13 @@ internal static class SpanChecks
 
     private static CheckResult OnSpan(CarrierJob job, ClothSpan span)
     {
-        var assumed = span.IsMeasured ? "measured" : "assumed";
-        var subject = $"span of {LengthText.Of(span.Span, job.Units)} aft of bow {span.Bow + 1}, sag {LengthText.Of(span.Sag, job.Units)} {assumed}";
+        var assumed = span.IsMeasured ? Say.Of("measured") : Say.Of("assumed");
+        var subject = Say.Of($"span of {LengthText.Of(span.Span, job.Units)} aft of bow {span.Bow + 1}, sag {LengthText.Of(span.Sag, job.Units)} {assumed}");
         var result = BendLimit.Of(job).Judge(
             (CheckCodes.Span, subject),
             span.Radius,
-            "The panel sags with the cloth: tighten the top, add a bow under the panel, or lay it on a backing sheet.",
-            span.IsMeasured ? string.Empty : "Measure the sag and give it as sag_aft.");
+            Say.Of("The panel sags with the cloth: tighten the top, add a bow under the panel, or lay it on a backing sheet."),
+            span.IsMeasured ? string.Empty : Say.Of("Measure the sag and give it as sag_aft."));
 
         // What was only assumed can fail no panel.
         return result.Verdict == Verdict.Fail && !span.IsMeasured ? result with { Verdict = Verdict.Caution } : result;

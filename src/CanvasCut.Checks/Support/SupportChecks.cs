@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Checks;
@@ -5,11 +6,11 @@ namespace CanvasCut.Checks;
 /// <summary>Tells whether anything hard lies under or on the cells.</summary>
 internal static class SupportChecks
 {
-    private const string Source = "limits.cell_margin (rule of thumb, editable)";
+    private static string Source => Say.Of("limits.cell_margin (rule of thumb, editable)");
 
     /// <summary>One result a part.</summary>
     public static IEnumerable<CheckResult> Of(PatternSet patterns) => HardParts.Of(patterns).Select(part => CheckResult.Judged(
-        (part.Code, $"cells and {part.Subject}"),
+        (part.Code, Say.Of($"cells and {part.Subject}")),
         Measured.AtLeast(part.ToCells(patterns.Mounted.CellBox), patterns.Job.Limits.CellMargin),
         IsOnlyThick(part.Code) || patterns.Job.Panel.Limits.AllowsHardPoints ? Verdict.Caution : Verdict.Fail,
         Source,
@@ -20,8 +21,8 @@ internal static class SupportChecks
 
     private static string AdviceOn(string code) => code switch
     {
-        CheckCodes.SupportSeam => "A felled seam is a ridge under cells: buy a wider roll, lay the warp the other way (cloth.warp), turn the panel, or lay strips of foam beside the seam.",
-        CheckCodes.Stitch => "Stitches and the step of a hem lie under or near cells: widen carrier.border on that side, narrow carrier.hem, bind the edge (carrier.edges), or lay a thin foam under the whole panel.",
-        _ => "A hard part lies near cells: widen carrier.border on that side, or turn the panel.",
+        CheckCodes.SupportSeam => Say.Of("A felled seam is a ridge under cells: buy a wider roll, lay the warp the other way (cloth.warp), turn the panel, or lay strips of foam beside the seam."),
+        CheckCodes.Stitch => Say.Of("Stitches and the step of a hem lie under or near cells: widen carrier.border on that side, narrow carrier.hem, bind the edge (carrier.edges), or lay a thin foam under the whole panel."),
+        _ => Say.Of("A hard part lies near cells: widen carrier.border on that side, or turn the panel."),
     };
 }

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.Checks;
 
@@ -13,11 +14,11 @@ internal static class BondingChecks
 
     private static CheckResult Onto(BondSurface onto) => new(
         CheckCodes.BondingOnto,
-        "what the adhesive is pressed to",
+        Say.Of("what the adhesive is pressed to"),
         onto == BondSurface.RawCloth ? Verdict.Caution : Verdict.Pass,
         Measured.Nothing,
-        "surface preparation bulletin for foam tapes, 2007 and 2012",
+        Say.Of("surface preparation bulletin for foam tapes, 2007 and 2012"),
         onto == BondSurface.RawCloth
-            ? "Raw woven cloth is porous and its finish repels water and glue: the tape touches only the tops of the threads and peels. Sew a smooth tape or a coated patch to the cloth and bond to that."
+            ? Say.Of("Raw woven cloth is porous and its finish repels water and glue: the tape touches only the tops of the threads and peels. Sew a smooth tape or a coated patch to the cloth and bond to that.")
             : string.Empty);
 }

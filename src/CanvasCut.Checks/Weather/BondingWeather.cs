@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Checks;
@@ -8,17 +9,17 @@ namespace CanvasCut.Checks;
 public static class BondingWeather
 {
     /// <summary>What to do when the adhesive was pressed on too cold; foam tape sellers' pages.</summary>
-    public const string BondedCold =
-        "Bonded cold already? Warm panel and carrier gently, in the sun or with a hair dryer, never above 65 °C and never with a flame; press every strip again, hard; then begin the curing hours anew.";
+    public static string BondedCold =>
+        Say.Of("Bonded cold already? Warm panel and carrier gently, in the sun or with a hair dryer, never above 65 °C and never with a flame; press every strip again, hard; then begin the curing hours anew.");
 
-    private const string Window = "bonding.least_surface, bonding.most_surface, bonding.hard_stop";
+    private static string Window => Say.Of("bonding.least_surface, bonding.most_surface, bonding.hard_stop");
 
     /// <summary>Surface, dew and the hours after, each with a verdict; what was not given is not checked.</summary>
     public static ImmutableArray<CheckResult> Of(BondingDay day, BondingLimits limits) => [Surface(day, limits), Dew(day, limits), Clear(day, limits)];
 
     private static CheckResult Surface(BondingDay day, BondingLimits limits)
     {
-        const string Subject = "surface to be bonded";
+        var Subject = Say.Of("surface to be bonded");
         if (day.Surface is not { } surface)
         {
             return Missing(CheckCodes.BondingSurface, Subject, Window, "bonding.surface");
@@ -26,16 +27,16 @@ public static class BondingWeather
 
         var isHot = surface > limits.MostSurface;
         var measured = isHot ? Measured.AtMost(surface, limits.MostSurface) : Measured.AtLeast(surface, limits.LeastSurface);
-        var advice = isHot ? "Too hot: the adhesive grabs before it lies right and slides while hot. Work in the shade, or early."
-            : surface < limits.HardStop ? $"Do not bond: far too cold, the adhesive is stiff and does not wet the surface. {BondedCold}"
-            : $"Do not bond yet: too cold. Warm the place, the panel and the carrier first. {BondedCold}";
+        var advice = isHot ? Say.Of("Too hot: the adhesive grabs before it lies right and slides while hot. Work in the shade, or early.")
+            : surface < limits.HardStop ? Say.Of($"Do not bond: far too cold, the adhesive is stiff and does not wet the surface. {BondedCold}")
+            : Say.Of($"Do not bond yet: too cold. Warm the place, the panel and the carrier first. {BondedCold}");
         return CheckResult.Judged((CheckCodes.BondingSurface, Subject), measured, Verdict.Caution, Window, advice);
     }
 
     private static CheckResult Dew(BondingDay day, BondingLimits limits)
     {
-        const string Subject = "surface above the dew point";
-        const string Source = "bonding.dew_margin; Magnus formula, WMO-No. 8";
+        var Subject = Say.Of("surface above the dew point");
+        var Source = Say.Of("bonding.dew_margin; Magnus formula, WMO-No. 8");
         string[] missing = [.. Names((day.Air is null, "bonding.air"), (day.Humidity is null, "bonding.humidity"), (day.Surface is null, "bonding.surface"))];
         return missing.Length > 0
             ? Missing(CheckCodes.BondingDew, Subject, Source, missing)
@@ -44,12 +45,12 @@ public static class BondingWeather
                 Measured.AtLeast(MarginOf(day.Air!.Value, day.Humidity!.Value, day.Surface!.Value), limits.DewMargin),
                 Verdict.Caution,
                 Source,
-                "Do not bond: moisture that you cannot see lies on the surface, or soon will. Wait until it is warmer or drier, or warm the surface.");
+                Say.Of("Do not bond: moisture that you cannot see lies on the surface, or soon will. Wait until it is warmer or drier, or warm the surface."));
     }
 
     private static CheckResult Clear(BondingDay day, BondingLimits limits)
     {
-        const string Subject = "dry and mild hours after bonding";
+        var Subject = Say.Of("dry and mild hours after bonding");
         const string Source = "work.cure";
         return day.Clear is not { } clear
             ? Missing(CheckCodes.BondingClear, Subject, Source, "bonding.clear_hours")
@@ -58,7 +59,7 @@ public static class BondingWeather
                 Measured.AtLeast(clear, limits.Cure),
                 Verdict.Caution,
                 Source,
-                "The bond is not full before rain or cold comes: wait for a longer spell, or bond and cure it indoors, flat and weighted.");
+                Say.Of("The bond is not full before rain or cold comes: wait for a longer spell, or bond and cure it indoors, flat and weighted."));
     }
 
     /// <summary>How far a surface is above the dew point of the air; below zero when it is wet.</summary>
@@ -68,5 +69,5 @@ public static class BondingWeather
     private static IEnumerable<string> Names(params (bool IsMissing, string Field)[] fields) => fields.Where(field => field.IsMissing).Select(field => field.Field);
 
     private static CheckResult Missing(string code, string subject, string source, params string[] fields) =>
-        new(code, subject, Verdict.NotChecked, Measured.Nothing, source, $"Not given: {string.Join(", ", fields)}.");
+        new(code, subject, Verdict.NotChecked, Measured.Nothing, source, Say.Of($"Not given: {string.Join(", ", fields)}."));
 }

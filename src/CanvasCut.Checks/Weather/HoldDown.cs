@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -84,14 +85,14 @@ public sealed class HoldDown
 
     private IEnumerable<WindHold> Chains() => ZipperHold.Chain(Strength.Zipper) is not { } chain ? [] : _mounted.Fastened.Zippers.Select(zipper => Line(
         CheckCodes.WindZipper,
-        $"{Words.Of(zipper.Side)} zipper's chain",
+        Say.Of($"{Words.Of(zipper.Side)} zipper's chain"),
         EdgeLoadAt(Wanted, zipper),
         ForcePerLength.FromNewtonsPerMeter(chain.Newtons / ZipperHold.Jaw.Meters / Factors.Safety.DecimalFractions)));
 
     /// <summary>The end bears what lifts the edge beyond it, and its own jaw's width.</summary>
     private IEnumerable<WindHold> Ends() => ZipperHold.End(Strength.Zipper) is not { } end ? [] : _mounted.Fastened.Zippers.Select(zipper => Single(
         CheckCodes.WindZipperEnd,
-        $"{Words.Of(zipper.Side)} zipper's end",
+        Say.Of($"{Words.Of(zipper.Side)} zipper's end"),
         Force.FromNewtons(EdgeLoadAt(Wanted, zipper).NewtonsPerMeter * (zipper.Choice.Setback + ZipperHold.Jaw).Meters),
         end / Factors.Safety.DecimalFractions));
 
@@ -102,11 +103,11 @@ public sealed class HoldDown
         .Where(each => each.Hold is not null)
         .Select(each => new WindHold(CheckCodes.WindFastener, each.Name, each.Hold!.Value.Load, ToReach(each.Hold.Value.PartUsed)));
 
-    private string AnEdge => _mounted.Fastened.HasEndZippersOnly ? "a zipper" : "an edge";
+    private string AnEdge => _mounted.Fastened.HasEndZippersOnly ? Say.Of("a zipper") : Say.Of("an edge");
 
     private WindHold Pocket() => Single(
         CheckCodes.WindPocket,
-        $"each pocket beside {AnEdge} that came open",
+        Say.Of($"each pocket beside {AnEdge} that came open"),
         PocketLoadAt(Wanted),
         Force.FromNewtons(SeamHolds.NewtonsPerMeter * 2 * PocketEnd.Meters / Factors.Safety.DecimalFractions));
 
@@ -115,7 +116,7 @@ public sealed class HoldDown
         var worst = _mounted.Fastened.Edges.MaxBy(edge => EdgeLoadAt(Wanted, edge).NewtonsPerMeter)!;
         return Line(
             CheckCodes.WindSeam,
-            $"one row of stitches along {AnEdge}",
+            Say.Of($"one row of stitches along {AnEdge}"),
             EdgeLoadAt(Wanted, worst),
             SeamHolds / Factors.Safety.DecimalFractions);
     }
@@ -124,7 +125,7 @@ public sealed class HoldDown
     {
         var lift = Lift(Wanted, Area.FromSquareMillimeters(_mounted.PanelBox.WidthMm * _mounted.PanelBox.HeightMm));
         var load = Pressure.FromPascals(lift.Newtons / AdhesiveArea(_job).SquareMeters);
-        return new(CheckCodes.WindBond, "adhesive under the panel", Measured.AtMost(load, TapeDesign), ToReach(load / TapeDesign));
+        return new(CheckCodes.WindBond, Say.Of("adhesive under the panel"), Measured.AtMost(load, TapeDesign), ToReach(load / TapeDesign));
     }
 
     /// <summary>The area of tape between panel and carrier.</summary>

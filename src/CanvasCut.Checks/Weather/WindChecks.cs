@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -10,7 +11,7 @@ internal static class WindChecks
     /// <summary>A panel that must come off in an ordinary breeze is not fit for use: below force 6 on the Beaufort scale.</summary>
     private static readonly Speed LeastUseful = Speed.FromKnots(22);
 
-    private const string Source = "q x wind.coefficient (EN 1991-1-4, table 7.6), wind.edge_factor and wind.safety_factor (rules of thumb, editable)";
+    private static string Source => Say.Of("q x wind.coefficient (EN 1991-1-4, table 7.6), wind.edge_factor and wind.safety_factor (rules of thumb, editable)");
 
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
     {
@@ -22,12 +23,12 @@ internal static class WindChecks
 
         foreach (var code in hold.KnowsZippers ? [] : new[] { CheckCodes.WindZipper, CheckCodes.WindZipperEnd })
         {
-            yield return new(code, "zippers in the wind", Verdict.NotChecked, Measured.Nothing, Source, $"No figure for class {job.Conditions.Strength.Zipper.Class} was found: give wind.zipper_strength and wind.zipper_end_strength.");
+            yield return new(code, Say.Of("zippers in the wind"), Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No figure for class {job.Conditions.Strength.Zipper.Class} was found: give wind.zipper_strength and wind.zipper_end_strength."));
         }
 
         foreach (var flap in hold.UnknownFasteners)
         {
-            yield return new(CheckCodes.WindFastener, flap.Name, Verdict.NotChecked, Measured.Nothing, Source, $"No public figure was found for what pulls one off: try yours with a luggage scale and give mount.{Words.Table(flap.Kind)}.strength.");
+            yield return new(CheckCodes.WindFastener, flap.Name, Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No public figure was found for what pulls one off: try yours with a luggage scale and give mount.{Words.Table(flap.Kind)}.strength."));
         }
 
         yield return Off(job, hold);
@@ -36,38 +37,38 @@ internal static class WindChecks
     private static CheckResult Off(CarrierJob job, HoldDown hold)
     {
         var verdict = hold.OffAt < LeastUseful ? Verdict.Fail : hold.OffAt < hold.Wanted || !hold.KnowsEdges ? Verdict.Caution : Verdict.Pass;
-        var reason = hold.OffAt < hold.Wanted ? $"the weakest is the {hold.Weakest.Subject}"
-            : job.Panel.Limits.MaxWind is { } most && most <= job.Conditions.Wind.OffAt ? "the panel's maker says so"
+        var reason = hold.OffAt < hold.Wanted ? Say.Of($"the weakest is the {hold.Weakest.Subject}")
+            : job.Panel.Limits.MaxWind is { } most && most <= job.Conditions.Wind.OffAt ? Say.Of("the panel's maker says so")
             : "wind.off_at";
-        var maker = job.Panel.Limits.MaxWind is null ? " Ask the panel's maker for a limit and give it as panel.max_wind." : string.Empty;
+        var maker = job.Panel.Limits.MaxWind is null ? Say.Of(" Ask the panel's maker for a limit and give it as panel.max_wind.") : string.Empty;
         return new(
             CheckCodes.WindOff,
-            "wind, in gusts, at which it must be off",
+            Say.Of("wind, in gusts, at which it must be off"),
             verdict,
             Measured.AtLeast(hold.OffAt, LeastUseful),
-            "lowest of panel.max_wind, wind.off_at and what the parts hold to; limit: Beaufort 6",
-            $"Take it off before gusts of {hold.OffAt.Knots:0} kn, that is a mean wind of about {hold.MeanAtOff.Knots:0} kn, force {Wind.Beaufort(hold.MeanAtOff)}: {reason}. Flutter is not reckoned; if the cloth shakes, take it off at once.{maker}");
+            Say.Of("lowest of panel.max_wind, wind.off_at and what the parts hold to; limit: Beaufort 6"),
+            Say.Of($"Take it off before gusts of {hold.OffAt.Knots:0} kn, that is a mean wind of about {hold.MeanAtOff.Knots:0} kn, force {Wind.Beaufort(hold.MeanAtOff)}: {reason}. Flutter is not reckoned; if the cloth shakes, take it off at once.{maker}"));
     }
 
     private static string SourceOf(string code) => code switch
     {
-        CheckCodes.WindBond => "0.25 psi for long-time load: a foam tape maker's answer, with its own safety in it",
-        CheckCodes.WindFastener => $"{Source}; mount.*.strength is yours, hook-and-loop's peel from memory",
-        CheckCodes.WindZipper or CheckCodes.WindZipperEnd => $"{Source}; EN 16732 and BS 3084, class C",
-        _ => $"{Source}; seam type 301: stitches an inch x thread x 1.5",
+        CheckCodes.WindBond => Say.Of("0.25 psi for long-time load: a foam tape maker's answer, with its own safety in it"),
+        CheckCodes.WindFastener => Say.Of($"{Source}; mount.*.strength is yours, hook-and-loop's peel from memory"),
+        CheckCodes.WindZipper or CheckCodes.WindZipperEnd => Say.Of($"{Source}; EN 16732 and BS 3084, class C"),
+        _ => Say.Of($"{Source}; seam type 301: stitches an inch x thread x 1.5"),
     };
 
     private static string AdviceOn(WindHold part)
     {
         var remedy = part.Code switch
         {
-            CheckCodes.WindBond => "Lay more tape, or wider tape, under the panel (bonding.tape_length, bonding.tape_width).",
-            CheckCodes.WindZipperEnd => "Bring the zipper's ends nearer the corners (zipper.setback), or choose a heavier class.",
-            CheckCodes.WindFastener when part.Load.Reading?.Value is ForcePerLength => "Hook-and-loop peels off from its inner edge: hold this edge by a zipper or by fasteners, or give the peel of a stronger tape (mount.hook_and_loop.peel).",
-            CheckCodes.WindFastener => "Set the fasteners closer (mount.*.pitch), or hold this edge by a zipper.",
-            CheckCodes.WindZipper => "Choose a heavier class of zipper (wind.zipper_class).",
-            _ => "Choose a stronger thread (wind.thread_strength) or a shorter stitch.",
+            CheckCodes.WindBond => Say.Of("Lay more tape, or wider tape, under the panel (bonding.tape_length, bonding.tape_width)."),
+            CheckCodes.WindZipperEnd => Say.Of("Bring the zipper's ends nearer the corners (zipper.setback), or choose a heavier class."),
+            CheckCodes.WindFastener when part.Load.Reading?.Value is ForcePerLength => Say.Of("Hook-and-loop peels off from its inner edge: hold this edge by a zipper or by fasteners, or give the peel of a stronger tape (mount.hook_and_loop.peel)."),
+            CheckCodes.WindFastener => Say.Of("Set the fasteners closer (mount.*.pitch), or hold this edge by a zipper."),
+            CheckCodes.WindZipper => Say.Of("Choose a heavier class of zipper (wind.zipper_class)."),
+            _ => Say.Of("Choose a stronger thread (wind.thread_strength) or a shorter stitch."),
         };
-        return $"It holds to gusts of {part.HoldsTo.Knots:0} kn. {remedy}";
+        return Say.Of($"It holds to gusts of {part.HoldsTo.Knots:0} kn. {remedy}");
     }
 }

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using CanvasCut.Language;
 
 namespace CanvasCut.Design;
 
@@ -7,11 +8,11 @@ internal static partial class LengthDoubts
 {
     /// <summary>What is wrong, or null when nothing is doubtful.</summary>
     public static string? Of(string text) =>
-        NotNumber().IsMatch(text) ? "is not a number; write one and a unit, such as \"1040 mm\""
-        : Exponent().IsMatch(text) ? "has an exponent; write the number out"
-        : Thousands().IsMatch(text) ? "has a comma that may part thousands or decimals; write the number without it, decimals after a point"
-        : text.Contains(',', StringComparison.Ordinal) ? "has a comma; write decimals after a point"
-        : SeveralPoints().IsMatch(text) ? "has more than one point in a number; do not part thousands"
+        NotNumber().IsMatch(text) ? Say.Of("is not a number; write one and a unit, such as \"1040 mm\"")
+        : Exponent().IsMatch(text) ? Say.Of("has an exponent; write the number out")
+        : Thousands().IsMatch(text) ? Say.Of("has a comma that may part thousands or decimals; write the number without it, decimals after a point")
+        : text.Contains(',', StringComparison.Ordinal) ? Say.Of("has a comma; write decimals after a point")
+        : SeveralPoints().IsMatch(text) ? Say.Of("has more than one point in a number; do not part thousands")
         : null;
 
     [GeneratedRegex(@"\b(nan|inf|infinity)\b|∞", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]

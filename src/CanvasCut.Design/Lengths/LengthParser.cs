@@ -1,4 +1,5 @@
 using System.Globalization;
+using CanvasCut.Language;
 using static CanvasCut.Design.LengthTokenKind;
 
 namespace CanvasCut.Design;
@@ -9,7 +10,7 @@ internal sealed class LengthParser
     /// <summary>Decimals of a millimetre that are kept; 1/64 in needs six.</summary>
     public const int Decimals = 9;
 
-    private const string NeedsUnit = "needs a unit, such as \"1040 mm\" or \"41 in\"";
+    private static string NeedsUnit => Say.Of("needs a unit, such as \"1040 mm\" or \"41 in\"");
     private const decimal Longest = 10_000_000;
 
     private readonly List<LengthToken> _tokens;
@@ -24,7 +25,7 @@ internal sealed class LengthParser
     {
         if (string.IsNullOrWhiteSpace(text))
         {
-            return LengthReading.Not("is empty; write a number and a unit, such as \"1040 mm\" or \"41 in\"");
+            return LengthReading.Not(Say.Of("is empty; write a number and a unit, such as \"1040 mm\" or \"41 in\""));
         }
 
         if (LengthDoubts.Of(text) is { } doubt)
@@ -35,7 +36,7 @@ internal sealed class LengthParser
         var parser = new LengthParser(LengthToken.AllOf(text));
         var millimetres = parser.Signed();
         return parser._reason is { } reason ? LengthReading.Not(reason)
-            : Math.Abs(millimetres) > Longest ? LengthReading.Not("is longer than ten kilometres")
+            : Math.Abs(millimetres) > Longest ? LengthReading.Not(Say.Of("is longer than ten kilometres"))
             : LengthReading.Of(Math.Round(millimetres, Decimals));
     }
 
@@ -58,17 +59,17 @@ internal sealed class LengthParser
 
         if (Next is { Kind: Unit } second)
         {
-            return Fail($"has two units, and the second, {second.Text}, has no number; write one");
+            return Fail(Say.Of($"has two units, and the second, {second.Text}, has no number; write one"));
         }
 
         _ = Take(Dash);
         var (inches, inch) = Quantity();
         return _reason is not null ? 0
-            : unit == LengthUnits.Inch && inch == LengthUnits.Foot ? Fail("has inches before feet; write the feet first")
-            : unit != LengthUnits.Foot || inch != LengthUnits.Inch ? Fail("mixes units that do not go together; only feet and inches do")
-            : Next is not null ? Fail($"has \"{Next.Value.Text}\" after the inches; write one length")
-            : number != decimal.Truncate(number) ? Fail("has a part of a foot and inches as well; write whole feet before inches")
-            : inches >= 12 ? Fail("has 12 inches or more after the feet; write the inches below 12")
+            : unit == LengthUnits.Inch && inch == LengthUnits.Foot ? Fail(Say.Of("has inches before feet; write the feet first"))
+            : unit != LengthUnits.Foot || inch != LengthUnits.Inch ? Fail(Say.Of("mixes units that do not go together; only feet and inches do"))
+            : Next is not null ? Fail(Say.Of($"has \"{Next.Value.Text}\" after the inches; write one length"))
+            : number != decimal.Truncate(number) ? Fail(Say.Of("has a part of a foot and inches as well; write whole feet before inches"))
+            : inches >= 12 ? Fail(Say.Of("has 12 inches or more after the feet; write the inches below 12"))
             : (number * unit) + (inches * inch);
     }
 
@@ -82,7 +83,7 @@ internal sealed class LengthParser
 
         if (Next is not { Kind: Unit } unit)
         {
-            Fail(Next is { Kind: Number } ? "has two numbers before the unit; leave out spaces inside a number" : NeedsUnit);
+            Fail(Next is { Kind: Number } ? Say.Of("has two numbers before the unit; leave out spaces inside a number") : NeedsUnit);
             return default;
         }
 
@@ -118,8 +119,8 @@ internal sealed class LengthParser
         _ = Take(Dash);
         var fraction = Fraction(Plain());
         return _reason is not null ? 0
-            : first != decimal.Truncate(first) ? Fail("has decimals and a fraction; write one of them")
-            : fraction >= 1 ? Fail("has a fraction of one or more after the whole number; write it below one")
+            : first != decimal.Truncate(first) ? Fail(Say.Of("has decimals and a fraction; write one of them"))
+            : fraction >= 1 ? Fail(Say.Of("has a fraction of one or more after the whole number; write it below one"))
             : first + fraction;
     }
 
@@ -132,8 +133,8 @@ internal sealed class LengthParser
 
         var denominator = Plain();
         return _reason is not null ? 0
-            : denominator == 0 ? Fail("divides by zero")
-            : numerator % 1 != 0 || denominator % 1 != 0 ? Fail("has decimals in a fraction; write whole numbers above and below the stroke")
+            : denominator == 0 ? Fail(Say.Of("divides by zero"))
+            : numerator % 1 != 0 || denominator % 1 != 0 ? Fail(Say.Of("has decimals in a fraction; write whole numbers above and below the stroke"))
             : numerator / denominator;
     }
 
@@ -141,13 +142,13 @@ internal sealed class LengthParser
     {
         if (Next is not { Kind: Number } token)
         {
-            return Fail("is not a length; write a number and a unit, such as \"1040 mm\" or \"41 in\"");
+            return Fail(Say.Of("is not a length; write a number and a unit, such as \"1040 mm\" or \"41 in\""));
         }
 
         _at++;
         return !decimal.TryParse(token.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
-            ? Fail($"has a number that cannot be read, {token.Text}")
-            : number > Longest ? Fail("is longer than ten kilometres") : number;
+            ? Fail(Say.Of($"has a number that cannot be read, {token.Text}"))
+            : number > Longest ? Fail(Say.Of("is longer than ten kilometres")) : number;
     }
 
     private bool IsNext(params LengthTokenKind[] kinds) => _tokens.Skip(_at).Take(kinds.Length).Select(token => token.Kind).SequenceEqual(kinds);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Drawing.Pages;
 
@@ -40,7 +41,7 @@ internal static class MapPage
             .. ReadingTable.Of(grids, table),
             .. Rules(new(body.Left, squares.Y, squares.X - GapMm, squares.Y + TestSquares.InchSideMm), layout),
             .. TestSquares.At(squares),
-            .. PageFooter.Of(layout.FooterOf(isLandscape: false), job, string.Empty, "Map of the pages", FormattableString.Invariant($"page 1 of {pageCount}")),
+            .. PageFooter.Of(layout.FooterOf(isLandscape: false), job, string.Empty, Say.Of("Map of the pages"), Say.Of($"page 1 of {pageCount}")),
         ]);
     }
 
@@ -57,7 +58,7 @@ internal static class MapPage
 
     private static IEnumerable<Figure> Heading(Box body, TileJob job, int pageCount, PageLayout layout)
     {
-        var count = FormattableString.Invariant($"{pageCount} pages {layout.Paper.Name}");
+        var count = Say.Of($"{pageCount} pages {layout.Paper.Name}");
         var countRoomMm = TextWidth.Of(count, HeaderHeightMm, isBold: true) + GapMm;
         var title = TextWidth.Shortened(job.Title, body.WidthMm - countRoomMm, TitleHeightMm, isBold: true);
         yield return new Lettering(title, new(body.Left, body.Top - TitleHeightMm), TitleHeightMm, IsBold: true);

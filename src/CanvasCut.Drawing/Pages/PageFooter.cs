@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Drawing.Pages;
 
@@ -44,7 +45,7 @@ internal static class PageFooter
 
         var upperMm = strip.Bottom + UpperLineMm;
         var titleAt = strip.Left + (label.Length == 0 ? 0 : TextWidth.Of(label, LabelHeightMm, isBold: true) + GapMm);
-        var rightText = $"print at 100 %    {number}";
+        var rightText = Say.Of($"print at 100 %    {number}");
         var titleRoomMm = strip.Right - TextWidth.Of(rightText, TitleHeightMm, isBold: false) - GapMm - titleAt;
         return
         [

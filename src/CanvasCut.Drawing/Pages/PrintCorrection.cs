@@ -1,3 +1,5 @@
+using CanvasCut.Language;
+
 namespace CanvasCut.Drawing.Pages;
 
 /// <summary>What a printer made of the 100 mm square, and by how much pages are stretched to make up for it.</summary>
@@ -24,7 +26,7 @@ public sealed record PrintCorrection(double ReadXMm, double ReadYMm)
     /// <summary>What every corrected page says; empty when nothing is corrected.</summary>
     public string Words => IsNone
         ? string.Empty
-        : FormattableString.Invariant($"corrected x {FactorX:0.0000}, y {FactorY:0.0000} for a printer that read {ReadXMm:0.##} and {ReadYMm:0.##}");
+        : Say.Of($"corrected x {FactorX:0.0000}, y {FactorY:0.0000} for a printer that read {ReadXMm:0.##} and {ReadYMm:0.##}");
 
     /// <summary>The factors from left to right and from bottom to top of a page.</summary>
     internal PageExtent FactorsOn(bool isLandscape) => isLandscape ? new(FactorY, FactorX) : new(FactorX, FactorY);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Drawing.Pages;
 
@@ -21,10 +22,10 @@ internal static class ReadingTable
 
     private const int LeastRows = 3;
 
-    private static readonly string[] Heading =
+    private static string[] Heading =>
     [
-        "Readings in mm: x along the sheet's short side, y along its long side",
-        "Square: 100 mm within 0.5 mm. Long scale, across the joins: within 1.5 mm in a metre (0.15 %). Beyond it: stop, do not cut.",
+        Say.Of("Readings in mm: x along the sheet's short side, y along its long side"),
+        Say.Of("Square: 100 mm within 0.5 mm. Long scale, across the joins: within 1.5 mm in a metre (0.15 %). Beyond it: stop, do not cut."),
     ];
 
     /// <summary>The height it takes.</summary>
@@ -44,7 +45,7 @@ internal static class ReadingTable
         var (rows, top) = (RowsOf(grids, area.WidthMm), area.Top - (Heading.Length * LineMm));
         if (labels.Count > rows * columns)
         {
-            labels[(rows * columns) - 1] = "… and so on";
+            labels[(rows * columns) - 1] = Say.Of("… and so on");
         }
 
         foreach (var figure in labels.Take(rows * columns).Index().SelectMany(label => Cell(label.Item, new(area.Left + (label.Index % columns * CellMm), top - ((label.Index / columns) + 1) * LineMm))))
@@ -90,7 +91,7 @@ internal static class ReadingTable
                 yield return figure;
             }
 
-            var of = $"of {ruler.LengthText}";
+            var of = Say.Of($"of {ruler.LengthText}");
             yield return new Lettering(of, at + new Step(leftMm + (2 * BlankMm) + 1, 0), HeightMm);
             leftMm += (2 * BlankMm) + 6 + TextWidth.Of(of, HeightMm, isBold: false);
         }

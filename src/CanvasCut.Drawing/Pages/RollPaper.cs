@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Language;
 
 namespace CanvasCut.Drawing.Pages;
 
@@ -19,7 +20,7 @@ public static class RollPaper
     {
         var aroundMm = (2 * marginMm) + PageFooter.HeightMm + RoomMm;
         var lengthMm = pieces.Max(piece => LengthOf(piece, rollWidthMm - (2 * marginMm) - RoomMm)) + aroundMm;
-        return new(FormattableString.Invariant($"roll {rollWidthMm:0.#} mm"), rollWidthMm, Math.Clamp(lengthMm, rollWidthMm, LargestSideMm));
+        return new(Say.Of($"roll {rollWidthMm:0.#} mm"), rollWidthMm, Math.Clamp(lengthMm, rollWidthMm, LargestSideMm));
     }
 
     /// <summary>The side along the roll: the shorter one, where the longer fits across.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Drawing.Pages;
 
@@ -61,7 +62,7 @@ internal sealed record Ruler(string Name, double LengthMm)
     /// <summary>Numbers, and at both ends how long it is; a number that would stand in those words is left out.</summary>
     private IEnumerable<(string Text, double AlongMm, bool IsInch, TextAnchor Anchor)> Words()
     {
-        var metric = $"long scale {Name}: {LengthText}";
+        var metric = Say.Of($"long scale {Name}: {LengthText}");
         var inches = FormattableString.Invariant($"{Inches} in = {Inches * InchMm:0.#} mm");
         foreach (var (text, endMm, isInch) in new[] { (metric, LengthMm, false), (inches, Inches * InchMm, true) })
         {

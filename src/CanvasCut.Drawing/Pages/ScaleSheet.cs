@@ -1,4 +1,5 @@
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Drawing.Pages;
 
@@ -18,7 +19,7 @@ public static class ScaleSheet
     /// <param name="footer">What stands at its foot.</param>
     public static Sheet Of(PageLayout layout, string footer)
     {
-        var (body, job) = (BodyOf(layout), new TileJob("Scale test", $"{layout.Paper.Name} paper", footer, layout.Correction.Words));
+        var (body, job) = (BodyOf(layout), new TileJob(Say.Of("Scale test"), Say.Of($"{layout.Paper.Name} paper"), footer, layout.Correction.Words));
         var (across, up) = RulersIn(body);
         var squares = body.LowerLeft + new Step(RulerRoomMm + 4, RulerRoomMm + 4);
         var words = new Box(squares.X, squares.Y + TestSquares.InchSideMm + 6, Math.Min(body.Right, squares.X + WidestTextMm), body.Top);
@@ -28,7 +29,7 @@ public static class ScaleSheet
             .. up.At(body.LowerLeft + new Step(RulerRoomMm / 2, RulerRoomMm), new(0, 1)),
             .. TestSquares.At(squares),
             .. Words(words, across, up),
-            .. PageFooter.Of(layout.FooterOf(isLandscape: false), job, string.Empty, job.Title, "page 1 of 1"),
+            .. PageFooter.Of(layout.FooterOf(isLandscape: false), job, string.Empty, job.Title, Say.Of("page 1 of 1")),
         ]);
     }
 
@@ -48,7 +49,7 @@ public static class ScaleSheet
 
     private static IEnumerable<Figure> Words(Box area, Ruler across, Ruler up)
     {
-        yield return new Lettering("Scale test", area.LowerLeft with { Y = area.Top - TitleHeightMm }, TitleHeightMm, IsBold: true);
+        yield return new Lettering(Say.Of("Scale test"), area.LowerLeft with { Y = area.Top - TitleHeightMm }, TitleHeightMm, IsBold: true);
         var y = area.Top - TitleHeightMm - LineMm;
         foreach (var line in ScaleRules.Before.SelectMany(text => TextWrap.Lines(text, area.WidthMm, TextHeightMm, isBold: false)))
         {
@@ -75,17 +76,17 @@ public static class ScaleSheet
 
     private static IEnumerable<(string Name, string Of)> Form(Ruler across, Ruler up) =>
     [
-        ("Square x", "of 100 mm"),
-        ("Square y", "of 100 mm"),
-        ("Long scale x", FormattableString.Invariant($"of {across.LengthMm:0} mm")),
-        ("Long scale y", FormattableString.Invariant($"of {up.LengthMm:0} mm")),
-        ("Printer", string.Empty),
-        ("Paper", string.Empty),
+        (Say.Of("Square x"), Say.Of("of 100 mm")),
+        (Say.Of("Square y"), Say.Of("of 100 mm")),
+        (Say.Of("Long scale x"), Say.Of($"of {across.LengthMm:0} mm")),
+        (Say.Of("Long scale y"), Say.Of($"of {up.LengthMm:0} mm")),
+        (Say.Of("Printer"), string.Empty),
+        (Say.Of("Paper"), string.Empty),
     ];
 
     private static IEnumerable<Figure> Blank(string name, string of, Point at)
     {
-        var fromMm = TextWidth.Of("Long scale x", TextHeightMm, isBold: true) + 2;
+        var fromMm = TextWidth.Of(Say.Of("Long scale x"), TextHeightMm, isBold: true) + 2;
         yield return new Lettering(name, at, TextHeightMm, IsBold: true);
         yield return Stroke.Open(LineRole.Note, at + new Step(fromMm, -0.5), at + new Step(fromMm + BlankMm, -0.5));
         yield return new Lettering(of, at + new Step(fromMm + BlankMm + 2, 0), TextHeightMm);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Drawing.Pages;
 
@@ -38,8 +39,8 @@ public static class TestSquares
         [
             Stroke.Closed(LineRole.Note, Outline.Of(new(corner.X, corner.Y, corner.X + MetricSideMm, corner.Y + MetricSideMm))),
             Stroke.Closed(LineRole.Note, Outline.Of(new(corner.X, corner.Y, corner.X + InchSideMm, corner.Y + InchSideMm))),
-            new Lettering("inner line 100 mm, outer line 4 in", text + new Step(0, 2 * LabelHeightMm), LabelHeightMm),
-            new Lettering("Measure both ways before you cut.", text, LabelHeightMm),
+            new Lettering(Say.Of("inner line 100 mm, outer line 4 in"), text + new Step(0, 2 * LabelHeightMm), LabelHeightMm),
+            new Lettering(Say.Of("Measure both ways before you cut."), text, LabelHeightMm),
             new Lettering($"{PageLayout.AcrossName(isLandscape)} = 100 mm", corner + new Step(MetricSideMm - LabelInsetMm, LabelInsetMm), LabelHeightMm, TextAnchor.Right, IsBold: true),
             new Lettering($"{PageLayout.UpName(isLandscape)} = 100 mm", corner + new Step(LabelInsetMm + LabelHeightMm, MetricSideMm - LabelInsetMm), LabelHeightMm, TextAnchor.Right, TurnDegrees: 90, IsBold: true),
         ];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Drawing.Pages;
 
@@ -57,7 +58,7 @@ internal static class Thumbnail
     private static IEnumerable<Lettering> Heading(TileGrid grid, int firstPage, Box cell)
     {
         var lastPage = firstPage + grid.PageCount - 1;
-        var pages = FormattableString.Invariant(grid.PageCount == 1 ? (FormattableString)$"page {firstPage}" : $"pages {firstPage}–{lastPage}");
+        var pages = grid.PageCount == 1 ? Say.Of($"page {firstPage}") : Say.Of($"pages {firstPage}–{lastPage}");
         var title = grid.Piece.Title;
         if (TextWidth.Of(title, TitleHeightMm, isBold: true) <= cell.WidthMm)
         {

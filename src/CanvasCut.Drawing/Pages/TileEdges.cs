@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Drawing.Pages;
 
@@ -36,7 +37,7 @@ internal sealed class TileEdges(TileGrid grid, int row, int column, Box onPage)
 
         // What is beyond the cut is thrown away, so the words stand there when they fit.
         var outward = from.X == to.X ? new Step(1, 0) : new Step(0, -1);
-        return [Stroke.Open(LineRole.Note, from, to), Words($"cut here, lay on {neighbour}", from.Toward(to, 0.5), outward)];
+        return [Stroke.Open(LineRole.Note, from, to), Words(Say.Of($"cut here, lay on {neighbour}"), from.Toward(to, 0.5), outward)];
     }
 
     private IEnumerable<Figure> Glue(Point from, Point to, string? neighbour)
@@ -48,7 +49,7 @@ internal sealed class TileEdges(TileGrid grid, int row, int column, Box onPage)
 
         // What is beyond the line is covered by the neighbour.
         var outward = from.X == to.X ? new Step(-1, 0) : new Step(0, 1);
-        return [.. Dashes(from, to), Words($"glue: {neighbour} lies up to this line", from.Toward(to, 0.5), outward)];
+        return [.. Dashes(from, to), Words(Say.Of($"glue: {neighbour} lies up to this line"), from.Toward(to, 0.5), outward)];
     }
 
     private Lettering Words(string text, Point middle, Step outward)

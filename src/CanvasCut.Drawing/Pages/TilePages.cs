@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Drawing.Pages;
 
@@ -39,7 +40,7 @@ public static class TilePages
             ImmutableArray<Figure> figures = [.. grid.Figures, .. JoinMarks.Of(grid)];
             foreach (var page in grid.Pages)
             {
-                var number = FormattableString.Invariant($"page {sheets.Count + 1} of {pageCount}");
+                var number = Say.Of($"page {sheets.Count + 1} of {pageCount}");
                 sheets.Add(Page(grid, figures, page, noted, number));
             }
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Readback;
 using UnitsNet;
 
@@ -45,15 +46,15 @@ public static class ResultsComparison
 
             return lines.Length == pieces.Length
                 ? pieces.Zip(lines, (piece, line) => new ComparedLine(file, piece.Name, DistanceOf(piece.CutMm, line), string.Empty))
-                : [Troubled(file, $"has {lines.Length} cut lines for {pieces.Length} pieces.")];
+                : [Troubled(file, Say.Of($"has {lines.Length} cut lines for {pieces.Length} pieces."))];
         }
         catch (Exception exception) when (exception is FileNotFoundException or DirectoryNotFoundException)
         {
-            return [Troubled(file, "is missing.")];
+            return [Troubled(file, Say.Of("is missing."))];
         }
         catch (Exception exception) when (exception is InvalidDataException or IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return [Troubled(file, $"cannot be read: {exception.Message}")];
+            return [Troubled(file, Say.Of($"cannot be read: {exception.Message}"))];
         }
     }
 
@@ -67,7 +68,7 @@ public static class ResultsComparison
             .ToLookup(pair => pair.Id, pair => pair.Distance, StringComparer.Ordinal);
         return pieces.Select(piece => nearest[piece.Id].Any()
             ? new ComparedLine(Templates, piece.Name, nearest[piece.Id].Max(), string.Empty)
-            : Troubled(Templates, $"has no cut line of {piece.Name}."));
+            : Troubled(Templates, Say.Of($"has no cut line of {piece.Name}.")));
     }
 
     private static ComparedLine Troubled(string file, string trouble) => new(file, string.Empty, null, trouble);

@@ -3,6 +3,7 @@ using CanvasCut.Design;
 using CanvasCut.Export.Dxf;
 using CanvasCut.Export.Exchange;
 using CanvasCut.Export.Hpgl;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 
 namespace CanvasCut.Job;
@@ -19,9 +20,9 @@ internal static class CutterFiles
         return
         [
             .. spec.IsOneFilePerPiece
-                ? drawings.Select(drawing => Dxf(DxfSheet.Of([drawing]), form, $"dxf/{drawing.Piece.Title.Id}.dxf", $"{drawing.Title}, for a shop's cutter"))
-                : [Dxf(all, form, "pieces.dxf", "all pieces for a shop's cutter")],
-            FilePlan.Written("pieces-pattern.dxf", "all pieces for a pattern program", output => ExchangeWriter.Write(ExchangeStyle.Of(drawings, outcome.Content.Patterns, outcome.Context), output)),
+                ? drawings.Select(drawing => Dxf(DxfSheet.Of([drawing]), form, $"dxf/{drawing.Piece.Title.Id}.dxf", Say.Of($"{drawing.Title}, for a shop's cutter")))
+                : [Dxf(all, form, "pieces.dxf", Say.Of("all pieces for a shop's cutter"))],
+            FilePlan.Written("pieces-pattern.dxf", Say.Of("all pieces for a pattern program"), output => ExchangeWriter.Write(ExchangeStyle.Of(drawings, outcome.Content.Patterns, outcome.Context), output)),
             FilePlan.Written("pieces.hpgl", HpglTells(all.WidthMm), output => HpglWriter.Write(all, output)),
         ];
     }
@@ -30,6 +31,6 @@ internal static class CutterFiles
         FilePlan.Written(name, tells, output => DxfWriter.Write(sheet, form, output));
 
     private static string HpglTells(double reachMm) => reachMm > HpglWriter.OldReachMm
-        ? "all pieces for a plotter with HP-GL/2; too long for one with plain HP-GL"
-        : "all pieces for a plotter";
+        ? Say.Of("all pieces for a plotter with HP-GL/2; too long for one with plain HP-GL")
+        : Say.Of("all pieces for a plotter");
 }

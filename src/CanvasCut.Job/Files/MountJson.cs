@@ -8,7 +8,7 @@ internal static class MountJson
     /// <summary>What stands under "mounts" in results.json.</summary>
     public static IEnumerable<object> Of(IEnumerable<FlapPlace> flaps) => flaps.Select(flap => new
     {
-        edge = Words.Of(flap.Side),
+        edge = Words.Id(flap.Side),
         kind = Word(flap.Kind),
         run_mm = JsonText.Mm(flap.Run.Millimeters),
         setback_mm = JsonText.Mm(flap.Setback.Millimeters),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 using CanvasCut.Takeoff;
 
@@ -10,8 +11,8 @@ public static class OrderCsv
 {
     private const string LineEnd = "\r\n";
 
-    private static readonly string[] Head = ["grade", "item", "quantity", "unit", "other quantity", "other unit", "rounded", "that is", "for", "pieces"];
-    private static readonly string[] CostHead = ["price", "per", "amount", "currency"];
+    private static string[] Head => [Say.Of("grade"), Say.Of("item"), Say.Of("quantity"), Say.Of("unit"), Say.Of("other quantity"), Say.Of("other unit"), Say.Of("rounded"), Say.Of("that is"), Say.Of("for"), Say.Of("pieces")];
+    private static string[] CostHead => [Say.Of("price"), Say.Of("per"), Say.Of("amount"), Say.Of("currency")];
 
     /// <summary>The file's text: a head, then a line for each thing to buy; with prices the sums after them.</summary>
     public static string Of(ReportContent content)
@@ -34,16 +35,19 @@ public static class OrderCsv
             yield return
             [
                 .. Cells(line.Line),
-                line.Price is { } price ? Text(price.Amount) : "no price",
-                line.Price?.Per ?? string.Empty,
+                line.Price is { } price ? Text(price.Amount) : Say.Of("no price"),
+                line.Price is { } by ? Say.Of(by.Per) : string.Empty,
                 line.Amount is { } amount ? cost.Text(amount) : string.Empty,
                 line.Amount is null ? string.Empty : currency,
             ];
         }
 
-        foreach (var (name, amount) in new[] { ("materials", cost.Materials), ("waste", cost.Waste), ("labour", cost.Labour), ("total", cost.Total) })
+        (string Name, decimal Amount, string Told)[] sums =
+        [
+            (Say.Of("materials"), cost.Materials, string.Empty), (Say.Of("waste"), cost.Waste, string.Empty), (Say.Of("labour"), cost.Labour, string.Empty), (Say.Of("total"), cost.Total, cost.Summary),
+        ];
+        foreach (var (name, amount, told) in sums)
         {
-            var told = name == "total" ? cost.Summary : string.Empty;
             yield return [string.Empty, name, string.Empty, string.Empty, string.Empty, string.Empty, string.Empty, told, string.Empty, string.Empty, string.Empty, string.Empty, cost.Text(amount), currency];
         }
     }
@@ -53,9 +57,9 @@ public static class OrderCsv
         line.Thing.Grade,
         line.Item,
         line.Quantity,
-        line.Unit,
+        Say.Of(line.Unit),
         line.Bought.Other is { } other ? Text(other.Number) : string.Empty,
-        line.Bought.Other?.Unit ?? string.Empty,
+        line.Bought.Other is { } of ? Say.Of(of.Unit) : string.Empty,
         line.Rounding,
         line.Also,
         line.Use.Text,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Drawing;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 
 namespace CanvasCut.Job;
@@ -22,17 +23,17 @@ public static class PlotFiles
         var names = files.Select(file => file.Name).ToHashSet(StringComparer.Ordinal);
         if (!names.Contains(Pages))
         {
-            yield return $"Left out {Pages}: a piece is longer than {PlotPages.LongestMm:0} mm, the most a PDF page can be; templates.pdf has it over joined pages.";
+            yield return Say.Of($"Left out {Pages}: a piece is longer than {PlotPages.LongestMm:0} mm, the most a PDF page can be; templates.pdf has it over joined pages.");
         }
 
         if (outcome.Content.Patterns.Job.Workshop.Plot.RollWidth is not null && !names.Contains(Roll))
         {
-            yield return $"Left out {Roll} and {RollPicture}: a piece is wider than plot.roll_width allows, or longer than {PlotPages.LongestMm:0} mm.";
+            yield return Say.Of($"Left out {Roll} and {RollPicture}: a piece is wider than plot.roll_width allows, or longer than {PlotPages.LongestMm:0} mm.");
         }
 
         if (names.Contains(Roll) && !names.Contains(RollPicture))
         {
-            yield return $"Left out {RollPicture}: the pieces take several sheets of {PlotPages.LongestMm:0} mm; {Roll} has a page for each.";
+            yield return Say.Of($"Left out {RollPicture}: the pieces take several sheets of {PlotPages.LongestMm:0} mm; {Roll} has a page for each.");
         }
     }
 
@@ -46,9 +47,9 @@ public static class PlotFiles
         [
             .. new[]
             {
-                (Pages, pages, "a page as large as each piece, for a copy shop"),
-                (Roll, roll, "all pieces on the copy shop's roll, to print at 100 %"),
-                (RollPicture, roll.Length == 1 ? roll : [], "the same for a plotter"),
+                (Pages, pages, Say.Of("a page as large as each piece, for a copy shop")),
+                (Roll, roll, Say.Of("all pieces on the copy shop's roll, to print at 100 %")),
+                (RollPicture, roll.Length == 1 ? roll : [], Say.Of("the same for a plotter")),
             }.Where(file => !file.Item2.IsEmpty),
         ];
     }

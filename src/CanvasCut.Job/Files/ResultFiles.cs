@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Drawing.Pages;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 using CanvasCut.Takeoff;
 
@@ -23,18 +24,18 @@ public static class ResultFiles
         [
             .. Papers(outcome, drawings, shape.GetAwaiter().GetResult()),
             .. Pictures(content, context, shape.GetAwaiter().GetResult()),
-            FilePlan.Text("order.csv", "what to buy, for a spreadsheet", () => OrderCsv.Of(content)),
+            FilePlan.Text("order.csv", Say.Of("what to buy, for a spreadsheet"), () => OrderCsv.Of(content)),
             .. CutterFiles.Of(outcome, drawings),
-            .. drawings.Select(drawing => FilePlan.Svg($"pieces/{drawing.Piece.Title.Id}.svg", $"{drawing.Title}, true size", drawing.ToSheet)),
+            .. drawings.Select(drawing => FilePlan.Svg($"pieces/{drawing.Piece.Title.Id}.svg", Say.Of($"{drawing.Title}, true size"), drawing.ToSheet)),
         ];
         var names = plans.Select(file => file.Name).Append("results.json").ToList();
-        return FilePlan.MakeAll([.. plans, FilePlan.Text("results.json", "all of it for programs", () => ResultsJson.Of(outcome, names))]);
+        return FilePlan.MakeAll([.. plans, FilePlan.Text("results.json", Say.Of("all of it for programs"), () => ResultsJson.Of(outcome, names))]);
     }
 
     /// <summary>What could not be made, and why, a sentence each; none when all is there.</summary>
     public static IEnumerable<string> LeftOut(JobOutcome outcome, IEnumerable<ResultFile> files) =>
         ShapeSheet.WhyNot(outcome.Content.Patterns) is { } why
-            ? PlotFiles.LeftOut(outcome, files).Append($"Left out {ShapeName}.svg and {ShapeName}.png. {why}")
+            ? PlotFiles.LeftOut(outcome, files).Append(Say.Of($"Left out {ShapeName}.svg and {ShapeName}.png. {why}"))
             : PlotFiles.LeftOut(outcome, files);
 
     /// <summary>What is printed.</summary>
@@ -43,33 +44,33 @@ public static class ResultFiles
         var (content, context) = (outcome.Content, outcome.Context);
         return
         [
-            FilePlan.Pdf("report.pdf", "does it fit, what to buy, in which order to work", $"Report, {context.JobName}", () => ReportSheets.Of(content, context, shape)),
-            FilePlan.Pdf("removal-card.pdf", "at which wind the panel comes off, and how; to hang up", $"Removal card, {context.JobName}", () => [RemovalCard.Of(content.Patterns, context)]),
-            FilePlan.Pdf("care.pdf", "form for the first day, card for stowing and checking, care calendar", $"Care, {context.JobName}", () => CareSheets.Of(content.Patterns, context)),
+            FilePlan.Pdf("report.pdf", Say.Of("does it fit, what to buy, in which order to work"), Say.Of($"Report, {context.JobName}"), () => ReportSheets.Of(content, context, shape)),
+            FilePlan.Pdf("removal-card.pdf", Say.Of("at which wind the panel comes off, and how; to hang up"), Say.Of($"Removal card, {context.JobName}"), () => [RemovalCard.Of(content.Patterns, context)]),
+            FilePlan.Pdf("care.pdf", Say.Of("form for the first day, card for stowing and checking, care calendar"), Say.Of($"Care, {context.JobName}"), () => CareSheets.Of(content.Patterns, context)),
             .. CareCalendar(outcome),
-            FilePlan.Pdf("templates.pdf", $"Templates, {context.JobName}", () => Templates(outcome, drawings)),
+            FilePlan.Pdf("templates.pdf", Say.Of($"Templates, {context.JobName}"), () => Templates(outcome, drawings)),
             .. PlotFiles.Of(drawings, outcome).Select(file => file.Name.EndsWith(".svg", StringComparison.Ordinal)
                 ? FilePlan.Svg(file.Name, file.Tells, () => file.Sheets[0])
-                : FilePlan.Pdf(file.Name, file.Tells, $"{context.JobName}, true size", () => file.Sheets)),
+                : FilePlan.Pdf(file.Name, file.Tells, Say.Of($"{context.JobName}, true size"), () => file.Sheets)),
         ];
     }
 
     /// <summary>What is looked at.</summary>
     private static IEnumerable<FilePlan> Pictures(ReportContent content, SheetContext context, Sheet? shape)
     {
-        const string SamePicture = "the same as a picture";
+        var SamePicture = Say.Of("the same as a picture");
         Sheet Placement() => PlacementSheet.Of(content.Patterns, context);
         Sheet CutPlan() => CutPlanSheet.Of(content.Plan, context);
         return
         [
-            FilePlan.Svg("placement.svg", "the top from above, with the marks", Placement),
+            FilePlan.Svg("placement.svg", Say.Of("the top from above, with the marks"), Placement),
             FilePlan.Png("placement.png", SamePicture, Placement),
             .. shape is null ? ImmutableArray<FilePlan>.Empty :
             [
-                FilePlan.Svg($"{ShapeName}.svg", "the top in space, with tubes and carrier", () => shape),
+                FilePlan.Svg($"{ShapeName}.svg", Say.Of("the top in space, with tubes and carrier"), () => shape),
                 FilePlan.Png($"{ShapeName}.png", SamePicture, () => shape),
             ],
-            FilePlan.Svg("cut-plan.svg", "the pieces on the roll", CutPlan),
+            FilePlan.Svg("cut-plan.svg", Say.Of("the pieces on the roll"), CutPlan),
             FilePlan.Png("cut-plan.png", SamePicture, CutPlan),
         ];
     }
@@ -79,7 +80,7 @@ public static class ResultFiles
         var job = outcome.Content.Patterns.Job;
         if (job.Care.Fitted is { } fitted)
         {
-            yield return FilePlan.Text("care.ics", "what is due when, for a calendar program", () => CareCalendarFile.Of(job.Name, fitted, CarePlan.Of(job)));
+            yield return FilePlan.Text("care.ics", Say.Of("what is due when, for a calendar program"), () => CareCalendarFile.Of(job.Name, fitted, CarePlan.Of(job)));
         }
     }
 
@@ -90,6 +91,6 @@ public static class ResultFiles
             [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],
             new("Templates", context.JobName, context.Footer),
             PaperPages.LayoutOf(paper));
-        return (sheets, FormattableString.Invariant($"the pieces true size, {sheets.Length} pages {paper.Name}, to print at 100 %"));
+        return (sheets, Say.Of($"the pieces true size, {sheets.Length} pages {paper.Name}, to print at 100 %"));
     }
 }

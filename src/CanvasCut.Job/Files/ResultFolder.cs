@@ -1,4 +1,5 @@
 using System.Text.Json;
+using CanvasCut.Language;
 
 namespace CanvasCut.Job;
 
@@ -24,16 +25,16 @@ public static class ResultFolder
         var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
         if (File.Exists(full))
         {
-            return $"{folder} is a file; name a folder that does not exist yet, or one with earlier results.";
+            return Say.Of($"{folder} is a file; name a folder that does not exist yet, or one with earlier results.");
         }
 
         if (Path.GetDirectoryName(full) is null)
         {
-            return $"{folder} is the root of a disk; name a folder in it.";
+            return Say.Of($"{folder} is the root of a disk; name a folder in it.");
         }
 
         return Directory.Exists(full) && Directory.EnumerateFileSystemEntries(full).Any() && StrangerIn(full) is { } stranger
-            ? $"{folder} holds {stranger}, which CanvasCut did not write; name another folder, or move that file away."
+            ? Say.Of($"{folder} holds {stranger}, which CanvasCut did not write; name another folder, or move that file away.")
             : null;
     }
 
@@ -117,7 +118,7 @@ public static class ResultFolder
             .Select(path => Path.GetRelativePath(full, path).Replace('\\', '/'))
             .Order(StringComparer.Ordinal)
             .FirstOrDefault(name => !ours.Contains(name))
-            ?? (ours.Count == 0 ? "other folders" : null);
+            ?? (ours.Count == 0 ? Say.Of("other folders") : null);
     }
 
     private static HashSet<string> ListedIn(string resultsFile)

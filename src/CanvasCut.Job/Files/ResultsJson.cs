@@ -118,7 +118,7 @@ public static class ResultsJson
 
     private static object Zipper(ZipperPlace zipper) => new
     {
-        edge = Words.Of(zipper.Side),
+        edge = Words.Id(zipper.Side),
         kind = zipper.Choice.Kind == ZipperKind.Separating ? "separating" : "continuous",
         buy_mm = Mm(zipper.Choice.Buy),
         run_mm = Mm(zipper.Choice.Run),

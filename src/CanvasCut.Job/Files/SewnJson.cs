@@ -59,7 +59,7 @@ internal static class SewnJson
 
     private static object Strip(WeatherStripSpec strip) => new
     {
-        edges = strip.Edges.Select(Words.Of),
+        edges = strip.Edges.Select(Words.Id),
         overlap_mm = strip.Overlap.Millimeters,
         seam_allowance_mm = strip.SeamAllowance.Millimeters,
         hem = Hem(strip.Hem),

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Job;
@@ -50,7 +51,7 @@ public sealed class OldResults
             return null;
         }
 
-        void Report(string field, string message) => log.Report(ResultsCode.Damaged, PlaceOf(field), $"{message} The file was changed or damaged; make the old job again.");
+        void Report(string field, string message) => log.Report(ResultsCode.Damaged, PlaceOf(field), Say.Of($"{message} The file was changed or damaged; make the old job again."));
         Place PlaceOf(string field) => json.PlaceOf(field) is var (line, column) ? new(fileName, line, column, field) : default;
         if (FormProblem(json.Root) is { } problem)
         {
@@ -79,12 +80,12 @@ public sealed class OldResults
             }
 
             Report(File.Exists(file)
-                ? "is larger than a results.json can be; name the one that make wrote."
-                : "is not there; name the results.json that make wrote for the job that is sewn, or its folder.");
+                ? Say.Of("is larger than a results.json can be; name the one that make wrote.")
+                : Say.Of("is not there; name the results.json that make wrote for the job that is sewn, or its folder."));
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            Report($"cannot be read: {exception.Message}");
+            Report(Say.Of($"cannot be read: {exception.Message}"));
         }
 
         return null;
@@ -103,8 +104,8 @@ public sealed class OldResults
                 isOurs ? ResultsCode.Damaged : ResultsCode.NotOurs,
                 new(fileName, (int)(exception.LineNumber ?? 0) + 1, (int)(exception.BytePositionInLine ?? 0) + 1, string.Empty),
                 isOurs
-                    ? "The text breaks off or is broken here, so the file is damaged; copy it again, or make the old job again."
-                    : "is no JSON, so no results.json of this program; name the one that make wrote.");
+                    ? Say.Of("The text breaks off or is broken here, so the file is damaged; copy it again, or make the old job again.")
+                    : Say.Of("is no JSON, so no results.json of this program; name the one that make wrote."));
             return null;
         }
     }
@@ -114,25 +115,25 @@ public sealed class OldResults
         var format = TextIn(root, "format");
         if (format is null || !format.StartsWith("canvascut-results-", StringComparison.Ordinal))
         {
-            return (ResultsCode.NotOurs, "format", $"should be \"{ResultsJson.Format}\", so this is no results.json of this program; name the one that make wrote.");
+            return (ResultsCode.NotOurs, "format", Say.Of($"should be \"{ResultsJson.Format}\", so this is no results.json of this program; name the one that make wrote."));
         }
 
         if (format != ResultsJson.Format)
         {
-            return (ResultsCode.OtherVersion, "format", $"is \"{format}\", and this version reads \"{ResultsJson.Format}\"; make the old job again with this version.");
+            return (ResultsCode.OtherVersion, "format", Say.Of($"is \"{format}\", and this version reads \"{ResultsJson.Format}\"; make the old job again with this version."));
         }
 
         if (root.TryGetProperty("mounts", out _))
         {
-            return (ResultsCode.NoZippers, "mounts", "holds an edge by something else than a zipper, and only tops with zippers at both edges are refitted; mark the new carrier's fastenings from those on the top.");
+            return (ResultsCode.NoZippers, "mounts", Say.Of("holds an edge by something else than a zipper, and only tops with zippers at both edges are refitted; mark the new carrier's fastenings from those on the top."));
         }
 
         if (!root.TryGetProperty("sewn", out _))
         {
-            return (ResultsCode.OtherVersion, "sewn", "is missing: an earlier version wrote this file and did not keep what is sewn; make the old job again with this version.");
+            return (ResultsCode.OtherVersion, "sewn", Say.Of("is missing: an earlier version wrote this file and did not keep what is sewn; make the old job again with this version."));
         }
 
-        return TextIn(root, "job") is null ? (ResultsCode.Damaged, "job", "should be the job's name. The file was changed or damaged; make the old job again.") : null;
+        return TextIn(root, "job") is null ? (ResultsCode.Damaged, "job", Say.Of("should be the job's name. The file was changed or damaged; make the old job again.")) : null;
     }
 
     private static string? TextIn(JsonElement root, string name) =>
@@ -142,7 +143,7 @@ public sealed class OldResults
     {
         if (!root.TryGetProperty(name, out var list) || list.ValueKind != JsonValueKind.Array)
         {
-            report(name, "should be a list of pieces.");
+            report(name, Say.Of("should be a list of pieces."));
             return [];
         }
 
@@ -155,7 +156,7 @@ public sealed class OldResults
             }
             catch (Exception exception) when (exception is InvalidOperationException or KeyNotFoundException or FormatException or IndexOutOfRangeException)
             {
-                report(FormattableString.Invariant($"{name}[{i + 1}]"), "should be a piece with id, name, finished_mm, cut_mm and lines.");
+                report(FormattableString.Invariant($"{name}[{i + 1}]"), Say.Of("should be a piece with id, name, finished_mm, cut_mm and lines."));
             }
         }
 
@@ -173,7 +174,7 @@ public sealed class OldResults
             if (index < 0 || PlaceIn(written[index]) is not { } place || place.DistanceMm(Plan.Of(mark.Place)) > SameMarkMm)
             {
                 var field = index < 0 ? "marks" : FormattableString.Invariant($"marks[{index + 1}]");
-                report(field, $"should have \"{mark.Name}\" at station {Number(mark.Place.Station.Millimeters)} and offset {Number(mark.Place.Offset.Millimeters)} mm, as sewn tells.");
+                report(field, Say.Of($"should have \"{mark.Name}\" at station {Number(mark.Place.Station.Millimeters)} and offset {Number(mark.Place.Offset.Millimeters)} mm, as sewn tells."));
                 return;
             }
         }

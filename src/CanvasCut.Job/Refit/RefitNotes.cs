@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -14,8 +15,8 @@ internal static class RefitNotes
     [
         .. Overruled(sewn, job),
         .. Thicker(sewn, job),
-        "The carrier's zipper halves must mate with those on the top: unpick them from the old carrier, or buy the same make, size and slider and use one half of each.",
-        "The panel is bonded to its carrier and does not come off whole; a new panel wants a carrier of its own.",
+        Say.Of("The carrier's zipper halves must mate with those on the top: unpick them from the old carrier, or buy the same make, size and slider and use one half of each."),
+        Say.Of("The panel is bonded to its carrier and does not come off whole; a new panel wants a carrier of its own."),
     ];
 
     private static IEnumerable<string> Overruled(SewnHalf sewn, CarrierJob job)
@@ -24,24 +25,24 @@ internal static class RefitNotes
         {
             if (job.Defaults.All(used => used.Field != field) && Math.Abs((wanted - there).Millimeters) > SameMm)
             {
-                yield return $"{field}: the new job says {LengthText.Of(wanted, job.Units)}, but {LengthText.Of(there, job.Units)} is sewn and counts.";
+                yield return Say.Of($"{field}: the new job says {LengthText.Of(wanted, job.Units)}, but {LengthText.Of(there, job.Units)} is sewn and counts.");
             }
         }
 
         var (new_, old) = (job.Fastenings, sewn.Fastenings);
         if (new_.Zipper.Kind != old.Zipper.Kind && job.Defaults.All(used => used.Field != "zipper.kind"))
         {
-            yield return $"zipper.kind: the new job says {Word(new_.Zipper.Kind)}, but {Word(old.Zipper.Kind)} zippers are sewn and count.";
+            yield return Say.Of($"zipper.kind: the new job says {Word(new_.Zipper.Kind)}, but {Word(old.Zipper.Kind)} zippers are sewn and count.");
         }
 
         if (!job.Fastenings.Mount.IsZippersAtBothEnds)
         {
-            yield return "mount: the new job asks for another fastening, but zippers are sewn at both edges and count.";
+            yield return Say.Of("mount: the new job asks for another fastening, but zippers are sewn at both edges and count.");
         }
 
         if (job.Carrier.Position is { } place && (Differs(place.Station, sewn.Carrier.Middle.Station) || Differs(place.Offset, sewn.Carrier.Middle.Offset)))
         {
-            yield return $"carrier.position: the carrier's middle lies where it lay, at station {LengthText.Of(sewn.Carrier.Middle.Station, job.Units)} and offset {LengthText.Of(sewn.Carrier.Middle.Offset, job.Units)}.";
+            yield return Say.Of($"carrier.position: the carrier's middle lies where it lay, at station {LengthText.Of(sewn.Carrier.Middle.Station, job.Units)} and offset {LengthText.Of(sewn.Carrier.Middle.Offset, job.Units)}.");
         }
     }
 
@@ -62,7 +63,7 @@ internal static class RefitNotes
         var (now, before) = (job.Panel.Body.Thickness, sewn.Carrier.Panel.Thickness);
         if ((now - before).Millimeters > SameMm)
         {
-            yield return $"The panel is thicker than the old one, {LengthText.Of(now, job.Units)} instead of {LengthText.Of(before, job.Units)}: try a corner in its pocket before you bond.";
+            yield return Say.Of($"The panel is thicker than the old one, {LengthText.Of(now, job.Units)} instead of {LengthText.Of(before, job.Units)}: try a corner in its pocket before you bond.");
         }
     }
 

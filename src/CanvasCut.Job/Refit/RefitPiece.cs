@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Job;
@@ -38,7 +39,7 @@ public sealed record RefitPiece(string Name, RefitFate Fate, string Why)
         [
             .. onCarrier.Select(piece => OnCarrier(old, piece, patterns)),
             .. patterns.Kept.Select(piece => OnTop(old, piece, patterns.Job.Units)),
-            .. old.Where(piece => !made.Contains(piece.Id)).Select(piece => new RefitPiece(piece.Name, RefitFate.NotNeeded, "the new carrier has none")),
+            .. old.Where(piece => !made.Contains(piece.Id)).Select(piece => new RefitPiece(piece.Name, RefitFate.NotNeeded, Say.Of("the new carrier has none"))),
         ];
     }
 
@@ -46,28 +47,28 @@ public sealed record RefitPiece(string Name, RefitFate Fate, string Why)
     {
         var drawn = DrawnPiece.Of(piece);
         return old.Any(drawn.IsDrawnLike)
-            ? new(piece.Title.Name, RefitFate.Stays, $"drawn as before: the old template serves{(piece.Title.Quantity > 1 ? FormattableString.Invariant($"; {piece.Title.Quantity} for the carrier's zipper halves") : string.Empty)}")
+            ? new(piece.Title.Name, RefitFate.Stays, Say.Of($"drawn as before: the old template serves{(piece.Title.Quantity > 1 ? Say.Of($"; {piece.Title.Quantity} for the carrier's zipper halves") : string.Empty)}"))
             : new(piece.Title.Name, RefitFate.Anew, Difference(old, drawn, piece, patterns.Job.Units));
     }
 
     private static RefitPiece OnTop(ImmutableArray<DrawnPiece> old, PatternPiece piece, PrintUnits units)
     {
         var drawn = DrawnPiece.Of(piece);
-        return old.Any(drawn.IsDrawnLike) ? new(piece.Title.Name, RefitFate.Stays, "sewn to the top, and drawn as before")
-            : old.Any(other => other.Id == drawn.Id) ? new(piece.Title.Name, RefitFate.StaysAsSewn, $"sewn to the top; now {Difference(old, drawn, piece, units)}")
-            : new(piece.Title.Name, RefitFate.NotThere, "the top has none; make it with the new job's own templates if it is wanted");
+        return old.Any(drawn.IsDrawnLike) ? new(piece.Title.Name, RefitFate.Stays, Say.Of("sewn to the top, and drawn as before"))
+            : old.Any(other => other.Id == drawn.Id) ? new(piece.Title.Name, RefitFate.StaysAsSewn, Say.Of($"sewn to the top; now {Difference(old, drawn, piece, units)}"))
+            : new(piece.Title.Name, RefitFate.NotThere, Say.Of("the top has none; make it with the new job's own templates if it is wanted"));
     }
 
     private static string Difference(ImmutableArray<DrawnPiece> old, DrawnPiece drawn, PatternPiece piece, PrintUnits units)
     {
         if (old.FirstOrDefault(other => other.Id == drawn.Id) is not { } before)
         {
-            return "the old carrier had none";
+            return Say.Of("the old carrier had none");
         }
 
         var (athwart, foreAft) = piece.FinishedSize;
-        return before.Finished != drawn.Finished ? $"its finished size is another, {LengthText.Of(athwart, units)} athwart by {LengthText.Of(foreAft, units)}"
-            : before.Cut != drawn.Cut ? "the finished size is the same, the cut line is another: hem, binding or join"
-            : "the outline is the same; what is marked or sewn on it lies elsewhere";
+        return before.Finished != drawn.Finished ? Say.Of($"its finished size is another, {LengthText.Of(athwart, units)} athwart by {LengthText.Of(foreAft, units)}")
+            : before.Cut != drawn.Cut ? Say.Of("the finished size is the same, the cut line is another: hem, binding or join")
+            : Say.Of("the outline is the same; what is marked or sewn on it lies elsewhere");
     }
 }

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Job;
@@ -15,19 +16,19 @@ public sealed record RefitRange(string Way, string AsAsked, string Length, strin
     {
         var range = way.Range.InSteps(RulerSteps.Of(units));
         var asked = way.Panel.LongSide == LongSide.Athwart ? (way.AsAsked.Athwart, way.AsAsked.ForeAft) : (way.AsAsked.ForeAft, way.AsAsked.Athwart);
-        var name = $"long side {Words.Of(way.Panel.LongSide)}";
+        var name = Say.Of($"long side {Words.Of(way.Panel.LongSide)}");
         return range.IsEmpty || range.Width.From > range.Length.To
-            ? new(name, "none", "none", "none", string.Empty)
+            ? new(name, Say.Of("none"), Say.Of("none"), Say.Of("none"), string.Empty)
             : new(
                 name,
-                way.Range.Holds(asked.Item1, asked.Item2) && asked.Item1 >= asked.Item2 ? $"{LengthText.Of(asked.Item1, units)} × {LengthText.Of(asked.Item2, units)}" : "none",
-                $"{LengthText.Of(range.Length.From, units)} to {LengthText.Of(range.Length.To, units)}",
-                $"{LengthText.Of(range.Width.From, units)} to {LengthText.Of(range.Width.To, units)}",
-                string.Join("; ", [.. range.Limits.Select(limit => Text(limit, units)), $"at most {LengthText.Of(way.MostThickness, units)} thick"]));
+                way.Range.Holds(asked.Item1, asked.Item2) && asked.Item1 >= asked.Item2 ? $"{LengthText.Of(asked.Item1, units)} × {LengthText.Of(asked.Item2, units)}" : Say.Of("none"),
+                Say.Of($"{LengthText.Of(range.Length.From, units)} to {LengthText.Of(range.Length.To, units)}"),
+                Say.Of($"{LengthText.Of(range.Width.From, units)} to {LengthText.Of(range.Width.To, units)}"),
+                string.Join("; ", [.. range.Limits.Select(limit => Text(limit, units)), Say.Of($"at most {LengthText.Of(way.MostThickness, units)} thick")]));
     }
 
     private static string Text(SizeLimit limit, PrintUnits units) =>
-        $"{Times(limit.Lengths, "length")} + {Times(limit.Widths, "width")} at most {LengthText.Of(limit.Most, units)}";
+        Say.Of($"{Times(limit.Lengths, "length")} + {Times(limit.Widths, "width")} at most {LengthText.Of(limit.Most, units)}");
 
     private static string Times(int times, string what) => times == 1 ? what : FormattableString.Invariant($"{times} × {what}");
 }

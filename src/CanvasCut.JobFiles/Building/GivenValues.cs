@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.JobFiles;
@@ -33,5 +34,5 @@ internal sealed class GivenValues(JobValues values)
     private static Sides<T> SidesOf<T>(string table, Func<string, T> read) =>
         new(read($"{table}.forward"), read($"{table}.aft"), read($"{table}.port"), read($"{table}.starboard"));
 
-    private static InvalidOperationException Absent(string path) => new($"{path} has no value although nothing was reported.");
+    private static InvalidOperationException Absent(string path) => new(Say.Of($"{path} has no value although nothing was reported."));
 }

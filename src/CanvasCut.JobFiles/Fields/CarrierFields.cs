@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using static CanvasCut.JobFiles.FieldKind;
 using static CanvasCut.JobFiles.FieldRange;
 
@@ -6,12 +7,12 @@ namespace CanvasCut.JobFiles;
 /// <summary>The carrier and what holds it.</summary>
 internal static class CarrierFields
 {
-    private const string Army = "US Army FM 10-16, hem of canvas";
+    private static readonly string Army = Say.Later("US Army FM 10-16, hem of canvas");
 
     public static Field[] All { get; } =
     [
         .. SideNames.All.Select(side => new Field($"carrier.border.{side}", Length, Reach("0 mm", "300 mm"), Presence.Optional)
-            .Or("1 in", "as wide as the usual hem, which then lies beside the panel and not under it; common practice, no source")),
+            .Or("1 in", Say.Later("as wide as the usual hem, which then lies beside the panel and not under it; common practice, no source"))),
         .. SideNames.All.Select(side => new Field($"carrier.keep_room.{side}", Length, Reach("0 mm", "150 mm"), Presence.Optional).Or("0 mm", Source.NoneAssumed)),
         new Field("carrier.widest_border", Length, Reach("10 mm", "300 mm"), Presence.Optional).Or("100 mm", Source.RuleOfThumb),
         .. Hem("carrier.hem", "1 in", Army),
@@ -22,14 +23,14 @@ internal static class CarrierFields
         new("carrier.position.offset", Length, Signed("-3 m", "3 m"), Presence.RequiredInTable),
 
         new Field("zipper.grade", Text, Any, Presence.Optional).Or("tooth-10", Source.Practice),
-        new Field("zipper.chain", Length, Size("3 mm", "25 mm"), Presence.Optional).Or("10 mm", "nominal, from memory"),
+        new Field("zipper.chain", Length, Size("3 mm", "25 mm"), Presence.Optional).Or("10 mm", Say.Later("nominal, from memory")),
         new Field("zipper.overall_width", Length, Size("15 mm", "80 mm"), Presence.Optional)
-            .Or("1 1/2 in", "Marine Fabricator, \"Fabricating an enclosure\", 2010"),
+            .Or("1 1/2 in", Say.Later("Marine Fabricator, \"Fabricating an enclosure\", 2010")),
         new Field("zipper.kind", Word, Any, Presence.Optional).Among("separating", "continuous").Or("separating", Source.Practice),
         new Field("zipper.setback", Length, Reach("0 mm", "150 mm"), Presence.Optional).Or("1 in", Source.Practice),
         new Field("zipper.reveal", Length, Size("2 mm", "30 mm"), Presence.Optional).Or("3/8 in", Source.Practice),
         new Field("zipper.stock", LengthList, Size("0.1 m", "6 m"), Presence.Optional)
-            .Or("24 in, 30 in, 36 in, 48 in, 54 in, 60 in, 72 in, 84 in, 96 in, 120 in", "24 to over 96 in: Marine Fabricator, \"Zipper basics\", 2019; steps from memory, ask the shop"),
+            .Or("24 in, 30 in, 36 in, 48 in, 54 in, 60 in, 72 in, 84 in, 96 in, 120 in", Say.Later("24 to over 96 in: Marine Fabricator, \"Zipper basics\", 2019; steps from memory, ask the shop")),
         new Field("zipper.cap_turn", Length, Reach("0 mm", "15 mm"), Presence.Optional).Or("0 mm", Source.Practice),
 
         new("pocket.leg", Length, Size("30 mm", "400 mm"), Presence.Optional),
@@ -40,13 +41,13 @@ internal static class CarrierFields
 
         new Field("weather_strip.edges", WordList, Any, Presence.Optional).Among("forward", "aft").Or("forward", Source.Practice),
         new Field("weather_strip.overlap", Length, Reach("3 mm", "100 mm"), Presence.Optional)
-            .Or("5/8 in", "covers the teeth by 1 in: a camper-canvas forum's rule, single source"),
+            .Or("5/8 in", Say.Later("covers the teeth by 1 in: a camper-canvas forum's rule, single source")),
         Allowance("weather_strip.seam_allowance"),
         .. Hem("weather_strip.hem", "1/2 in", Source.Practice),
         new Field("weather_strip.overhang", Length, Reach("0 mm", "200 mm"), Presence.Optional).Or("1 in", Source.Practice),
 
         new Field("chafe.width_beyond_tube", Length, Size("5 mm", "200 mm"), Presence.Optional).Or("1 1/2 in", Source.Practice),
-        new Field("chafe.turn_under", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("1/2 in", "US Army TM 10-1670, patches"),
+        new Field("chafe.turn_under", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("1/2 in", Say.Later("US Army TM 10-1670, patches")),
     ];
 
     private static Field[] Hem(string table, string width, string source) =>

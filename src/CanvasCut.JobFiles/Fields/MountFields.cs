@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using static CanvasCut.JobFiles.FieldKind;
 using static CanvasCut.JobFiles.FieldRange;
 
@@ -30,12 +31,12 @@ internal static class MountFields
         SideEdge("port"),
         SideEdge("starboard"),
         new Field("mount.setback", Length, Reach("0 mm", "300 mm"), Presence.Optional).Or("1 in", Source.Practice),
-        .. Fasteners("snaps", ("1 in", "4 in", "4 in", "15 mm"), "4 to 6 in: from memory"),
-        .. Fasteners("twist", ("1 1/2 in", "8 in", "4 1/2 in", "20 mm"), "6 to 10 in: from memory"),
-        .. Fasteners("lacing", ("1 in", "4 in", "6 in", "16 mm"), "closer than the 12 to 16 in of good tarpaulins (a forum, single source), for the cloth puckers between them; common practice, no source"),
+        .. Fasteners("snaps", ("1 in", "4 in", "4 in", "15 mm"), Say.Later("4 to 6 in: from memory")),
+        .. Fasteners("twist", ("1 1/2 in", "8 in", "4 1/2 in", "20 mm"), Say.Later("6 to 10 in: from memory")),
+        .. Fasteners("lacing", ("1 in", "4 in", "6 in", "16 mm"), Say.Later("closer than the 12 to 16 in of good tarpaulins (a forum, single source), for the cloth puckers between them; common practice, no source")),
         new Field("mount.lacing.gap", Length, Reach("0 mm", "150 mm"), Presence.Optional).Or("1 in", Source.Practice),
         new Field("mount.hook_and_loop.width", Length, Size("20 mm", "150 mm"), Presence.Optional).Or("1 1/2 in", Source.Practice),
-        new Field("mount.hook_and_loop.peel", Force, Size("0.2 lbf", "20 lbf"), Presence.Optional).Or("1 lbf", "about 1 lbf an inch of width in peel: from memory"),
+        new Field("mount.hook_and_loop.peel", Force, Size("0.2 lbf", "20 lbf"), Presence.Optional).Or("1 lbf", Say.Later("about 1 lbf an inch of width in peel: from memory")),
         .. Sleeve,
     ];
 
@@ -82,7 +83,7 @@ internal static class MountFields
         new Field($"mount.{kind}.width", Length, Size("15 mm", "150 mm"), Presence.Optional).Or(size.Width, Source.Practice),
         new Field($"mount.{kind}.pitch", Length, Size("25 mm", "0.6 m"), Presence.Optional).Or(size.Pitch, pitchSource),
         new Field($"mount.{kind}.end_distance", Length, Reach("5 mm", "300 mm"), Presence.Optional).Or(size.End, Source.Practice),
-        new Field($"mount.{kind}.diameter", Length, Size("6 mm", "50 mm"), Presence.Optional).Or(size.Diameter, "nominal, from memory; measure yours"),
+        new Field($"mount.{kind}.diameter", Length, Size("6 mm", "50 mm"), Presence.Optional).Or(size.Diameter, Say.Later("nominal, from memory; measure yours")),
         new($"mount.{kind}.strength", Force, Size("5 N", "2000 N"), Presence.Optional),
     ];
 }

@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using static CanvasCut.JobFiles.FieldKind;
 using static CanvasCut.JobFiles.FieldRange;
 
@@ -6,7 +7,7 @@ namespace CanvasCut.JobFiles;
 /// <summary>The panel.</summary>
 internal static class PanelFields
 {
-    private const string Measure = "from memory, 10 to 25 mm; measure yours";
+    private static readonly string Measure = Say.Later("from memory, 10 to 25 mm; measure yours");
 
     public static Field[] All { get; } =
     [
@@ -14,7 +15,7 @@ internal static class PanelFields
         new("panel.width", Length, Size("0.15 m", "2 m"), Presence.Required),
         new Field("panel.long_side", Word, Any, Presence.Optional).Among("athwart", "fore-aft"),
         new Field("panel.thickness", Length, Size("0.5 mm", "30 mm"), Presence.Optional)
-            .Or("2.5 mm", "typical laminate 2 to 3 mm: from memory, measure yours"),
+            .Or("2.5 mm", Say.Later("typical laminate 2 to 3 mm: from memory, measure yours")),
         new("panel.mass", Mass, Size("0.2 kg", "25 kg"), Presence.Optional),
         new Field("panel.corner_radius", Length, Reach("0 mm", "150 mm"), Presence.Optional).Or("0 mm", Source.NoneAssumed),
         .. SideNames.All.Select(side => new Field($"panel.dead_border.{side}", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("10 mm", Measure)),
@@ -24,7 +25,7 @@ internal static class PanelFields
         new("panel.droop.overhang", Length, Size("100 mm", "1.5 m"), Presence.RequiredInTable),
         new("panel.droop.drop", Length, Size("1 mm", "400 mm"), Presence.RequiredInTable),
         new Field("panel.bends", Word, Any, Presence.Optional).Among("either", "length", "width").Or("either", Source.NoneAssumed),
-        new Field("panel.hard_points", Word, Any, Presence.Optional).Among("allowed", "not-allowed").Or("not-allowed", "the careful choice"),
+        new Field("panel.hard_points", Word, Any, Presence.Optional).Among("allowed", "not-allowed").Or("not-allowed", Say.Later("the careful choice")),
         new Field("panel.adhesive", Flag, Any, Presence.Optional).Or("false", Source.NoneAssumed),
         new("panel.max_wind", Speed, Size("5 kn", "120 kn"), Presence.Optional),
         new("panel.junction_box.from_port", Length, Reach("0 mm", "3 m"), Presence.RequiredInTable),

@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using static CanvasCut.JobFiles.FieldKind;
 using static CanvasCut.JobFiles.FieldRange;
 
@@ -21,7 +22,7 @@ internal static class TopFields
         new Field("top.corner_radius", Length, Reach("0 mm", "600 mm"), Presence.Optional).Or("0 mm", Source.NoneAssumed),
 
         new("top.bow[].station", Length, Reach("0 mm", "6 m"), Presence.RequiredInTable),
-        new Field("top.bow[].diameter", Length, Size("10 mm", "80 mm"), Presence.Optional).Or("1 in", "usually 7/8 in or 1 in tube: common practice"),
+        new Field("top.bow[].diameter", Length, Size("10 mm", "80 mm"), Presence.Optional).Or("1 in", Say.Later("usually 7/8 in or 1 in tube: common practice")),
         new("top.bow[].girth", Length, Size("0.3 m", "6 m"), Presence.Optional),
         new("top.bow[].chord", Length, Size("0.3 m", "6 m"), Presence.Optional),
         new("top.bow[].crown", Length, Reach("0 mm", "1 m"), Presence.Optional),
@@ -36,6 +37,6 @@ internal static class TopFields
         new("top.keep_out[].station", LengthPair, Signed("-2 m", "8 m"), Presence.RequiredInTable),
         new("top.keep_out[].offset", LengthPair, Signed("-5 m", "5 m"), Presence.RequiredInTable),
         new Field("top.keep_out[].clearance", Length, Reach("0 mm", "500 mm"), Presence.Optional)
-            .Or("2 in", "bimini fitting instructions: 2 in from boom, sheet and backstay"),
+            .Or("2 in", Say.Later("bimini fitting instructions: 2 in from boom, sheet and backstay")),
     ];
 }

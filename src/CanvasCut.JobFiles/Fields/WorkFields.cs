@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using static CanvasCut.JobFiles.FieldKind;
 using static CanvasCut.JobFiles.FieldRange;
 
@@ -10,7 +11,7 @@ internal static class WorkFields
     [
         new Field("work.hours_per_day", Duration, Positive, Presence.Optional).Or("4 h", Source.Chosen),
         new Field("work.cure", Duration, Size("24 h", "168 h"), Presence.Optional)
-            .Or("72 h", "a tape maker's guide to acrylic foam tapes; 24 h to 7 days elsewhere, ask yours"),
+            .Or("72 h", Say.Later("a tape maker's guide to acrylic foam tapes; 24 h to 7 days elsewhere, ask yours")),
         new Field("work.order", Word, Any, Presence.Optional).Among("bond-first", "sew-first").Or("bond-first", Source.Chosen),
 
         new("care.fitted", Date, Any, Presence.Optional),

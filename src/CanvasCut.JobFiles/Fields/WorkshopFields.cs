@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using static CanvasCut.JobFiles.FieldKind;
 using static CanvasCut.JobFiles.FieldRange;
 
@@ -6,19 +7,19 @@ namespace CanvasCut.JobFiles;
 /// <summary>Cloth, sewing, paper, plotter and the limits of the checks.</summary>
 internal static class WorkshopFields
 {
-    private const string TestYours = "no standard figure; acrylic taken off wet can shrink: test yours";
+    private static readonly string TestYours = Say.Later("no standard figure; acrylic taken off wet can shrink: test yours");
 
     public static Field[] All { get; } =
     [
         new Field("cloth.grade", Text, Any, Presence.Optional).Or("marine-acrylic", Source.Practice),
         new Field("cloth.name", Text, Any, Presence.Optional).Or("marine acrylic canvas, about 300 g/m2", Source.Practice),
-        new Field("cloth.roll_width", Length, Size("0.5 m", "4 m"), Presence.Optional).Or("60 in", "from memory; ask the shop"),
-        new Field("cloth.widths", LengthList, Size("0.5 m", "4 m"), Presence.Optional).Or("46 in, 60 in", "from memory; ask the shop"),
+        new Field("cloth.roll_width", Length, Size("0.5 m", "4 m"), Presence.Optional).Or("60 in", Say.Later("from memory; ask the shop")),
+        new Field("cloth.widths", LengthList, Size("0.5 m", "4 m"), Presence.Optional).Or("46 in, 60 in", Say.Later("from memory; ask the shop")),
         new Field("cloth.selvage", Length, Reach("0 mm", "60 mm"), Presence.Optional).Or("1/2 in", Source.Practice),
         new Field("cloth.order_step", Length, Size("1 mm", "5 m"), Presence.Optional).Or("0.1 m", Source.Practice).OrImperial("1/4 yd"),
-        new Field("cloth.spare", Share, Reach("0 %", "25 %"), Presence.Optional).Or("5 %", "5 to 10 %: common practice, no source"),
+        new Field("cloth.spare", Share, Reach("0 %", "25 %"), Presence.Optional).Or("5 %", Say.Later("5 to 10 %: common practice, no source")),
         new Field("cloth.warp", Word, Any, Presence.Optional).Among("fore-aft", "athwart")
-            .Or("fore-aft", "Marine Fabricator, \"Tips for better fitting tops\", 2013"),
+            .Or("fore-aft", Say.Later("Marine Fabricator, \"Tips for better fitting tops\", 2013")),
         new Field("cloth.turns", Word, Any, Presence.Optional).Among("none", "half", "quarter").Or("half", Source.Practice),
         new Field("cloth.gap", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("5 mm", Source.Practice),
         new Field("cloth.shrink.warp", Percent, Reach("0 %", "5 %"), Presence.Optional).Or("0 %", TestYours),
@@ -26,7 +27,7 @@ internal static class WorkshopFields
         new Field("cloth.one_way", Flag, Any, Presence.Optional).Or("false", Source.NoneAssumed),
         new Field("cloth.join", Word, Any, Presence.Optional).Among("full", "semi").Or("full", Source.Practice),
 
-        new Field("sewing.stitch_length", Length, Size("1.5 mm", "10 mm"), Presence.Optional).Or("4.5 mm", "5 to 7 an inch: US Army TM 10-8340"),
+        new Field("sewing.stitch_length", Length, Size("1.5 mm", "10 mm"), Presence.Optional).Or("4.5 mm", Say.Later("5 to 7 an inch: US Army TM 10-8340")),
         new Field("sewing.thread_grade", Text, Any, Presence.Optional).Or("v92", Source.Practice),
         new Field("sewing.thread", Text, Any, Presence.Optional).Or("bonded UV polyester V92 (Tex 90)", Source.Practice),
         new Field("sewing.rows", Count, Size("1", "4"), Presence.Optional).Or("2", Source.Practice),
@@ -37,7 +38,7 @@ internal static class WorkshopFields
         new Field("tapes.lacing", Text, Any, Presence.Optional).Or("lacing-4", Source.Practice),
 
         new Field("paper.size", Paper, Any, Presence.Optional).Or("A4", Source.Chosen).OrImperial("Letter"),
-        new Field("paper.margin", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("10 mm", "office printers leave 1/4 in: common practice"),
+        new Field("paper.margin", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("10 mm", Say.Later("office printers leave 1/4 in: common practice")),
         new Field("paper.overlap", Length, Reach("0 mm", "60 mm"), Presence.Optional).Or("10 mm", Source.Practice),
         new Field("paper.read_x", Length, Any, Presence.Optional),
         new Field("paper.read_y", Length, Any, Presence.Optional),

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.JobFiles;
 
@@ -10,16 +11,16 @@ internal sealed class ForecastCells(ForecastRow row, ImmutableArray<string> head
     public DateTime? Time(string name, string[] forms) =>
         DateTime.TryParseExact(Text(name), forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)
             ? time
-            : Report<DateTime>(ForecastCode.Unreadable, name, "is not a time; write it as in 2026-05-14 09:00, by the clock of the place.");
+            : Report<DateTime>(ForecastCode.Unreadable, name, Say.Of("is not a time; write it as in 2026-05-14 09:00, by the clock of the place."));
 
-    public double? Celsius(string name) => Number(name, (-90, 100), "is colder or hotter than any air or cloth; it must be in °C.");
+    public double? Celsius(string name) => Number(name, (-90, 100), Say.Of("is colder or hotter than any air or cloth; it must be in °C."));
 
     public double? Number(string name, (double From, double To) range, string complaint, bool isOpenBelow = false)
     {
         const NumberStyles Styles = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
         if (!double.TryParse(Text(name), Styles, CultureInfo.InvariantCulture, out var number))
         {
-            return Report<double>(ForecastCode.Unreadable, name, "is not a number; write digits, with a point before decimals and without a unit.");
+            return Report<double>(ForecastCode.Unreadable, name, Say.Of("is not a number; write digits, with a point before decimals and without a unit."));
         }
 
         var isLow = isOpenBelow ? number <= range.From : number < range.From;
@@ -32,7 +33,7 @@ internal sealed class ForecastCells(ForecastRow row, ImmutableArray<string> head
         where T : struct
     {
         var text = Text(name);
-        log.Report(code, new(fileName, row.Line, heads.IndexOf(name) + 1, name), text.Length == 0 ? "is empty." : $"\"{(text.Length > 30 ? text[..30] + "..." : text)}\" {complaint}");
+        log.Report(code, new(fileName, row.Line, heads.IndexOf(name) + 1, name), text.Length == 0 ? Say.Of("is empty.") : $"\"{(text.Length > 30 ? text[..30] + "..." : text)}\" {complaint}");
         return null;
     }
 }

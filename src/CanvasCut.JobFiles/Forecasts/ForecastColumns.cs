@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.JobFiles;
@@ -26,12 +27,12 @@ internal sealed class ForecastColumns
         var twice = Needed.Append(Surface).Where(name => head.Fields.Count(field => field == name) > 1).ToList();
         foreach (var name in missing)
         {
-            log.Report(ForecastCode.Columns, new(fileName, head.Line, 1, name), $"This column is missing; the head line needs {string.Join(", ", Needed)}, and may have {Surface}.");
+            log.Report(ForecastCode.Columns, new(fileName, head.Line, 1, name), Say.Of($"This column is missing; the head line needs {string.Join(", ", Needed)}, and may have {Surface}."));
         }
 
         foreach (var name in twice)
         {
-            log.Report(ForecastCode.Columns, new(fileName, head.Line, head.Fields.LastIndexOf(name) + 1, name), "This column is there twice; keep one.");
+            log.Report(ForecastCode.Columns, new(fileName, head.Line, head.Fields.LastIndexOf(name) + 1, name), Say.Of("This column is there twice; keep one."));
         }
 
         return missing.Count + twice.Count == 0 ? new(head.Fields) : null;
@@ -45,7 +46,7 @@ internal sealed class ForecastColumns
     {
         if (row.Fields.Length != _heads.Length)
         {
-            log.Report(ForecastCode.Row, new(fileName, row.Line, 1, string.Empty), $"This line has {row.Fields.Length} fields, and the head line {_heads.Length}.");
+            log.Report(ForecastCode.Row, new(fileName, row.Line, 1, string.Empty), Say.Of($"This line has {row.Fields.Length} fields, and the head line {_heads.Length}."));
             return null;
         }
 

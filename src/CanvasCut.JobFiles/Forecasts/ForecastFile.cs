@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CsvHelper;
 using CsvHelper.Configuration;
 
@@ -22,7 +23,7 @@ public static class ForecastFile
         var hours = rows.Count > 0 && ForecastColumns.Of(rows[0], fileName, log) is { } columns ? Hours(rows, columns, fileName, log) : [];
         if (hours.IsEmpty && log.IsEmpty)
         {
-            log.Report(ForecastCode.Empty, new(fileName, 1, 1, string.Empty), "There is no hour in it; write a head line and a line for each hour.");
+            log.Report(ForecastCode.Empty, new(fileName, 1, 1, string.Empty), Say.Of("There is no hour in it; write a head line and a line for each hour."));
         }
 
         return log.Finish(() => new Forecast(hours));
@@ -45,7 +46,7 @@ public static class ForecastFile
             var fields = parser.Record ?? [];
             if (isBroken)
             {
-                log.Report(ForecastCode.Row, new(fileName, line, 1, string.Empty), "A quotation mark stands astray; a field in quotes has one at each end.");
+                log.Report(ForecastCode.Row, new(fileName, line, 1, string.Empty), Say.Of("A quotation mark stands astray; a field in quotes has one at each end."));
             }
 
             rows.Add(new(line, [.. fields], isBroken));
@@ -64,7 +65,7 @@ public static class ForecastFile
             var hour = row.IsBroken ? null : columns.Read(row, fileName, log);
             if (hour is not null && before is not null && hour.Time != before.Time.AddHours(1))
             {
-                log.Report(ForecastCode.Hours, columns.TimePlace(row, fileName), string.Create(CultureInfo.InvariantCulture, $"is not one hour after the line before; {before.Time.AddHours(1):yyyy-MM-dd HH:mm} should follow."));
+                log.Report(ForecastCode.Hours, columns.TimePlace(row, fileName), Say.Of($"is not one hour after the line before; {before.Time.AddHours(1):yyyy-MM-dd HH:mm} should follow."));
             }
 
             before = hour;

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using static CanvasCut.JobFiles.FieldKind;
 using static CanvasCut.JobFiles.FieldRange;
 
@@ -16,7 +17,7 @@ internal static class MeasureFields
     [
         new("format", Count, Any, Presence.Required),
         new("name", Text, Any, Presence.Required),
-        new Field("tape", Length, Size("0.3 mm", "5 mm"), Presence.Optional).Or("1.5 mm", "1/16 in, a tape's smallest division: chosen for this program"),
+        new Field("tape", Length, Size("0.3 mm", "5 mm"), Presence.Optional).Or("1.5 mm", Say.Later("1/16 in, a tape's smallest division: chosen for this program")),
         new("bow[].name", Text, Any, Presence.Optional),
         new Field("bow[].height", Length, Signed("-3 m", "5 m"), Presence.Optional).Or("0 mm", Source.NoneAssumed),
         .. Kinds.Select(kind => new Field($"bow[].{kind.Name}", LengthList, kind.Range, Presence.Optional)),

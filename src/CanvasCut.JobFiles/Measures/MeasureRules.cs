@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.JobFiles;
 
@@ -14,7 +15,7 @@ internal static class MeasureRules
         List<string> bows = [.. values.Tables(MeasureFields.Bow)];
         if (bows.Count is < 2 or > MostBows)
         {
-            log.Report(ProblemCode.BowCount, values.PlaceOf(MeasureFields.Bow), $"a top has 2 to {MostBows} bows, an edge without a tube counted like one; this one has {bows.Count}.");
+            log.Report(ProblemCode.BowCount, values.PlaceOf(MeasureFields.Bow), Say.Of($"a top has 2 to {MostBows} bows, an edge without a tube counted like one; this one has {bows.Count}."));
         }
 
         foreach (var (index, bow) in bows.Index())
@@ -27,26 +28,26 @@ internal static class MeasureRules
         foreach (var path in MeasureFields.All.Where(field => field.Kind == FieldKind.LengthList).SelectMany(field => PathsOf(field, bows)))
         {
             var count = values.Lengths(path)?.Length ?? 1;
-            Report(values, log, count is 0 or > MostReadings, (ProblemCode.Impossible, path, $"has {count} readings; write 1 to {MostReadings}."));
+            Report(values, log, count is 0 or > MostReadings, (ProblemCode.Impossible, path, Say.Of($"has {count} readings; write 1 to {MostReadings}.")));
         }
     }
 
     private static void CheckHead(JobValues values, ProblemLog log)
     {
-        foreach (var (name, example) in new[] { ("format", "1"), ("name", "\"a name of your own\"") })
+        foreach (var (name, example) in new[] { ("format", "1"), ("name", Say.Of("\"a name of your own\"")) })
         {
-            Report(values, log, !values.IsWritten(name), (ProblemCode.Missing, name, $"is missing; write it as in {name} = {example}."));
+            Report(values, log, !values.IsWritten(name), (ProblemCode.Missing, name, Say.Of($"is missing; write it as in {name} = {example}.")));
         }
 
-        Report(values, log, values.Quantity<int>("format") is not (null or 1), (ProblemCode.Format, "format", "This program reads measures files of format 1; write format = 1."));
+        Report(values, log, values.Quantity<int>("format") is not (null or 1), (ProblemCode.Format, "format", Say.Of("This program reads measures files of format 1; write format = 1.")));
     }
 
     private static void CheckPresence(JobValues values, ProblemLog log, string bow, bool isFirst)
     {
-        Missing("chord", "the straight distance between the bow's ends");
+        Missing("chord", Say.Of("the straight distance between the bow's ends"));
         foreach (var (name, path) in MeasureFields.Kinds.Where(kind => kind.Kind >= MeasureKind.Port).Select(kind => (kind.Name, $"{bow}.{kind.Name}")))
         {
-            Report(values, log, isFirst && values.IsWritten(path), (ProblemCode.FirstBow, path, $"{name} is measured from the bows before, and there is none before the first; move it to the next bow."));
+            Report(values, log, isFirst && values.IsWritten(path), (ProblemCode.FirstBow, path, Say.Of($"{name} is measured from the bows before, and there is none before the first; move it to the next bow.")));
         }
 
         if (isFirst)
@@ -54,23 +55,23 @@ internal static class MeasureRules
             return;
         }
 
-        Missing("port", "the distance from the first bow along the port edge");
-        Missing("starboard", "the distance from the first bow along the starboard edge");
+        Missing("port", Say.Of("the distance from the first bow along the port edge"));
+        Missing("starboard", Say.Of("the distance from the first bow along the starboard edge"));
         if (!values.IsWritten($"{bow}.diagonal_from_starboard"))
         {
-            Missing("diagonal_from_port", "straight from the port end of the bow before to this bow's starboard end");
+            Missing("diagonal_from_port", Say.Of("straight from the port end of the bow before to this bow's starboard end"));
         }
 
         void Missing(string name, string what) => Report(
-            values, log, !values.IsWritten($"{bow}.{name}"), (ProblemCode.Missing, $"{bow}.{name}", $"is missing, {what}; write it as in {name} = [\"1040 mm\", \"1041 mm\"]."));
+            values, log, !values.IsWritten($"{bow}.{name}"), (ProblemCode.Missing, $"{bow}.{name}", Say.Of($"is missing, {what}; write it as in {name} = [\"1040 mm\", \"1041 mm\"].")));
     }
 
     private static void CheckArc(JobValues values, ProblemLog log, string bow)
     {
         var (chord, girth, crown) = (MeanMm(values, $"{bow}.chord"), MeanMm(values, $"{bow}.girth"), MeanMm(values, $"{bow}.crown"));
-        Report(values, log, crown > chord / 2, (ProblemCode.BowsDisagree, $"{bow}.crown", "is higher than a half circle; measure the crown from the straight chord up to the middle."));
-        Report(values, log, girth > chord * Math.PI / 2, (ProblemCode.BowsDisagree, $"{bow}.girth", "is more than a half circle on the chord; measure both between the same ends."));
-        Report(values, log, girth < chord * 0.9, (ProblemCode.BowsDisagree, $"{bow}.girth", "is far shorter than the chord; along the cloth it can only be longer than straight across."));
+        Report(values, log, crown > chord / 2, (ProblemCode.BowsDisagree, $"{bow}.crown", Say.Of("is higher than a half circle; measure the crown from the straight chord up to the middle.")));
+        Report(values, log, girth > chord * Math.PI / 2, (ProblemCode.BowsDisagree, $"{bow}.girth", Say.Of("is more than a half circle on the chord; measure both between the same ends.")));
+        Report(values, log, girth < chord * 0.9, (ProblemCode.BowsDisagree, $"{bow}.girth", Say.Of("is far shorter than the chord; along the cloth it can only be longer than straight across.")));
     }
 
     private static void CheckOrder(JobValues values, ProblemLog log, string bow, string? before)
@@ -81,7 +82,7 @@ internal static class MeasureRules
                 values,
                 log,
                 MeanMm(values, $"{bow}.{side}") <= MeanMm(values, $"{before}.{side}"),
-                (ProblemCode.BowPlace, $"{bow}.{side}", "is not aft of the bow before; list the bows from forward to aft, and measure each from the first."));
+                (ProblemCode.BowPlace, $"{bow}.{side}", Say.Of("is not aft of the bow before; list the bows from forward to aft, and measure each from the first.")));
         }
     }
 

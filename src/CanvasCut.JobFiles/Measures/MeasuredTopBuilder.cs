@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.JobFiles;
@@ -12,7 +13,7 @@ internal static class MeasuredTopBuilder
         return new(
             values.Text("name")!,
             values.Length("tape")!.Value,
-            [.. bows.Select((bow, i) => new MeasuredBow(values.Text($"{bow}.name") ?? $"bow {i + 1}", values.Length($"{bow}.height") ?? Length.Zero))],
+            [.. bows.Select((bow, i) => new MeasuredBow(values.Text($"{bow}.name") ?? Say.Of($"bow {i + 1}"), values.Length($"{bow}.height") ?? Length.Zero))],
             [.. bows.SelectMany((bow, i) => OfBow(values, bow, i)), .. Overall(values, bows.Count - 1)]);
     }
 

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.JobFiles;
 
@@ -51,7 +52,7 @@ internal sealed class MeasuresReader(TomlTable root, string fileName, ProblemLog
     {
         if (root[MeasureFields.Bow] is { } bows && (bows is not TomlList list || list.Items.Exists(item => item is not TomlTable)))
         {
-            log.Report(ProblemCode.WrongType, At(MeasureFields.Bow, bows.Place), "must be a list of tables; begin each with [[bow]].");
+            log.Report(ProblemCode.WrongType, At(MeasureFields.Bow, bows.Place), Say.Of("must be a list of tables; begin each with [[bow]]."));
         }
 
         foreach (var (index, bow) in ((root[MeasureFields.Bow] as TomlList)?.Items ?? []).Index())
@@ -61,7 +62,7 @@ internal sealed class MeasuresReader(TomlTable root, string fileName, ProblemLog
 
         if (root[MeasureFields.Overall] is { } overall and not TomlTable)
         {
-            log.Report(ProblemCode.WrongType, At(MeasureFields.Overall, overall.Place), "must be a table; begin it with [overall].");
+            log.Report(ProblemCode.WrongType, At(MeasureFields.Overall, overall.Place), Say.Of("must be a table; begin it with [overall]."));
         }
 
         CheckNames(root[MeasureFields.Overall] as TomlTable, MeasureFields.Overall);
@@ -72,8 +73,8 @@ internal sealed class MeasuresReader(TomlTable root, string fileName, ProblemLog
         var known = MeasureFields.NamesIn(path.Split('[')[0]).ToList();
         foreach (var (name, place) in (table?.Keys ?? []).Where(key => !known.Contains(key.Name)))
         {
-            var hint = NearestWord.To(name, known) is { } near ? $"; did you mean {near}?" : $"; known are {string.Join(", ", known)}.";
-            log.Report(ProblemCode.UnknownField, At(path.Length == 0 ? name : $"{path}.{name}", place), $"There is no such field here{hint}");
+            var hint = NearestWord.To(name, known) is { } near ? Say.Of($"; did you mean {near}?") : Say.Of($"; known are {string.Join(", ", known)}.");
+            log.Report(ProblemCode.UnknownField, At(path.Length == 0 ? name : $"{path}.{name}", place), Say.Of($"There is no such field here{hint}"));
         }
     }
 

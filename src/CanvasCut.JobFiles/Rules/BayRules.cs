@@ -1,4 +1,5 @@
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 using static CanvasCut.JobFiles.RuleLog;
 
@@ -21,7 +22,7 @@ internal static class BayRules
                 values.Length($"{bows[^1]}.sag_aft") > Length.Zero,
                 ProblemCode.BowPlace,
                 $"{bows[^1]}.sag_aft",
-                "belongs to the last bow, which has no bow aft of it; give the sag at the bow forward of the bay.");
+                Say.Of("belongs to the last bow, which has no bow aft of it; give the sag at the bow forward of the bay."));
         }
     }
 
@@ -35,13 +36,13 @@ internal static class BayRules
         }
 
         var isDeep = sag > along / Math.PI;
-        rules.When(isDeep, ProblemCode.BowsDisagree, $"{bow}.sag_aft", $"is more than a half circle of the cloth in this bay, {In(along)}; measure it from a straight line down to the cloth.");
+        rules.When(isDeep, ProblemCode.BowsDisagree, $"{bow}.sag_aft", Say.Of($"is more than a half circle of the cloth in this bay, {In(along)}; measure it from a straight line down to the cloth."));
         var reach = sag > Length.Zero && !isDeep ? Length.FromMillimeters(CircularArc.FromGirthAndRise(along.Millimeters, sag.Millimeters).ChordMm) : along;
         rules.When(
             TopOf(values, next) - TopOf(values, bow) is { } rise && (rise >= reach || -rise >= reach),
             ProblemCode.BowsDisagree,
             $"{next}.height",
-            $"is further from the height of the bow before than the cloth between them reaches, {In(reach)}; measure heights from one level, stations along the cloth.");
+            Say.Of($"is further from the height of the bow before than the cloth between them reaches, {In(reach)}; measure heights from one level, stations along the cloth."));
     }
 
     private static Length? TopOf(JobValues values, string bow) => values.Length($"{bow}.height") + (values.Length($"{bow}.diameter") / 2);

@@ -1,4 +1,5 @@
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 using static CanvasCut.JobFiles.RuleLog;
 
@@ -18,8 +19,8 @@ internal static class BowRules
         foreach (var bow in values.Tables("top.bow"))
         {
             var station = values.Length($"{bow}.station");
-            rules.When(station <= before, ProblemCode.BowPlace, $"{bow}.station", "is not aft of the bow before; list the bows from forward to aft.");
-            rules.When(station > values.Length("top.length"), ProblemCode.BowPlace, $"{bow}.station", $"lies aft of the top, which is {In(values.Length("top.length"))} long.");
+            rules.When(station <= before, ProblemCode.BowPlace, $"{bow}.station", Say.Of("is not aft of the bow before; list the bows from forward to aft."));
+            rules.When(station > values.Length("top.length"), ProblemCode.BowPlace, $"{bow}.station", Say.Of($"lies aft of the top, which is {In(values.Length("top.length"))} long."));
             CheckMeasures(values, rules, bow);
             before = station ?? before;
         }
@@ -33,7 +34,7 @@ internal static class BowRules
             written.Count == 1,
             ProblemCode.BowMeasures,
             Place(values, bow, written.FirstOrDefault() ?? Measures[0]),
-            "is not enough for an arc; give two of girth, chord and crown, or none.");
+            Say.Of("is not enough for an arc; give two of girth, chord and crown, or none."));
         var arc = BowArc.Of(values, bow);
         var isKnown = arePaired && written.TrueForAll(measure => Of(arc, measure) is not null);
         if (written.Count > 1 && isKnown && CanBe(arc, rules, measure => Place(values, bow, measure)))
@@ -59,9 +60,9 @@ internal static class BowRules
         var isShort = arc.Girth < arc.Chord;
         var isHigh = arc.Crown > arc.Chord / 2 || (arc.Chord is null && arc.Crown > arc.Girth / Math.PI);
         var isTight = arc.Crown is null && arc.Girth > arc.Chord * (Math.PI / 2);
-        rules.When(isShort, ProblemCode.BowsDisagree, place("girth"), $"is shorter than the chord, {In(arc.Chord)}; along the cloth it can only be longer than straight across.");
-        rules.When(isHigh, ProblemCode.BowsDisagree, place("crown"), "is higher than a half circle; measure the crown from the straight chord up to the middle.");
-        rules.When(isTight, ProblemCode.BowsDisagree, place("girth"), $"is more than a half circle on the chord, {In(arc.Chord)}.");
+        rules.When(isShort, ProblemCode.BowsDisagree, place("girth"), Say.Of($"is shorter than the chord, {In(arc.Chord)}; along the cloth it can only be longer than straight across."));
+        rules.When(isHigh, ProblemCode.BowsDisagree, place("crown"), Say.Of("is higher than a half circle; measure the crown from the straight chord up to the middle."));
+        rules.When(isTight, ProblemCode.BowsDisagree, place("girth"), Say.Of($"is more than a half circle on the chord, {In(arc.Chord)}."));
         return !isShort && !isHigh && !isTight;
     }
 
@@ -77,6 +78,6 @@ internal static class BowRules
             Math.Abs(fitting - girth) > Math.Max(TapeErrorMm, TapeErrorPart * girth),
             ProblemCode.BowsDisagree,
             path,
-            $"does not fit the chord and the crown, which make it {In(Length.FromMillimeters(fitting))}; measure again.");
+            Say.Of($"does not fit the chord and the crown, which make it {In(Length.FromMillimeters(fitting))}; measure again."));
     }
 }

@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using static CanvasCut.JobFiles.RuleLog;
 
 namespace CanvasCut.JobFiles;
@@ -16,14 +17,14 @@ internal static class CarrierRules
             values.Length("carrier.hem.width") >= smaller * MostOfCarrier,
             ProblemCode.HemTooWide,
             "carrier.hem.width",
-            $"is a quarter of the carrier or more, which is {In(smaller)} at its smallest.");
+            Say.Of($"is a quarter of the carrier or more, which is {In(smaller)} at its smallest."));
         foreach (var hem in Hems)
         {
             rules.When(
                 values.Length($"{hem}.turn_under") > values.Length($"{hem}.width"),
                 ProblemCode.HemTooWide,
                 $"{hem}.turn_under",
-                $"is wider than the hem, {In(values.Length($"{hem}.width"))}, and would stick out of it.");
+                Say.Of($"is wider than the hem, {In(values.Length($"{hem}.width"))}, and would stick out of it."));
         }
 
         CheckPosition(values, rules);
@@ -32,8 +33,8 @@ internal static class CarrierRules
     private static void CheckPosition(JobValues values, RuleLog rules)
     {
         var length = values.Length("top.length");
-        rules.When(values.Length("carrier.position.station") > length, ProblemCode.OffTop, "carrier.position.station", $"lies aft of the top, which is {In(length)} long.");
+        rules.When(values.Length("carrier.position.station") > length, ProblemCode.OffTop, "carrier.position.station", Say.Of($"lies aft of the top, which is {In(length)} long."));
         var (offset, half) = (values.Length("carrier.position.offset"), values.Length("top.width") / 2);
-        rules.When(offset > half || offset < -half, ProblemCode.OffTop, "carrier.position.offset", $"lies beside the top, which reaches {In(half)} to each side.");
+        rules.When(offset > half || offset < -half, ProblemCode.OffTop, "carrier.position.offset", Say.Of($"lies beside the top, which reaches {In(half)} to each side."));
     }
 }

@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using UnitsNet;
 using static CanvasCut.JobFiles.RuleLog;
 
@@ -15,16 +16,16 @@ internal static class FasteningRules
         CheckSetback(values, rules);
         CheckStock(values, rules);
         var edges = values.Words("weather_strip.edges") ?? [];
-        rules.When(edges.Distinct().Count() < edges.Length, ProblemCode.Repeated, "weather_strip.edges", "names an edge twice; name each once.");
+        rules.When(edges.Distinct().Count() < edges.Length, ProblemCode.Repeated, "weather_strip.edges", Say.Of("names an edge twice; name each once."));
     }
 
     private static void CheckReveal(JobValues values, RuleLog rules)
     {
         var (chain, overall) = (values.Length("zipper.chain"), values.Length("zipper.overall_width"));
         var (reveal, most) = (values.Length("zipper.reveal"), (overall / 2) - LeastTape);
-        rules.When(chain >= overall, ProblemCode.Reveal, "zipper.chain", $"is as wide as both tapes together, {In(overall)}, or wider.");
-        rules.When(reveal <= chain / 2, ProblemCode.Reveal, "zipper.reveal", $"must be more than half the chain, {In(chain / 2)}, or the hem lies on the teeth.");
-        rules.When(reveal > most, ProblemCode.Reveal, "zipper.reveal", $"must be at most {In(most)}, so that {In(LeastTape)} of tape lies under the hem.");
+        rules.When(chain >= overall, ProblemCode.Reveal, "zipper.chain", Say.Of($"is as wide as both tapes together, {In(overall)}, or wider."));
+        rules.When(reveal <= chain / 2, ProblemCode.Reveal, "zipper.reveal", Say.Of($"must be more than half the chain, {In(chain / 2)}, or the hem lies on the teeth."));
+        rules.When(reveal > most, ProblemCode.Reveal, "zipper.reveal", Say.Of($"must be at most {In(most)}, so that {In(LeastTape)} of tape lies under the hem."));
     }
 
     private static void CheckSetback(JobValues values, RuleLog rules)
@@ -34,12 +35,12 @@ internal static class FasteningRules
             values.Length("zipper.setback") * 2 >= athwart,
             ProblemCode.Setback,
             "zipper.setback",
-            $"leaves no zipper: it counts at both ends, and the carrier can be as narrow as {In(athwart)} athwart.");
+            Say.Of($"leaves no zipper: it counts at both ends, and the carrier can be as narrow as {In(athwart)} athwart."));
         rules.When(
             MountFields.IsUsedAtSides("zipper", values) && values.Length("zipper.setback") * 2 >= foreAft,
             ProblemCode.Setback,
             "zipper.setback",
-            $"leaves no zipper at a side: it counts at both ends, and the carrier can be as short as {In(foreAft)} fore and aft.");
+            Say.Of($"leaves no zipper at a side: it counts at both ends, and the carrier can be as short as {In(foreAft)} fore and aft."));
     }
 
     private static void CheckStock(JobValues values, RuleLog rules)
@@ -49,8 +50,8 @@ internal static class FasteningRules
             return;
         }
 
-        rules.When(stock.IsEmpty && values.Text("zipper.kind") == "separating", ProblemCode.Stock, "zipper.stock", "is empty; list the lengths the shop sells.");
+        rules.When(stock.IsEmpty && values.Text("zipper.kind") == "separating", ProblemCode.Stock, "zipper.stock", Say.Of("is empty; list the lengths the shop sells."));
         var isSorted = stock.Zip(stock.Skip(1)).All(pair => pair.First < pair.Second);
-        rules.Unless(isSorted, ProblemCode.Stock, "zipper.stock", "must grow from one length to the next; sort it, each length once.");
+        rules.Unless(isSorted, ProblemCode.Stock, "zipper.stock", Say.Of("must grow from one length to the next; sort it, each length once."));
     }
 }

@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.JobFiles;
@@ -25,12 +26,12 @@ internal static class HalfBowRules
             written.Count == 1,
             ProblemCode.BowMeasures,
             $"{whole}_{written.FirstOrDefault()}",
-            "is given for one half only; give the other half's too, or the whole bow's alone.");
+            Say.Of("is given for one half only; give the other half's too, or the whole bow's alone."));
         rules.When(
             written.Count == 2 && values.IsWritten(whole),
             ProblemCode.BowMeasures,
             whole,
-            "is given for the whole bow and for its halves; keep one of the two.");
+            Say.Of("is given for the whole bow and for its halves; keep one of the two."));
         return written.Count != 1 && (written.Count == 0 || !values.IsWritten(whole));
     }
 
@@ -43,7 +44,7 @@ internal static class HalfBowRules
             isHigh,
             ProblemCode.BowsDisagree,
             place(half.Crown is null ? "girth" : "crown"),
-            "makes this half more than a quarter circle; a half's girth runs from the centreline to its end, its crown from the level of that end up to the cloth on the centreline.");
+            Say.Of("makes this half more than a quarter circle; a half's girth runs from the centreline to its end, its crown from the level of that end up to the cloth on the centreline."));
     }
 
     private static Length? LargestCrown(BowArc arc) => arc.Chord is { } chord ? chord / 2 : arc.Girth / Math.PI;

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.JobFiles;
 
@@ -11,7 +12,7 @@ internal static class JobRules
     public static void Check(JobValues values, ProblemLog log)
     {
         var rules = new RuleLog(values, log);
-        rules.Unless(values.Quantity<int>("format") is null or Format, ProblemCode.Format, "format", "This program reads format 1; write format = 1.");
+        rules.Unless(values.Quantity<int>("format") is null or Format, ProblemCode.Format, "format", Say.Of("This program reads format 1; write format = 1."));
         TopRules.Check(values, rules);
         BowRules.Check(values, rules);
         PanelRules.Check(values, rules);

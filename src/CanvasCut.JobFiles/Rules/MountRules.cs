@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using UnitsNet;
 using static CanvasCut.JobFiles.RuleLog;
 
@@ -17,23 +18,23 @@ internal static class MountRules
         foreach (var table in MountFields.Pitched.Where(kind => MountFields.IsUsed(kind, values)).Select(kind => $"mount.{kind}"))
         {
             var diameter = values.Length($"{table}.diameter");
-            rules.When(values.Length($"{table}.pitch") <= diameter, ProblemCode.Pitch, $"{table}.pitch", $"must be more than one fastener's diameter, {In(diameter)}, or they lie on each other.");
-            rules.When(values.Length($"{table}.width") < diameter, ProblemCode.FlapRoom, $"{table}.width", $"is less than one fastener's diameter, {In(diameter)}.");
+            rules.When(values.Length($"{table}.pitch") <= diameter, ProblemCode.Pitch, $"{table}.pitch", Say.Of($"must be more than one fastener's diameter, {In(diameter)}, or they lie on each other."));
+            rules.When(values.Length($"{table}.width") < diameter, ProblemCode.FlapRoom, $"{table}.width", Say.Of($"is less than one fastener's diameter, {In(diameter)}."));
         }
 
         var (athwart, foreAft) = MountedSize.SmallestCarrier(values);
-        CheckEdges(values, rules, (athwart, "as narrow as", "athwart"), kind => MountFields.IsUsedAtEnds(kind, values));
-        CheckEdges(values, rules, (foreAft, "as short as", "fore and aft"), kind => MountFields.IsUsedAtSides(kind, values));
+        CheckEdges(values, rules, athwart, Say.Of($"leaves no flap: it counts at both ends, and the carrier can be as narrow as {In(athwart)} athwart."), kind => MountFields.IsUsedAtEnds(kind, values));
+        CheckEdges(values, rules, foreAft, Say.Of($"leaves no flap at a side: it counts at both ends, and the carrier can be as short as {In(foreAft)} fore and aft."), kind => MountFields.IsUsedAtSides(kind, values));
     }
 
-    private static void CheckEdges(JobValues values, RuleLog rules, (Length? Length, string Small, string Way) edge, Func<string, bool> isUsed)
+    private static void CheckEdges(JobValues values, RuleLog rules, Length? edge, string none, Func<string, bool> isUsed)
     {
         var used = MountFields.Pitched.Where(isUsed).ToList();
         var (hasTape, hasRod) = (isUsed("hook-and-loop"), isUsed("sleeve"));
-        var run = edge.Length - (values.Length("mount.setback") * 2);
+        var run = edge - (values.Length("mount.setback") * 2);
         if ((used.Count > 0 || hasTape || hasRod) && run <= Length.Zero)
         {
-            rules.When(true, ProblemCode.FlapRoom, "mount.setback", $"leaves no flap: it counts at both ends, and the carrier can be {edge.Small} {In(edge.Length)} {edge.Way}.");
+            rules.When(true, ProblemCode.FlapRoom, "mount.setback", none);
             return;
         }
 
@@ -41,7 +42,7 @@ internal static class MountRules
             hasRod && run < FewestLugs * (values.Length("mount.sleeve.gap") + LeastLug),
             ProblemCode.FlapRoom,
             "mount.setback",
-            $"leaves too little for a sleeve: it needs three lugs of {In(LeastLug)} with their gaps, and the flap can be as short as {In(run)}.");
+            Say.Of($"leaves too little for a sleeve: it needs three lugs of {In(LeastLug)} with their gaps, and the flap can be as short as {In(run)}."));
         foreach (var kind in used)
         {
             CheckPitch(values, rules, $"mount.{kind}", run);
@@ -54,12 +55,12 @@ internal static class MountRules
         var between = run - (end * 2);
         if (between <= Length.Zero)
         {
-            rules.When(true, ProblemCode.FlapRoom, $"{table}.end_distance", $"leaves no room for a second fastener: it counts at both ends of a flap that can be as short as {In(run)}.");
+            rules.When(true, ProblemCode.FlapRoom, $"{table}.end_distance", Say.Of($"leaves no room for a second fastener: it counts at both ends of a flap that can be as short as {In(run)}."));
         }
         else
         {
-            rules.When(pitch > between, ProblemCode.Pitch, $"{table}.pitch", $"is longer than the edge leaves between its end distances, which can be as little as {In(between)}.");
-            rules.When(between <= diameter, ProblemCode.FlapRoom, $"{table}.end_distance", $"leaves {In(between)} between the first fastener and the last, no more than one fastener's diameter.");
+            rules.When(pitch > between, ProblemCode.Pitch, $"{table}.pitch", Say.Of($"is longer than the edge leaves between its end distances, which can be as little as {In(between)}."));
+            rules.When(between <= diameter, ProblemCode.FlapRoom, $"{table}.end_distance", Say.Of($"leaves {In(between)} between the first fastener and the last, no more than one fastener's diameter."));
         }
     }
 }

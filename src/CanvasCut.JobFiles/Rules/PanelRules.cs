@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using UnitsNet;
 using static CanvasCut.JobFiles.RuleLog;
 
@@ -9,8 +10,8 @@ internal static class PanelRules
     public static void Check(JobValues values, RuleLog rules)
     {
         var (length, width) = (values.Length("panel.length"), values.Length("panel.width"));
-        rules.When(length < width, ProblemCode.PanelSides, "panel.length", $"is shorter than the width, {In(width)}; swap them, the length is the longer side.");
-        rules.When(values.Length("panel.corner_radius") * 2 > width, ProblemCode.PanelCorner, "panel.corner_radius", $"is more than half the width, {In(width)}.");
+        rules.When(length < width, ProblemCode.PanelSides, "panel.length", Say.Of($"is shorter than the width, {In(width)}; swap them, the length is the longer side."));
+        rules.When(values.Length("panel.corner_radius") * 2 > width, ProblemCode.PanelCorner, "panel.corner_radius", Say.Of($"is more than half the width, {In(width)}."));
         CheckFlex(values, rules, length);
         var (athwart, foreAft) = MountedSize.Of(values);
         CheckCells(values, rules, "port", "starboard", athwart);
@@ -27,24 +28,24 @@ internal static class PanelRules
     private static void CheckFlex(JobValues values, RuleLog rules, Length? length)
     {
         const double FullTurn = 360;
-        rules.When(values.Quantity<Angle>("panel.max_bend.angle")?.Degrees > FullTurn, ProblemCode.BendAngle, "panel.max_bend.angle", "is more than a full turn; a data sheet means the arc from one end of the panel to the other.");
-        rules.When(values.Length("panel.max_bend.over") > length, ProblemCode.BendAngle, "panel.max_bend.over", $"is longer than the panel, {In(length)}; degrees are spread over the side that bends.");
+        rules.When(values.Quantity<Angle>("panel.max_bend.angle")?.Degrees > FullTurn, ProblemCode.BendAngle, "panel.max_bend.angle", Say.Of("is more than a full turn; a data sheet means the arc from one end of the panel to the other."));
+        rules.When(values.Length("panel.max_bend.over") > length, ProblemCode.BendAngle, "panel.max_bend.over", Say.Of($"is longer than the panel, {In(length)}; degrees are spread over the side that bends."));
         var (overhang, drop) = (values.Length("panel.droop.overhang"), values.Length("panel.droop.drop"));
-        rules.When(overhang > length, ProblemCode.Droop, "panel.droop.overhang", $"is longer than the panel, {In(length)}.");
-        rules.When(drop > overhang * MostDroop, ProblemCode.Droop, "panel.droop.drop", $"is more than a third of the overhang, {In(overhang)}; let less of the panel hang over the table's edge and measure again.");
+        rules.When(overhang > length, ProblemCode.Droop, "panel.droop.overhang", Say.Of($"is longer than the panel, {In(length)}."));
+        rules.When(drop > overhang * MostDroop, ProblemCode.Droop, "panel.droop.drop", Say.Of($"is more than a third of the overhang, {In(overhang)}; let less of the panel hang over the table's edge and measure again."));
     }
 
     private static void CheckCells(JobValues values, RuleLog rules, string near, string far, Length? size)
     {
         var dead = values.Length($"panel.dead_border.{near}") + values.Length($"panel.dead_border.{far}");
-        rules.When(dead >= size, ProblemCode.NoCells, "panel.dead_border", $"leaves no cells between {near} and {far}: the panel as mounted is {In(size)} there.");
+        rules.When(dead >= size, ProblemCode.NoCells, "panel.dead_border", Say.Of($"leaves no cells between {near} and {far}: the panel as mounted is {In(size)} there."));
     }
 
     private static void CheckBox(JobValues values, RuleLog rules, string from, string extent, Length? size)
     {
         const string Box = "panel.junction_box";
         var end = values.Length($"{Box}.{from}") + values.Length($"{Box}.{extent}");
-        rules.When(end > size, ProblemCode.OffPanel, $"{Box}.{from}", $"puts the box's far edge at {In(end)}, and the panel as mounted ends at {In(size)}.");
+        rules.When(end > size, ProblemCode.OffPanel, $"{Box}.{from}", Say.Of($"puts the box's far edge at {In(end)}, and the panel as mounted ends at {In(size)}."));
     }
 
     private static void CheckExit(JobValues values, RuleLog rules, (string Near, string Far) sides, Length? size)
@@ -52,6 +53,6 @@ internal static class PanelRules
         var path = $"panel.cable_exit.from_{sides.Near}";
         var place = values.Length(path);
         var isOff = place < -MountedSize.BorderOf(values, sides.Near) || place > size + MountedSize.BorderOf(values, sides.Far);
-        rules.When(isOff, ProblemCode.OffPanel, path, $"lies beside the carrier; the panel as mounted is {In(size)} there, and the border adds to it.");
+        rules.When(isOff, ProblemCode.OffPanel, path, Say.Of($"lies beside the carrier; the panel as mounted is {In(size)} there, and the border adds to it."));
     }
 }

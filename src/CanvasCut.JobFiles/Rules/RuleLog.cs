@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.JobFiles;
@@ -18,7 +19,7 @@ internal sealed class RuleLog(JobValues values, ProblemLog log)
 
     /// <summary>Tells a user why a field is complained of that is not in the file.</summary>
     private string DefaultNote(string path) =>
-        !values.IsWritten(path) && KnownFields.At(path)?.Default is { } text ? $" It was left out and takes {text}; write your own." : string.Empty;
+        !values.IsWritten(path) && KnownFields.At(path)?.Default is { } text ? Say.Of($" It was left out and takes {text}; write your own.") : string.Empty;
 
     /// <summary>A length for a message; the message is not used when the length is not known.</summary>
     public static string In(Length? length) => length is { } known ? LengthText.Of(known, PrintUnits.Both) : string.Empty;

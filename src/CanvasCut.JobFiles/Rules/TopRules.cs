@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using UnitsNet;
 using static CanvasCut.JobFiles.RuleLog;
 
@@ -10,8 +11,8 @@ internal static class TopRules
     {
         var (length, width) = (values.Length("top.length"), values.Length("top.width"));
         var margin = values.Length("top.edge_margin") * 2;
-        rules.When(margin >= length || margin >= width, ProblemCode.Impossible, "top.edge_margin", "leaves nothing of the top; it counts twice, at both edges.");
-        rules.When(values.Length("top.corner_radius") * 2 >= width, ProblemCode.Impossible, "top.corner_radius", "leaves no crown between the bends; it counts at both sides.");
+        rules.When(margin >= length || margin >= width, ProblemCode.Impossible, "top.edge_margin", Say.Of("leaves nothing of the top; it counts twice, at both edges."));
+        rules.When(values.Length("top.corner_radius") * 2 >= width, ProblemCode.Impossible, "top.corner_radius", Say.Of("leaves no crown between the bends; it counts at both sides."));
         foreach (var keepOut in values.Tables("top.keep_out"))
         {
             CheckExtent(values, rules, $"{keepOut}.station", (Length.Zero, length));
@@ -23,11 +24,11 @@ internal static class TopRules
     {
         var extent = values.Pair(path);
         var isReversed = extent?.From > extent?.To;
-        rules.When(isReversed, ProblemCode.KeepOutPlace, path, "runs backward; write the smaller length first (port offsets are negative).");
+        rules.When(isReversed, ProblemCode.KeepOutPlace, path, Say.Of("runs backward; write the smaller length first (port offsets are negative)."));
         rules.When(
             !isReversed && (extent?.To < top.From || extent?.From > top.To),
             ProblemCode.KeepOutPlace,
             path,
-            $"lies wholly beside the top, which reaches from {In(top.From)} to {In(top.To)}.");
+            Say.Of($"lies wholly beside the top, which reaches from {In(top.From)} to {In(top.To)}."));
     }
 }

@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.JobFiles;
@@ -12,7 +13,7 @@ internal static class WorkRules
     {
         const string Field = "work.hours_per_day";
         var hours = values.Quantity<Duration>(Field);
-        rules.When(hours > Day, ProblemCode.Impossible, Field, "is more than a day has, 24 h; write how long you work in one day, such as \"4 h\".");
-        rules.When(hours < Least, ProblemCode.Impossible, Field, "is too short to do anything in; at least 15 min a day are needed.");
+        rules.When(hours > Day, ProblemCode.Impossible, Field, Say.Of("is more than a day has, 24 h; write how long you work in one day, such as \"4 h\"."));
+        rules.When(hours < Least, ProblemCode.Impossible, Field, Say.Of("is too short to do anything in; at least 15 min a day are needed."));
     }
 }

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.JobFiles;
 
@@ -21,7 +22,7 @@ internal sealed class MaterialFileReader(string fileName, ProblemLog log)
             }
             else if (root[kind] is { } node)
             {
-                _reader.Report(ProblemCode.WrongType, node.Place, kind, $"must be tables, each with a name of its own: begin each with [{kind}.a-name].");
+                _reader.Report(ProblemCode.WrongType, node.Place, kind, Say.Of($"must be tables, each with a name of its own: begin each with [{kind}.a-name]."));
             }
         }
 
@@ -35,15 +36,15 @@ internal sealed class MaterialFileReader(string fileName, ProblemLog log)
             var path = $"{kind}.{id}";
             if (!IsPlain(id))
             {
-                _reader.Report(ProblemCode.Grade, place, path, "A grade's name has only lower-case letters, digits and hyphens.");
+                _reader.Report(ProblemCode.Grade, place, path, Say.Of("A grade's name has only lower-case letters, digits and hyphens."));
             }
             else if (entries.GetValueOrDefault(id) is { } known && known.Kind != kind)
             {
-                _reader.Report(ProblemCode.Twice, place, path, $"is a {known.Kind} already; give this {kind} another name.");
+                _reader.Report(ProblemCode.Twice, place, path, Say.Of($"is a {known.Kind} already; give this {kind} another name."));
             }
             else if (grades[id] is not TomlTable table)
             {
-                _reader.Report(ProblemCode.WrongType, place, path, "must be a table with the fields of the grade.");
+                _reader.Report(ProblemCode.WrongType, place, path, Say.Of("must be a table with the fields of the grade."));
             }
             else
             {
@@ -62,7 +63,7 @@ internal sealed class MaterialFileReader(string fileName, ProblemLog log)
             .ToDictionary(pair => pair.Name, pair => pair.Value!, StringComparer.Ordinal);
         var values = new Dictionary<string, object>(known?.Values ?? new Dictionary<string, object>(), StringComparer.Ordinal)
         {
-            ["source"] = known is null ? "your materials file" : $"your materials file; the rest: {known.Text("source")}",
+            ["source"] = known is null ? Say.Of("your materials file") : Say.Of($"your materials file; the rest: {known.Text("source")}"),
             ["confidence"] = Yours,
         };
         foreach (var (name, value) in written)
@@ -73,7 +74,7 @@ internal sealed class MaterialFileReader(string fileName, ProblemLog log)
         var place = _reader.At(from.Table.Place, path);
         foreach (var field in fields.Where(field => from.IsWhole && field.Presence == Presence.Required && !values.ContainsKey(field.Name) && from.Table[field.Name] is null))
         {
-            log.Report(ProblemCode.Missing, place with { Field = $"{path}.{field.Name}" }, $"is missing; write it as in {Example(field)}.");
+            log.Report(ProblemCode.Missing, place with { Field = $"{path}.{field.Name}" }, Say.Of($"is missing; write it as in {Example(field)}."));
         }
 
         return new(kind, id, place, values);
@@ -111,6 +112,6 @@ internal static class GradeText
     public static string Unknown(string kind, string id, IEnumerable<string> known)
     {
         string[] all = [.. known];
-        return $"There is no {kind} \"{id}\"{(NearestWord.To(id, all) is { } near ? $"; did you mean \"{near}\"?" : $"; known are {string.Join(", ", all)}.")}";
+        return Say.Of($"There is no {kind} \"{id}\"{(NearestWord.To(id, all) is { } near ? Say.Of($"; did you mean \"{near}\"?") : Say.Of($"; known are {string.Join(", ", all)}."))}");
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.JobFiles;
@@ -29,7 +30,7 @@ internal sealed partial class PriceFile(MaterialLibrary library, string fileName
         var decimals = _reader.Read(root, string.Empty, Decimals) as int? ?? UsualDecimals;
         if (decimals > 4)
         {
-            _reader.Report(ProblemCode.Price, root["decimals"]!.Place, "decimals", "must be 0 to 4.");
+            _reader.Report(ProblemCode.Price, root["decimals"]!.Place, "decimals", Say.Of("must be 0 to 4."));
         }
 
         var waste = _reader.Read(root, string.Empty, Waste) as double? ?? 0;
@@ -49,7 +50,7 @@ internal sealed partial class PriceFile(MaterialLibrary library, string fileName
         var text = _reader.Read(root, string.Empty, Currency) as string;
         if (text is not null && !ThreeCapitals().IsMatch(text))
         {
-            _reader.Report(ProblemCode.Price, node.Place, "currency", $"\"{text}\" is no currency; write three capitals, such as \"EUR\".");
+            _reader.Report(ProblemCode.Price, node.Place, "currency", Say.Of($"\"{text}\" is no currency; write three capitals, such as \"EUR\"."));
         }
 
         return text;
@@ -71,7 +72,7 @@ internal sealed partial class PriceFile(MaterialLibrary library, string fileName
         };
         if (date is null)
         {
-            _reader.Report(ProblemCode.Price, node.Place, "date", "must be a day, such as 2026-03-01.");
+            _reader.Report(ProblemCode.Price, node.Place, "date", Say.Of("must be a day, such as 2026-03-01."));
         }
 
         return date;
@@ -86,7 +87,7 @@ internal sealed partial class PriceFile(MaterialLibrary library, string fileName
 
         if (node is not TomlTable table)
         {
-            _reader.Report(ProblemCode.WrongType, node.Place, "labour", "must be a table with hours and rate.");
+            _reader.Report(ProblemCode.WrongType, node.Place, "labour", Say.Of("must be a table with hours and rate."));
             return null;
         }
 
@@ -104,7 +105,7 @@ internal sealed partial class PriceFile(MaterialLibrary library, string fileName
         if (root["price"] is not TomlList list || list.Items.Exists(item => item is not TomlTable))
         {
             var place = root["price"]?.Place ?? root.Place;
-            _reader.Report(root["price"] is null ? ProblemCode.Missing : ProblemCode.WrongType, place, "price", "must be a list of tables; begin each with [[price]].");
+            _reader.Report(root["price"] is null ? ProblemCode.Missing : ProblemCode.WrongType, place, "price", Say.Of("must be a list of tables; begin each with [[price]]."));
             return [];
         }
 
@@ -118,7 +119,7 @@ internal sealed partial class PriceFile(MaterialLibrary library, string fileName
 
             if (found.FirstOrDefault(other => other.Price.Item == price.Item && PriceList.Same(other.Price.Length, price.Length)) is { Price: not null } twin)
             {
-                _reader.Report(ProblemCode.PricedTwice, item.Place, $"price[{index + 1}]", $"\"{price.Item}\" is priced already in line {twin.Line}; keep one.");
+                _reader.Report(ProblemCode.PricedTwice, item.Place, $"price[{index + 1}]", Say.Of($"\"{price.Item}\" is priced already in line {twin.Line}; keep one."));
             }
             else
             {
@@ -160,7 +161,7 @@ internal sealed partial class PriceFile(MaterialLibrary library, string fileName
     {
         if (!entry.Units.Contains(given.Per))
         {
-            _reader.Report(ProblemCode.PriceUnit, table["per"]!.Place, $"{path}.per", $"\"{entry.Id}\" is sold by the {string.Join(" or ", entry.Units)}.");
+            _reader.Report(ProblemCode.PriceUnit, table["per"]!.Place, $"{path}.per", Say.Of($"\"{entry.Id}\" is sold by the {string.Join(" or ", entry.Units)}."));
             return false;
         }
 
@@ -171,8 +172,8 @@ internal sealed partial class PriceFile(MaterialLibrary library, string fileName
         }
 
         _reader.Report(ProblemCode.PriceUnit, table.Place, $"{path}.length", needsLength
-            ? "is missing; a zipper that is sold by the piece is priced with its length, as in length = \"48 in\"."
-            : "belongs only to a zipper that is sold by the piece.");
+            ? Say.Of("is missing; a zipper that is sold by the piece is priced with its length, as in length = \"48 in\".")
+            : Say.Of("belongs only to a zipper that is sold by the piece."));
         return false;
     }
 

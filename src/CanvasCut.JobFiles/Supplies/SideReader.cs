@@ -1,5 +1,6 @@
 using System.Globalization;
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.JobFiles;
 
@@ -26,15 +27,15 @@ internal sealed class SideReader(string fileName, ProblemLog log)
     }
 
     public void ReportMissing(TextPlace place, string path, string example) =>
-        Report(ProblemCode.Missing, place, path, $"is missing; write it as in {example}.");
+        Report(ProblemCode.Missing, place, path, Say.Of($"is missing; write it as in {example}."));
 
     /// <summary>Reports names that are not among the known ones.</summary>
     public void Unknown(TomlTable table, string path, IReadOnlyCollection<string> known)
     {
         foreach (var (name, place) in table.Keys.Where(key => !known.Contains(key.Name)))
         {
-            var hint = NearestWord.To(name, known) is { } near ? $"; did you mean {near}?" : $"; known are {string.Join(", ", known)}.";
-            Report(ProblemCode.UnknownField, place, path.Length == 0 ? name : $"{path}.{name}", $"There is no such field here{hint}");
+            var hint = NearestWord.To(name, known) is { } near ? Say.Of($"; did you mean {near}?") : Say.Of($"; known are {string.Join(", ", known)}.");
+            Report(ProblemCode.UnknownField, place, path.Length == 0 ? name : $"{path}.{name}", Say.Of($"There is no such field here{hint}"));
         }
     }
 
@@ -46,7 +47,7 @@ internal sealed class SideReader(string fileName, ProblemLog log)
         }
         else if (node is not TomlScalar { Value: long and Format })
         {
-            Report(ProblemCode.Format, node.Place, "format", "This program reads format 1; write format = 1.");
+            Report(ProblemCode.Format, node.Place, "format", Say.Of("This program reads format 1; write format = 1."));
         }
     }
 
@@ -68,10 +69,10 @@ internal sealed class SideReader(string fileName, ProblemLog log)
         };
         var wrong = amount switch
         {
-            null => "must be a number with a point, such as 28.50.",
-            < 0 => "must not be below zero.",
-            > MostAmount => "is far too large.",
-            { } fine when decimal.Round(fine, MostDecimals) != fine => "has more than four decimals.",
+            null => Say.Of("must be a number with a point, such as 28.50."),
+            < 0 => Say.Of("must not be below zero."),
+            > MostAmount => Say.Of("is far too large."),
+            { } fine when decimal.Round(fine, MostDecimals) != fine => Say.Of("has more than four decimals."),
             _ => null,
         };
         if (wrong is not null)

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.JobFiles;
@@ -20,7 +21,8 @@ internal static class SupplyBuilder
             new(Pack(byId("slider")), Pack(byId("stop")), Pack(byId("grommet")), Pack(byId("wipe")), new(Pack(byId("snap")), Pack(byId("twist-fastener")), Pack(byId("eyelet")), new(Pack(byId("fibreglass-rod")), Pack(byId("rod-cap")), Pack(byId("rod-stop"))))));
     }
 
-    private static Grade GradeOf(MaterialEntry entry) => new(entry.Id, entry.Text("name"), entry.Text("source"), entry.Text("confidence"));
+    /// <summary>What is told of a grade is put into words here, for the program's own grades are in the tables of words too.</summary>
+    private static Grade GradeOf(MaterialEntry entry) => new(entry.Id, Say.Of(entry.Text("name")), Say.Of(entry.Text("source")), Say.Of(entry.Text("confidence")));
 
     private static ClothGrade Cloth(MaterialEntry entry) =>
         new(GradeOf(entry), entry.Value<Length>("thickness"), entry.Value<Length>("roll_width"), entry.Value<bool>("smooth"));

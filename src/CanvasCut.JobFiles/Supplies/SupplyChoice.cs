@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.JobFiles;
@@ -55,10 +56,10 @@ internal sealed class SupplyChoice
         var text = entry.Values.GetValueOrDefault(choice.Follow.First(follow => follow.Field == path).Figure) switch
         {
             Length length => LengthText.Exact(length),
-            string name => name,
+            string name => Say.Of(name),
             _ => null,
         };
-        return text is null ? null : (text, $"{FromMaterials}: {entry.Id}, {entry.Text("confidence")}");
+        return text is null ? null : (text, $"{FromMaterials}: {entry.Id}, {Say.Of(entry.Text("confidence"))}");
     }
 
     public JobSupplies Build() => SupplyBuilder.Build(field => EntryOf(field)!, id => _library.Find(id)!);
@@ -82,7 +83,7 @@ internal sealed class SupplyChoice
             }
             else if (kind == "tape" && entry.Values.GetValueOrDefault("use") is string use && use != UseOf(field))
             {
-                log.Report(ProblemCode.Grade, place, $"\"{id}\" is {use} tape; name one for {UseOf(field)}.");
+                log.Report(ProblemCode.Grade, place, Say.Of($"\"{id}\" is {use} tape; name one for {UseOf(field)}."));
             }
         }
     }
@@ -110,7 +111,7 @@ internal sealed class SupplyChoice
         var file = side.Beside(name.Trim());
         if (file is null)
         {
-            log.Report(ProblemCode.SideFile, new(fileName, node.Place.Line, node.Place.Column, field), $"\"{name}\" cannot be read; name a file of at most 100 kB, relative to the job file.");
+            log.Report(ProblemCode.SideFile, new(fileName, node.Place.Line, node.Place.Column, field), Say.Of($"\"{name}\" cannot be read; name a file of at most 100 kB, relative to the job file."));
         }
 
         return file;

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using CanvasCut.Language;
 using Tomlyn.Syntax;
 
 namespace CanvasCut.JobFiles;
@@ -10,7 +11,7 @@ namespace CanvasCut.JobFiles;
 internal sealed partial class TomlRepair
 {
     private const int MostErrors = 25;
-    private const string NotClosed = "This is not TOML: something that begins above is not closed, a bracket or a quote.";
+    private static string NotClosed => Say.Of("This is not TOML: something that begins above is not closed, a bracket or a quote.");
 
     private readonly List<(TextPlace Place, string Message)> _errors = [];
     private string[] _lines;
@@ -64,10 +65,10 @@ internal sealed partial class TomlRepair
     }
 
     private static string Message(DiagnosticMessage error, string line) =>
-        BareDate().IsMatch(line) ? "This is not TOML: there is no such day; a date is year, month and day, such as 2027-04-01."
-        : BareValue().IsMatch(line) ? "This is not TOML: the value needs quotes round it, as in \"1040 mm\"."
-        : error.Message.Contains("newline in a string", StringComparison.Ordinal) ? "This is not TOML: the quote that closes the text is missing."
-        : $"This is not TOML: {error.Message.ReplaceLineEndings(" ").Replace("␤", "the end of the line", StringComparison.Ordinal).TrimEnd('.', ' ')}.";
+        BareDate().IsMatch(line) ? Say.Of("This is not TOML: there is no such day; a date is year, month and day, such as 2027-04-01.")
+        : BareValue().IsMatch(line) ? Say.Of("This is not TOML: the value needs quotes round it, as in \"1040 mm\".")
+        : error.Message.Contains("newline in a string", StringComparison.Ordinal) ? Say.Of("This is not TOML: the quote that closes the text is missing.")
+        : Say.Of($"This is not TOML: {error.Message.ReplaceLineEndings(" ").Replace("␤", Say.Of("the end of the line"), StringComparison.Ordinal).TrimEnd('.', ' ')}.");
 
     [GeneratedRegex(@"^[^#=]*=\s*[0-9]{4}-[0-9]{2}-[0-9]{2}\s*(#.*)?$", RegexOptions.CultureInvariant)]
     private static partial Regex BareDate();

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using Tomlyn.Syntax;
 
 namespace CanvasCut.JobFiles;
@@ -15,7 +16,7 @@ internal static partial class TomlText
     {
         if (text.Length > MostCharacters || text.Count(character => character is '[' or '{') > MostBrackets)
         {
-            log.Report(ProblemCode.Syntax, new(fileName, 1, 1, string.Empty), "The file is far larger than a job file can be.");
+            log.Report(ProblemCode.Syntax, new(fileName, 1, 1, string.Empty), Say.Of("The file is far larger than a job file can be."));
             return (new(new(1, 1)), false);
         }
 
@@ -26,7 +27,7 @@ internal static partial class TomlText
         catch (Exception failure) when (failure is Tomlyn.TomlException or ArgumentOutOfRangeException)
         {
             // Tomlyn throws at lists within lists without end, and at characters that end within an escape.
-            log.Report(ProblemCode.Syntax, new(fileName, 1, 1, string.Empty), "This cannot be read as TOML at all; look for lists within lists and for odd characters after a backslash.");
+            log.Report(ProblemCode.Syntax, new(fileName, 1, 1, string.Empty), Say.Of("This cannot be read as TOML at all; look for lists within lists and for odd characters after a backslash."));
             return (new(new(1, 1)), false);
         }
     }
@@ -52,8 +53,8 @@ internal static partial class TomlText
         {
             var (start, match) = (message.Span.Start, AlreadyDefined().Match(message.Message));
             var what = match.Success
-                ? $"stands already in line {match.Groups["line"].Value}; write each field and table once."
-                : $"This is not TOML: {message.Message.ReplaceLineEnds()}.";
+                ? Say.Of($"stands already in line {match.Groups["line"].Value}; write each field and table once.")
+                : Say.Of($"This is not TOML: {message.Message.ReplaceLineEnds()}.");
             log.Report(ProblemCode.Twice, new(fileName, start.Line + 1, start.Column + 1, match.Groups["key"].Value), what);
         }
     }

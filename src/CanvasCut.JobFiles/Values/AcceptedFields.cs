@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.JobFiles;
 
@@ -17,8 +18,8 @@ internal static class AcceptedFields
             if (KnownFields.At(name) is null && !SideNames.Is(name))
             {
                 var near = NearestWord.To(name, KnownFields.All.Select(field => field.Name.Replace("[]", "[1]", StringComparison.Ordinal)));
-                var hint = near is null ? string.Empty : $"; did you mean \"{near}\"?";
-                log.Report(ProblemCode.UnknownAccepted, new(fileName, place.Line, place.Column, $"{Name}[{index + 1}]"), $"There is no field \"{name}\"{(hint.Length > 0 ? hint : ".")}");
+                var hint = near is null ? string.Empty : Say.Of($"; did you mean \"{near}\"?");
+                log.Report(ProblemCode.UnknownAccepted, new(fileName, place.Line, place.Column, $"{Name}[{index + 1}]"), Say.Of($"There is no field \"{name}\"{(hint.Length > 0 ? hint : ".")}"));
             }
         }
     }

@@ -1,3 +1,5 @@
+using CanvasCut.Language;
+
 namespace CanvasCut.JobFiles;
 
 /// <summary>How a field may be written, for the message that it is missing.</summary>
@@ -8,7 +10,7 @@ internal static class FieldExample
     private static string Value(Field field) => field.Kind switch
     {
         FieldKind.Count => "1",
-        FieldKind.Text => "\"a name of your own\"",
+        FieldKind.Text => Say.Of("\"a name of your own\""),
         FieldKind.LengthPair => "[\"100 mm\", \"300 mm\"]",
         _ => field.Range.To is "6 m" or "3 m" or "2 m" ? "\"1040 mm\"" : "\"20 mm\"",
     };

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.JobFiles;
 
@@ -40,7 +41,7 @@ internal sealed class FieldReader((TomlTable Root, bool IsWhole) file, string fi
         else if (file.IsWhole && !isBlocked && IsMissing(field, path))
         {
             var example = FieldExample.Of(field);
-            log.Report(ProblemCode.Missing, PlaceAt(path, FieldPath.PlaceOf(_root, path)), $"is missing; write it as in {example}.");
+            log.Report(ProblemCode.Missing, PlaceAt(path, FieldPath.PlaceOf(_root, path)), Say.Of($"is missing; write it as in {example}."));
         }
     }
 
@@ -58,7 +59,7 @@ internal sealed class FieldReader((TomlTable Root, bool IsWhole) file, string fi
     {
         var (text, source) = supplies.DefaultOf(path) ?? (_isImperial ? field.ImperialDefault ?? field.Default! : field.Default!, field.Source);
         Keep(path, ValueParser.Parse(new(field, PlaceAt(path, _root.Place), NodeOf(field, text), log)));
-        _defaults.Add(new(path, text, source));
+        _defaults.Add(new(path, text, Say.Of(source)));
     }
 
     private static TomlNode NodeOf(Field field, string text)

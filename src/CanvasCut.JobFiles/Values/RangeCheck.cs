@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.JobFiles;
@@ -36,7 +37,7 @@ internal static class RangeCheck
 
     /// <summary>A day within a lifetime of this program; a slip of a digit is seldom inside.</summary>
     private static object? Day(Located located, DateOnly date) =>
-        date.Year is >= FirstYear and <= LastYear ? date : located.Report(ProblemCode.Impossible, $"must lie between {FirstYear} and {LastYear}; check the year.");
+        date.Year is >= FirstYear and <= LastYear ? date : located.Report(ProblemCode.Impossible, Say.Of($"must lie between {FirstYear} and {LastYear}; check the year."));
 
     private static bool All(Located located, ImmutableArray<Length> list, bool isAccepted)
     {
@@ -48,13 +49,13 @@ internal static class RangeCheck
     {
         var (range, kind) = (located.Field.Range, located.Field.Kind);
         var size = QuantityText.SizeOf(value);
-        return range.Bound == Bound.Positive && size <= 0 ? located.Report(ProblemCode.Impossible, "must be above zero.")
-            : range.Bound == Bound.NotNegative && size < 0 ? located.Report(ProblemCode.Impossible, "must not be below zero.")
-            : kind == FieldKind.Humidity && size > MostHumidity ? located.Report(ProblemCode.Impossible, "is more than 100 %; air holds no more water than that.")
-            : kind == FieldKind.Temperature && IsBeyondNature(size) ? located.Report(ProblemCode.Impossible, "is colder or hotter than any air or cloth; check the unit and the sign.")
-            : kind == FieldKind.Percent && size >= MostShrink ? located.Report(ProblemCode.Impossible, "must be below 10 %; cloth that shrinks so much is of no use here.")
+        return range.Bound == Bound.Positive && size <= 0 ? located.Report(ProblemCode.Impossible, Say.Of("must be above zero."))
+            : range.Bound == Bound.NotNegative && size < 0 ? located.Report(ProblemCode.Impossible, Say.Of("must not be below zero."))
+            : kind == FieldKind.Humidity && size > MostHumidity ? located.Report(ProblemCode.Impossible, Say.Of("is more than 100 %; air holds no more water than that."))
+            : kind == FieldKind.Temperature && IsBeyondNature(size) ? located.Report(ProblemCode.Impossible, Say.Of("is colder or hotter than any air or cloth; check the unit and the sign."))
+            : kind == FieldKind.Percent && size >= MostShrink ? located.Report(ProblemCode.Impossible, Say.Of("must be below 10 %; cloth that shrinks so much is of no use here."))
             : range.IsLimited && Math.Abs(size) > MostTimesUsual * QuantityText.SizeOf(kind, range.To) + Slack
-                ? located.Report(ProblemCode.Impossible, $"is more than four times what is usual, {range}; check the unit and the digits.")
+                ? located.Report(ProblemCode.Impossible, Say.Of($"is more than four times what is usual, {range}; check the unit and the digits."))
             : range.IsLimited && !isAccepted && IsUnusual(kind, range, size) ? located.Report(ProblemCode.Unusual, Question(located, range))
             : value;
     }
@@ -68,5 +69,5 @@ internal static class RangeCheck
     private const double Slack = 1e-9;
 
     private static string Question(Located located, FieldRange range) =>
-        $"is outside the usual range, {range}; if it is really so, list \"{FieldPath.WithoutItem(located.Place.Field, located.Field)}\" in accept_unusual.";
+        Say.Of($"is outside the usual range, {range}; if it is really so, list \"{FieldPath.WithoutItem(located.Place.Field, located.Field)}\" in accept_unusual.");
 }

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.JobFiles;
 
@@ -17,7 +18,7 @@ internal sealed class UnknownFields(string fileName, ProblemLog log)
             }
             else if (!known.Contains(name))
             {
-                log.Report(ProblemCode.UnknownField, At(full, place), $"There is no such field here{Hint(name, known)}");
+                log.Report(ProblemCode.UnknownField, At(full, place), Say.Of($"There is no such field here{Hint(name, known)}"));
             }
             else if (KnownFields.At(full) is null)
             {
@@ -35,7 +36,7 @@ internal sealed class UnknownFields(string fileName, ProblemLog log)
         else if (!SideNames.Is(path))
         {
             var names = string.Join(", ", KnownFields.NamesIn(path).Select(name => name.TrimEnd('[', ']')));
-            log.Report(ProblemCode.WrongType, At(path, node.Place), $"must be a table with {names}.");
+            log.Report(ProblemCode.WrongType, At(path, node.Place), Say.Of($"must be a table with {names}."));
         }
     }
 
@@ -43,7 +44,7 @@ internal sealed class UnknownFields(string fileName, ProblemLog log)
     {
         if (node is not TomlList list || list.Items.Exists(item => item is not TomlTable))
         {
-            log.Report(ProblemCode.WrongType, At(path, node.Place), $"must be a list of tables; begin each with [[{path}]].");
+            log.Report(ProblemCode.WrongType, At(path, node.Place), Say.Of($"must be a list of tables; begin each with [[{path}]]."));
             return;
         }
 
@@ -56,7 +57,7 @@ internal sealed class UnknownFields(string fileName, ProblemLog log)
     private static string Hint(string name, IEnumerable<string> known)
     {
         var names = known.Select(word => word.TrimEnd('[', ']')).ToList();
-        return NearestWord.To(name, names) is { } near ? $"; did you mean {near}?" : $"; known are {string.Join(", ", names)}.";
+        return NearestWord.To(name, names) is { } near ? Say.Of($"; did you mean {near}?") : Say.Of($"; known are {string.Join(", ", names)}.");
     }
 
     private Place At(string path, TextPlace place) => new(fileName, place.Line, place.Column, path);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.JobFiles;
@@ -8,7 +9,7 @@ namespace CanvasCut.JobFiles;
 /// <summary>Turns a written value into what its field is for; null when it is wrong, which is reported.</summary>
 internal static class ValueParser
 {
-    private const string FillIn = "is left blank; fill this in";
+    private static string FillIn => Say.Of("is left blank; fill this in");
     private const int MostOfAnything = 1000;
 
     public static object? Parse(Located value) => value.Field.Kind switch
@@ -16,13 +17,13 @@ internal static class ValueParser
         FieldKind.LengthPair => Pair(value),
         FieldKind.LengthList => Items<Length>(value, LengthOf),
         FieldKind.WordList => Items<string>(value, WordOf),
-        FieldKind.NameList => Items<string>(value, item => TextOf(item, "a field's name in quotes")),
-        FieldKind.Flag => (value.Node as TomlScalar)?.Value as bool? ?? value.Report(ProblemCode.WrongType, "must be true or false, without quotes."),
+        FieldKind.NameList => Items<string>(value, item => TextOf(item, Say.Of("a field's name in quotes"))),
+        FieldKind.Flag => (value.Node as TomlScalar)?.Value as bool? ?? value.Report(ProblemCode.WrongType, Say.Of("must be true or false, without quotes.")),
         FieldKind.Count => CountOf(value),
         FieldKind.Factor => FactorOf(value),
         FieldKind.Word => WordOf(value),
         FieldKind.Paper => PaperOf(value),
-        FieldKind.Text => TextOf(value, "a text in quotes"),
+        FieldKind.Text => TextOf(value, Say.Of("a text in quotes")),
         FieldKind.Date => DateOf(value),
         FieldKind.Length => LengthOf(value),
         _ => QuantityOf(value),
@@ -32,10 +33,10 @@ internal static class ValueParser
     {
         if (value.Node is TomlScalar { Value: long or double })
         {
-            return value.Report(ProblemCode.NotLength, "needs a unit, such as \"1040 mm\" (in quotes).");
+            return value.Report(ProblemCode.NotLength, Say.Of("needs a unit, such as \"1040 mm\" (in quotes)."));
         }
 
-        if (TextOf(value, "a length in quotes, such as \"1040 mm\"") is not string text)
+        if (TextOf(value, Say.Of("a length in quotes, such as \"1040 mm\"")) is not string text)
         {
             return null;
         }
@@ -48,74 +49,74 @@ internal static class ValueParser
     {
         var (example, what) = value.Field.Kind switch
         {
-            FieldKind.Mass => ("2.3 kg", "a mass in kg, g, lb or oz"),
-            FieldKind.Duration => ("4 h", "a time in h, min or days"),
-            FieldKind.Speed => ("35 kn", "a wind speed in kn, m/s, mph or km/h"),
-            FieldKind.Force => ("9 lbf", "a force in N, lbf or kgf"),
-            FieldKind.Temperature => ("20 C", "a temperature in C or F"),
-            FieldKind.TemperatureStep => ("3 C", "a difference of temperature in C or F"),
-            FieldKind.Humidity => ("65 %", "a relative humidity"),
-            FieldKind.Angle => ("5 deg", "an angle in degrees"),
-            _ => ("1 %", "a percentage"),
+            FieldKind.Mass => ("2.3 kg", Say.Of("a mass in kg, g, lb or oz")),
+            FieldKind.Duration => ("4 h", Say.Of("a time in h, min or days")),
+            FieldKind.Speed => ("35 kn", Say.Of("a wind speed in kn, m/s, mph or km/h")),
+            FieldKind.Force => ("9 lbf", Say.Of("a force in N, lbf or kgf")),
+            FieldKind.Temperature => ("20 C", Say.Of("a temperature in C or F")),
+            FieldKind.TemperatureStep => ("3 C", Say.Of("a difference of temperature in C or F")),
+            FieldKind.Humidity => ("65 %", Say.Of("a relative humidity")),
+            FieldKind.Angle => ("5 deg", Say.Of("an angle in degrees")),
+            _ => ("1 %", Say.Of("a percentage")),
         };
-        if (TextOf(value, $"{what} in quotes, such as \"{example}\"") is not string text)
+        if (TextOf(value, Say.Of($"{what} in quotes, such as \"{example}\"")) is not string text)
         {
             return null;
         }
 
-        return QuantityText.Parse(value.Field.Kind, text) ?? value.Report(ProblemCode.NotQuantity, $"\"{text}\" is not {what}; write it as in \"{example}\".");
+        return QuantityText.Parse(value.Field.Kind, text) ?? value.Report(ProblemCode.NotQuantity, Say.Of($"\"{text}\" is not {what}; write it as in \"{example}\"."));
     }
 
     /// <summary>A date of TOML, or the same in quotes.</summary>
     private static object? DateOf(Located value)
     {
-        const string Example = "a date as year, month and day, such as 2027-04-01";
+        var Example = Say.Of("a date as year, month and day, such as 2027-04-01");
         return value.Node is TomlScalar { Value: DateOnly date } ? date
             : TextOf(value, Example) is not string text ? null
             : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var read) ? read
-            : value.Report(ProblemCode.NotQuantity, $"\"{text}\" is not a day that there is; write {Example}.");
+            : value.Report(ProblemCode.NotQuantity, Say.Of($"\"{text}\" is not a day that there is; write {Example}."));
     }
 
     private static object? TextOf(Located value, string what) => (value.Node as TomlScalar)?.Value switch
     {
         string text when string.IsNullOrWhiteSpace(text) => value.Report(ProblemCode.Blank, $"{FillIn}."),
-        string text when text.Any(char.IsControl) => value.Report(ProblemCode.WrongType, "must be on one line, without control characters."),
+        string text when text.Any(char.IsControl) => value.Report(ProblemCode.WrongType, Say.Of("must be on one line, without control characters.")),
         string text => text.Trim(),
-        _ => value.Report(ProblemCode.WrongType, $"must be {what}."),
+        _ => value.Report(ProblemCode.WrongType, Say.Of($"must be {what}.")),
     };
 
     private static object? WordOf(Located value)
     {
         var words = value.Field.Words;
-        return TextOf(value, $"one of {InQuotes(words)}") is not string text ? null
+        return TextOf(value, Say.Of($"one of {InQuotes(words)}")) is not string text ? null
             : words.Contains(text, StringComparer.Ordinal) ? text
-            : value.Report(ProblemCode.UnknownWord, $"\"{text}\" is none of {InQuotes(words)}{DidYouMean(text, words)}");
+            : value.Report(ProblemCode.UnknownWord, Say.Of($"\"{text}\" is none of {InQuotes(words)}{DidYouMean(text, words)}"));
     }
 
     private static object? PaperOf(Located value) =>
-        TextOf(value, $"one of {InQuotes(PaperSizes.Names)}") is not string text ? null
-        : PaperSizes.Of(text) ?? value.Report(ProblemCode.UnknownWord, $"\"{text}\" is none of {InQuotes(PaperSizes.Names)}{DidYouMean(text, PaperSizes.Names)}");
+        TextOf(value, Say.Of($"one of {InQuotes(PaperSizes.Names)}")) is not string text ? null
+        : PaperSizes.Of(text) ?? value.Report(ProblemCode.UnknownWord, Say.Of($"\"{text}\" is none of {InQuotes(PaperSizes.Names)}{DidYouMean(text, PaperSizes.Names)}"));
 
     private static object? CountOf(Located value) => (value.Node as TomlScalar)?.Value switch
     {
-        long and > MostOfAnything or long and < -MostOfAnything => value.Report(ProblemCode.Impossible, "is far too large a number."),
+        long and > MostOfAnything or long and < -MostOfAnything => value.Report(ProblemCode.Impossible, Say.Of("is far too large a number.")),
         long number => (int)number,
-        _ => value.Report(ProblemCode.WrongType, "must be a whole number, without quotes."),
+        _ => value.Report(ProblemCode.WrongType, Say.Of("must be a whole number, without quotes.")),
     };
 
     private static object? FactorOf(Located value) => (value.Node as TomlScalar)?.Value switch
     {
         long number => (double)number,
         double number when double.IsFinite(number) => number,
-        double => value.Report(ProblemCode.NotQuantity, "must be a number that is finite."),
-        _ => value.Report(ProblemCode.WrongType, "must be a number, without quotes."),
+        double => value.Report(ProblemCode.NotQuantity, Say.Of("must be a number that is finite.")),
+        _ => value.Report(ProblemCode.WrongType, Say.Of("must be a number, without quotes.")),
     };
 
     private static object? Pair(Located value)
     {
         if (value.Node is not TomlList { Items.Count: 2 })
         {
-            return value.Report(ProblemCode.WrongType, "must be two lengths, from and to, such as [\"100 mm\", \"300 mm\"].");
+            return value.Report(ProblemCode.WrongType, Say.Of("must be two lengths, from and to, such as [\"100 mm\", \"300 mm\"]."));
         }
 
         return Items<Length>(value, LengthOf) is ImmutableArray<Length> both ? (both[0], both[1]) : null;
@@ -125,7 +126,7 @@ internal static class ValueParser
     {
         if (value.Node is not TomlList list)
         {
-            return value.Report(ProblemCode.WrongType, "must be a list in square brackets.");
+            return value.Report(ProblemCode.WrongType, Say.Of("must be a list in square brackets."));
         }
 
         var items = list.Items.Select((node, index) => parse(value.Item(index, node))).ToList();
@@ -135,5 +136,5 @@ internal static class ValueParser
     private static string InQuotes(IEnumerable<string> words) => string.Join(", ", words.Select(word => $"\"{word}\""));
 
     private static string DidYouMean(string text, IEnumerable<string> words) =>
-        NearestWord.To(text, words) is { } near ? $"; did you mean \"{near}\"?" : ".";
+        NearestWord.To(text, words) is { } near ? Say.Of($"; did you mean \"{near}\"?") : ".";
 }

@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Patterns;
 
@@ -19,5 +20,5 @@ internal sealed record FillAxis(WarpDirection Warp)
     public HalfPlane After(double atMm) => IsX ? new(new(atMm, 0), new(0, -1)) : new(new(0, atMm), new(1, 0));
 
     /// <summary>What the first and the last of several widths lie nearest to.</summary>
-    public (string First, string Last) EndNames => IsX ? ("port", "starboard") : ("aft", "forward");
+    public (string First, string Last) EndNames => IsX ? (Say.Of("port"), Say.Of("starboard")) : (Say.Of("aft"), Say.Of("forward"));
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -16,10 +17,10 @@ public static class RollSplit
     public static readonly Length SeamClearance = Length.FromInches(1);
 
     /// <summary>The words at the seam's line on both widths.</summary>
-    public const string SeamText = "felled seam: sew here first";
+    public static string SeamText => Say.Of("felled seam: sew here first");
 
     /// <summary>What a width says when its seam lies where it should not.</summary>
-    public const string NotClearText = "No place for this seam is clear of zipper ends, pockets, box and cable: it is put where the widths are even.";
+    public static string NotClearText => Say.Of("No place for this seam is clear of zipper ends, pockets, box and cable: it is put where the widths are even.");
 
     private const double StepMm = 5;
     private const int MostWidths = 100;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -62,7 +63,7 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
         return piece.Title with
         {
             Id = piece.Title.IdOfWidth(part.Number),
-            Name = $"{piece.Title.Name}, width {part.Number} of {part.Of}{where}",
+            Name = Say.Of($"{piece.Title.Name}, width {part.Number} of {part.Of}{where}"),
         };
     }
 
@@ -78,10 +79,10 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
         string Text(double mm) => LengthText.Of(Length.FromMillimeters(mm), job.Units);
         string[] words =
         [
-            .. before is null ? Array.Empty<string>() : [$"{Text(afterMm)} at the seam to the width before"],
-            .. after is null ? Array.Empty<string>() : [$"{Text(beforeMm)} at the seam to the width after"],
+            .. before is null ? Array.Empty<string>() : [Say.Of($"{Text(afterMm)} at the seam to the width before")],
+            .. after is null ? Array.Empty<string>() : [Say.Of($"{Text(beforeMm)} at the seam to the width after")],
         ];
-        return AllowanceText.Included($"felled seam, {string.Join(", ", words)}");
+        return AllowanceText.Included(Say.Of($"felled seam, {string.Join(", ", words)}"));
     }
 
     private static IEnumerable<string> Warnings(Seam[] seams) => seams.All(seam => seam.IsClear)

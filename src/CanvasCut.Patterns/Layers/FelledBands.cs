@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -51,7 +52,7 @@ internal static class FelledBands
                 ImmutableArray<SewnRun> row = [new(Length.FromMillimeters(from.DistanceMm(to)), new(Plies(join)))];
                 yield return new(
                     SeamKind.Felled,
-                    $"{whole.Title.Name}, felled seam {index + 1}",
+                    Say.Of($"{whole.Title.Name}, felled seam {index + 1}"),
                     [$"{whole.Title.Id}-width-{index + 1}", $"{whole.Title.Id}-width-{index + 2}"],
                     1,
                     [row, row]);

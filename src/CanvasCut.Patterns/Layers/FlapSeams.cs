@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Patterns;
 
@@ -15,10 +16,10 @@ internal static class FlapSeams
             var piece = FlapPieces.OnCarrier(patterns.Job, flap);
             ImmutableArray<string> ids = [.. patterns.NotionPieces.Select(part => part.Title).Where(title => title.WholeId == piece.Title.Id).Select(title => title.Id)];
             builder.Lay(piece, patterns.NotionPieces, flap.Flap.Center - new Point(0, 0));
-            Tape(builder, flap, "hook tape on its flap", ids);
+            Tape(builder, flap, Say.Of("hook tape on its flap"), ids);
             builder.Sew(
                 SeamKind.Mount,
-                $"{flap.Name}, flap on the carrier",
+                Say.Of($"{flap.Name}, flap on the carrier"),
                 [.. carrier, .. ids],
                 patterns.WholeCarrier.Lines
                     .Where(line => line.Use is { Kind: RowKind.Mount } use && use.Edge == flap.Side)
@@ -33,10 +34,10 @@ internal static class FlapSeams
         {
             foreach (var piece in FlapPieces.OnTop(patterns.Job, flap))
             {
-                builder.SewOn(piece, patterns.TopPieces, flap.OnTop.Center - new Point(0, 0), "on the top");
+                builder.SewOn(piece, patterns.TopPieces, flap.OnTop.Center - new Point(0, 0), Say.Of("on the top"));
             }
 
-            Tape(builder, flap, "loop tape on the top", []);
+            Tape(builder, flap, Say.Of("loop tape on the top"), []);
         }
     }
 

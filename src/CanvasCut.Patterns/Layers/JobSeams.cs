@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Patterns;
 
@@ -12,8 +13,8 @@ namespace CanvasCut.Patterns;
 /// </remarks>
 public static class JobSeams
 {
-    private const string OnTop = "on the top";
-    private const string OnCarrier = "on the carrier";
+    private static string OnTop => Say.Of("on the top");
+    private static string OnCarrier => Say.Of("on the carrier");
 
     /// <summary>The seams in the order of sewing; of a top whose half is sewn, those on the carrier alone.</summary>
     public static ImmutableArray<SewnSeam> Of(PatternSet patterns) => [.. Caps(patterns), .. Carrier(patterns), .. patterns.IsRefit ? [] : Top(patterns)];
@@ -30,7 +31,7 @@ public static class JobSeams
         var tape = new SewnLayer(LayerKind.ZipperTape, Outline.Of(cap.Shape.Finished.Bounds with { Right = 0 }));
         List<SewnLayer> layers = [.. SewnLayer.Of(LayerKind.Cloth, FoldedSheet.Of([cap.Shape.Cut]).Folded(cap.Folds)), tape];
         var rows = cap.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => SewnRuns.Of(Left(line.Points), layers).ToImmutableArray());
-        yield return new(SeamKind.Edges, $"{cap.Title.Name}s", [cap.Title.Id], cap.Title.Quantity, [.. rows.Where(row => !row.IsEmpty)]);
+        yield return new(SeamKind.Edges, Say.Of("Zipper end caps"), [cap.Title.Id], cap.Title.Quantity, [.. rows.Where(row => !row.IsEmpty)]);
     }
 
     private static IReadOnlyList<SewnSeam> Carrier(PatternSet patterns)
@@ -46,7 +47,7 @@ public static class JobSeams
             builder.Lay(TapeHalf(patterns, zipper, isOnTop: false));
             builder.Sew(
                 SeamKind.Zipper,
-                $"{Words.Of(zipper.Side)} zipper, half {OnCarrier}",
+                Say.Of($"{Words.Of(zipper.Side)} zipper, half {OnCarrier}"),
                 ids,
                 whole.Lines.Where(line => line.Use is { Kind: RowKind.Zipper } use && use.Edge == zipper.Side).Select(line => line.Points));
         }
@@ -73,7 +74,7 @@ public static class JobSeams
         foreach (var zipper in mounted.Fastened.Zippers)
         {
             builder.Lay(TapeHalf(patterns, zipper, isOnTop: true));
-            builder.Sew(SeamKind.Zipper, $"{Words.Of(zipper.Side)} zipper, half {OnTop}", [], OuterRows(job, zipper));
+            builder.Sew(SeamKind.Zipper, Say.Of($"{Words.Of(zipper.Side)} zipper, half {OnTop}"), [], OuterRows(job, zipper));
         }
 
         FlapSeams.OnTop(builder, patterns);
@@ -104,7 +105,7 @@ public static class JobSeams
                 _ => (finished with { Left = finished.Right - half }, Upright(finished, finished.Right - inMm)),
             };
             builder.Lay(Enumerable.Repeat(new SewnLayer(LayerKind.Binding, Outline.Of(tape)), 2));
-            builder.Sew(SeamKind.Bound, $"Carrier, {Words.Of(side)} binding", ids, [row]);
+            builder.Sew(SeamKind.Bound, Say.Of($"Carrier, {Words.Of(side)} binding"), ids, [row]);
         }
     }
 
@@ -117,7 +118,7 @@ public static class JobSeams
         }
 
         builder.Lay(bond.Strips.Select(strip => new SewnLayer(LayerKind.Webbing, Outline.Of(strip))));
-        builder.Sew(SeamKind.Webbing, $"Webbing under the panel, {OnCarrier}", ids, bond.Strips.SelectMany(BothEdges));
+        builder.Sew(SeamKind.Webbing, Say.Of($"Webbing under the panel, {OnCarrier}"), ids, bond.Strips.SelectMany(BothEdges));
     }
 
     /// <summary>A row inside each long edge.</summary>

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -44,7 +45,7 @@ public sealed record LayerCount(int Cloth, int ZipperTape = 0, int Binding = 0, 
     /// <summary>As in "3 cloth, 1 zipper tape".</summary>
     public override string ToString() => string.Join(
         ", ",
-        new[] { (Cloth, "cloth"), (ZipperTape, "zipper tape"), (Binding, "binding"), (Webbing, "webbing"), (HookAndLoop, "hook-and-loop tape") }
+        new[] { (Cloth, Say.Of("cloth")), (ZipperTape, Say.Of("zipper tape")), (Binding, Say.Of("binding")), (Webbing, Say.Of("webbing")), (HookAndLoop, Say.Of("hook-and-loop tape")) }
             .Where(part => part.Item1 > 0)
             .Select(part => FormattableString.Invariant($"{part.Item1} {part.Item2}")));
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Patterns;
 
@@ -28,13 +29,13 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         var seams = FelledBands.SeamsOf(piece, cut);
         var flat = FelledBands.Sheet(piece, seams, join);
         _seams.AddRange(FelledBands.Rows(piece, seams, join));
-        foreach (var (rows, kind, name) in new[] { (RowKind.Hem, SeamKind.Hems, "hems"), (RowKind.Sleeve, SeamKind.Mount, "row beside the fold") })
+        foreach (var (rows, kind, name) in new[] { (RowKind.Hem, SeamKind.Hems, Say.Of($"{piece.Title.Name}, hems")), (RowKind.Sleeve, SeamKind.Mount, Say.Of($"{piece.Title.Name}, row beside the fold")) })
         {
             var own = piece.Lines.Where(line => line.Use?.Kind == rows).ToList();
             if (own.Count > 0)
             {
                 var folded = SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds.Take(own[0].Use!.AfterFolds))).ToList();
-                Add(kind, $"{piece.Title.Name}, {name}", IdsOf(piece, seams), [.. own.Select(row => SewnRuns.Of(row.Points, folded).ToImmutableArray())]);
+                Add(kind, name, IdsOf(piece, seams), [.. own.Select(row => SewnRuns.Of(row.Points, folded).ToImmutableArray())]);
             }
         }
 
@@ -48,7 +49,7 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         Lay(piece, all, step);
         Sew(
             SeamKind.Edges,
-            $"{piece.Title.Name}, edges {onWhat}",
+            Say.Of($"{piece.Title.Name}, edges {onWhat}"),
             IdsOf(piece, FelledBands.SeamsOf(piece, all)),
             piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => line.Mapped(point => point + step).Points));
     }

@@ -26,6 +26,9 @@ public sealed record Corner(Side End, Side Hand)
     /// <summary>The corner of a box.</summary>
     public Point Of(Box box) => new(OutwardX > 0 ? box.Right : box.Left, OutwardY > 0 ? box.Top : box.Bottom);
 
+    /// <summary>As in "pocket-forward-port", the same in every language.</summary>
+    public string Id => $"{Words.Id(End)}-{Words.Id(Hand)}";
+
     /// <summary>As in "forward port".</summary>
     public override string ToString() => $"{Words.Of(End)} {Words.Of(Hand)}";
 }

@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -29,7 +30,7 @@ public abstract record EdgePlace(Side Side)
     public bool MustMatch => Kind is not (MountKind.HookAndLoop or MountKind.Lacing or MountKind.Sleeve);
 
     /// <summary>As in "forward zipper".</summary>
-    public string Name => $"{Words.Of(Side)} {Words.Of(Kind)}";
+    public string Name => Say.Of($"{Words.Of(Side)} {Words.Of(Kind)}");
 
     /// <summary>Whether it is the forward or the aft edge.</summary>
     public bool IsEnd => Side is Side.Forward or Side.Aft;
@@ -38,7 +39,7 @@ public abstract record EdgePlace(Side Side)
     public int Outward => EdgeFrame.EndOf(Side) == Side.Forward ? 1 : -1;
 
     /// <summary>What its ends are called, in the order of everything along it.</summary>
-    public (string First, string Last) EndNames => IsEnd ? ("port", "starboard") : ("forward", "aft");
+    public (string First, string Last) EndNames => IsEnd ? (Words.Of(Side.Port), Words.Of(Side.Starboard)) : (Words.Of(Side.Forward), Words.Of(Side.Aft));
 
     /// <summary>Where both halves meet, from end to end, in the plan.</summary>
     public (Point From, Point To) Line

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -12,11 +13,11 @@ internal static class AllowanceText
         Side[] sides = [Side.Forward, Side.Aft, Side.Port, Side.Starboard];
         var groups = sides.GroupBy(side => Math.Round(allowances[side].Millimeters, 6)).ToList();
         var words = groups.Count == 1
-            ? $"{LengthText.Of(allowances.Forward, units)} on every edge"
-            : string.Join("; ", groups.Select(group => $"{string.Join(" and ", group.Select(Words.Of))} {LengthText.Of(allowances[group.First()], units)}"));
+            ? Say.Of($"{LengthText.Of(allowances.Forward, units)} on every edge")
+            : string.Join("; ", groups.Select(group => $"{string.Join(Say.Of(" and "), group.Select(Words.Of))} {LengthText.Of(allowances[group.First()], units)}"));
         return Included(words);
     }
 
     /// <summary>For allowances told in words.</summary>
-    public static string Included(string words) => $"Cut line includes: {words}.";
+    public static string Included(string words) => Say.Of($"Cut line includes: {words}.");
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Patterns;
 
@@ -16,7 +17,7 @@ internal static class CarrierPiece
         var allowances = job.Carrier.Allowances;
         var hemmed = new HemmedBox(finished, TurnsOf(job.Carrier), job.Carrier.Corner);
         return new PatternPiece(
-            new("carrier", "Carrier", 1, Hand.Neither, PieceTitle.OuterFaceUp),
+            new("carrier", Say.Of("Carrier"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. Middles(finished)],
@@ -81,31 +82,31 @@ internal static class CarrierPiece
 
     private static IEnumerable<(double X, string Text)> Ticks(ZipperPlace zipper) =>
     [
-        (zipper.Band.Left, "zipper end"),
+        (zipper.Band.Left, Say.Of("zipper end")),
         .. zipper.Choice.Ticks.Select(tick => (zipper.Band.Center.X + tick.Millimeters, string.Empty)),
-        (zipper.Band.Right, "zipper end"),
+        (zipper.Band.Right, Say.Of("zipper end")),
     ];
 
     private static IEnumerable<PieceLine> PanelMarks(CarrierJob job, MountedShape centred)
     {
-        yield return PieceLine.Round(PieceLineKind.Mark, RoundedBox.Of(centred.PanelBox, job.Panel.Body.CornerRadius.Millimeters), "panel edge");
-        yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(centred.CellBox), "cells: no stitch inside");
+        yield return PieceLine.Round(PieceLineKind.Mark, RoundedBox.Of(centred.PanelBox, job.Panel.Body.CornerRadius.Millimeters), Say.Of("panel edge"));
+        yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(centred.CellBox), Say.Of("cells: no stitch inside"));
         if (centred.JunctionBox is { } box)
         {
-            yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(box), "junction box");
+            yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(box), Say.Of("junction box"));
         }
 
         if (centred.CableExit is { } exit)
         {
             var radius = job.Panel.Fittings.CableExit!.Diameter.Millimeters / 2;
-            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(exit, radius), "cable exit");
+            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(exit, radius), Say.Of("cable exit"));
         }
     }
 
     private static ImmutableArray<PieceLine> Middles(Box finished) =>
     [
-        PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Top), new(0, finished.Top - (2 * TickMm)), "centreline"),
-        PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Bottom + (2 * TickMm)), "centreline"),
+        PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Top), new(0, finished.Top - (2 * TickMm)), Say.Of("centreline")),
+        PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Bottom + (2 * TickMm)), Say.Of("centreline")),
         PieceLine.Straight(PieceLineKind.Mark, new(finished.Left, 0), new(finished.Left + (2 * TickMm), 0)),
         PieceLine.Straight(PieceLineKind.Mark, new(finished.Right, 0), new(finished.Right - (2 * TickMm), 0)),
         PieceLine.Straight(PieceLineKind.Mark, new(-TickMm, 0), new(TickMm, 0)),
@@ -117,7 +118,7 @@ internal static class CarrierPiece
         var shrink = job.Workshop.Cloth.Shrink;
         if (shrink.Warp > 0 || shrink.Fill > 0)
         {
-            yield return FormattableString.Invariant(
+            yield return Say.Of(
                 $"Cut larger for shrinkage: warp {shrink.Warp * 100:0.##} %, fill {shrink.Fill * 100:0.##} %; included.");
         }
     }
@@ -127,7 +128,7 @@ internal static class CarrierPiece
         Side[] bound = [.. Enum.GetValues<Side>().Where(side => job.Carrier.Edges[side] == EdgeFinish.Binding)];
         if (bound.Length > 0)
         {
-            yield return $"Bind the {string.Join(", ", bound.Select(Words.Of))} edge: the cut line is the finished line there.";
+            yield return Say.Of($"Bind the {string.Join(", ", bound.Select(Words.Of))} edge: the cut line is the finished line there.");
         }
     }
 }

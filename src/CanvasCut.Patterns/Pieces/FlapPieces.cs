@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -20,7 +21,7 @@ internal static class FlapPieces
     /// <summary>The flap that is sewn under the carrier's edge: folded in half, the fold outside.</summary>
     public static PatternPiece OnCarrier(CarrierJob job, FlapPlace flap)
     {
-        var title = new PieceTitle($"{OnCarrierId}{Words.Of(flap.Side)}", $"Flap for {Words.Of(flap.Kind)}, {Words.Of(flap.Side)}", 1, Hand.Neither, PieceTitle.OuterFaceUp);
+        var title = new PieceTitle($"{OnCarrierId}{Words.Id(flap.Side)}", Say.Of($"Flap for {Words.Of(flap.Kind)}, {Words.Of(flap.Side)}"), 1, Hand.Neither, PieceTitle.OuterFaceUp);
         return AsEnd(job, flap.AsEnd, title).Back(flap.Frame);
     }
 
@@ -34,11 +35,11 @@ internal static class FlapPieces
 
         var name = flap.Kind switch
         {
-            MountKind.Lacing => "Flap for lacing on the top",
-            MountKind.Sleeve => "Flap for rod sleeve on the top",
-            _ => $"Strip under {Words.Of(flap.Kind)}",
+            MountKind.Lacing => Say.Of("Flap for lacing on the top"),
+            MountKind.Sleeve => Say.Of("Flap for rod sleeve on the top"),
+            _ => Say.Of($"Strip under {Words.Of(flap.Kind)}"),
         };
-        var title = new PieceTitle($"{OnTopId}{Words.Of(flap.Side)}", $"{name}, {Words.Of(flap.Side)}", 1, Hand.Neither, PieceTitle.OuterFaceUp);
+        var title = new PieceTitle($"{OnTopId}{Words.Id(flap.Side)}", Say.Of($"{name}, {Words.Of(flap.Side)}"), 1, Hand.Neither, PieceTitle.OuterFaceUp);
         var end = flap.AsEnd;
         var piece = flap.Kind switch
         {
@@ -70,7 +71,7 @@ internal static class FlapPieces
 
     /// <summary>The openings of a sleeve, which no joining seam should cross.</summary>
     public static ImmutableArray<Box> Openings(PatternPiece piece) =>
-        [.. piece.Lines.Where(line => line.Text == SleevePieces.OpeningText).Select(line => Box.Holding(line.Points))];
+        [.. piece.Lines.Where(line => line.Text == Say.Of(SleevePieces.OpeningText)).Select(line => Box.Holding(line.Points))];
 
     private static PatternPiece Strip(CarrierJob job, PieceTitle title, Box place)
     {
@@ -81,7 +82,7 @@ internal static class FlapPieces
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [.. hemmed.Folds(), .. hemmed.Rows(1)],
-            [AllowanceText.Of(Sides.All(turn), job.Units), "Sewn to the underside of the top."]).FoldedAlong(hemmed.FoldOrder);
+            [AllowanceText.Of(Sides.All(turn), job.Units), Say.Of("Sewn to the underside of the top.")]).FoldedAlong(hemmed.FoldOrder);
     }
 
     /// <summary>The flap on the top, folded toward the carrier and sewn down along its outer edge.</summary>
@@ -120,7 +121,7 @@ internal static class FlapPieces
                     .Select(x => PieceLine.Row(new(x, finished.Bottom), new(x, finished.Top), new(RowKind.Hem, folded.Order.Length))),
                 PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), "centreline"),
             ],
-            [AllowanceText.Of(Sides.All(folded.Turn), job.Units), "Folded in half: two plies when finished."]).FoldedAlong(folded.Order);
+            [AllowanceText.Of(Sides.All(folded.Turn), job.Units), Say.Of("Folded in half: two plies when finished.")]).FoldedAlong(folded.Order);
     }
 
     /// <summary>The rows of the hook tape, on the flap's own plane.</summary>
@@ -132,7 +133,7 @@ internal static class FlapPieces
     {
         foreach (var (index, centre) in centres.Select(centre => Own(centre, place)).Index())
         {
-            var text = index == 0 ? FormattableString.Invariant($"{centres.Length} centres") : string.Empty;
+            var text = index == 0 ? Say.Of($"{centres.Length} centres") : string.Empty;
             yield return PieceLine.Straight(PieceLineKind.Mark, centre - new Step(CrossMm, 0), centre + new Step(CrossMm, 0), text);
             yield return PieceLine.Straight(PieceLineKind.Mark, centre - new Step(0, CrossMm), centre + new Step(0, CrossMm));
         }

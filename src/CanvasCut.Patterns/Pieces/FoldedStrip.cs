@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -49,7 +50,7 @@ internal sealed class FoldedStrip
     public IEnumerable<PieceLine> Folds()
     {
         var cut = Hemmed.Cut.Bounds;
-        return [.. Hemmed.Folds(), PieceLine.Straight(PieceLineKind.Fold, new(cut.Left, FoldY), new(cut.Right, FoldY), "fold in half")];
+        return [.. Hemmed.Folds(), PieceLine.Straight(PieceLineKind.Fold, new(cut.Left, FoldY), new(cut.Right, FoldY), Say.Of("fold in half"))];
     }
 
     /// <summary>The edge away from the fold.</summary>

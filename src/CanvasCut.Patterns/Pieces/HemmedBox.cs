@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -59,16 +60,16 @@ public sealed class HemmedBox
     {
         foreach (var side in EdgeOrder.Where(side => _turns[side].Allowance.Millimeters > 0))
         {
-            yield return Beside(side, 0, "fold: finished edge");
+            yield return Beside(side, 0, Say.Of("fold: finished edge"));
             if (_turns[side] is { Width.Millimeters: > 0, TurnUnder.Millimeters: > 0 })
             {
-                yield return Beside(side, _turns[side].Width.Millimeters, "fold: turn under first");
+                yield return Beside(side, _turns[side].Width.Millimeters, Say.Of("fold: turn under first"));
             }
         }
 
         foreach (var corner in MitredCorners)
         {
-            yield return Across(MitreLine(corner, 0), "fold: mitre");
+            yield return Across(MitreLine(corner, 0), Say.Of("fold: mitre"));
         }
     }
 

@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -22,7 +23,7 @@ internal static class PatchPieces
             var width = bow.Diameter + (spec.WidthBeyondTube * 2);
             yield return Patch(
                 job,
-                new($"chafe-patch-bow-{index + 1}", $"Chafe patch, bow {index + 1}", 1, Hand.Neither, PieceTitle.OuterFaceUp),
+                new($"chafe-patch-bow-{index + 1}", Say.Of($"Chafe patch, bow {index + 1}"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
                 (Length.FromMillimeters(mounted.WithSides.WidthMm), width),
                 spec.TurnUnder);
         }
@@ -39,13 +40,13 @@ internal static class PatchPieces
         var halves = 2 * mounted.Fastened.Zippers.Length;
         var cap = Patch(
             job,
-            new("zipper-end-cap", "Zipper end cap", halves * ends, Hand.Neither, PieceTitle.OuterFaceUp),
+            new("zipper-end-cap", Say.Of("Zipper end cap"), halves * ends, Hand.Neither, PieceTitle.OuterFaceUp),
             (CapLength * 2, job.Fastenings.Zipper.Gauge.OverallWidth / 2),
             job.Fastenings.Zipper.CapTurn);
         var half = cap.Shape.Cut.Bounds.HeightMm / 2;
         return cap.FoldedAlong(cap.Folds.Add(new(new(0, 0), new(0, 1)))) with
         {
-            Lines = [.. cap.Lines, PieceLine.Straight(PieceLineKind.Fold, new(0, -half), new(0, half), "fold over the end")],
+            Lines = [.. cap.Lines, PieceLine.Straight(PieceLineKind.Fold, new(0, -half), new(0, half), Say.Of("fold over the end"))],
         };
     }
 
@@ -60,12 +61,12 @@ internal static class PatchPieces
         var side = hole.Diameter + (AroundExit * 2);
         var patch = Patch(
             job,
-            new("cable-exit-patch", "Cable exit patch", 1, Hand.Neither, PieceTitle.OuterFaceUp),
+            new("cable-exit-patch", Say.Of("Cable exit patch"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
             (side, side),
             job.Fastenings.Chafe.TurnUnder);
         var middle = ExitPatchMiddle(job, mounted);
         var circle = RoundedBox.Circle(new Point(0, 0) + (exit - middle), hole.Diameter.Millimeters / 2);
-        yield return patch with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, "cable exit")] };
+        yield return patch with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, Say.Of("cable exit"))] };
     }
 
     /// <summary>Where the middle of the cable exit's patch lies, in the plane of the mounted shape.</summary>
@@ -93,7 +94,7 @@ internal static class PatchPieces
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [.. hemmed.Folds(), .. hemmed.EdgeRows(1)],
-            [turnUnder > Length.Zero ? AllowanceText.Of(Sides.All(turnUnder), job.Units) : AllowanceText.Included("no turn, its edges are sealed with a hot knife")])
+            [turnUnder > Length.Zero ? AllowanceText.Of(Sides.All(turnUnder), job.Units) : AllowanceText.Included(Say.Of("no turn, its edges are sealed with a hot knife"))])
             .FoldedAlong(hemmed.FoldOrder);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -27,7 +28,7 @@ public enum Hand
 public sealed record PieceTitle(string Id, string Name, int Quantity, Hand Hand, string Face)
 {
     /// <summary>The face that is up on every piece: pairs are drawn separately, so none is ever turned over.</summary>
-    public const string OuterFaceUp = "outer face up";
+    public static string OuterFaceUp => Say.Of("outer face up");
 
     private const string WidthMark = "-width-";
 

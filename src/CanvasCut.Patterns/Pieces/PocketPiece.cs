@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Patterns;
 
@@ -12,15 +13,15 @@ internal static class PocketPiece
         var finished = place.MovedBy(new Point(0, 0) - place.At).Outline;
         return new PatternPiece(
             new(
-                $"pocket-{Words.Of(place.Corner.End)}-{Words.Of(place.Corner.Hand)}",
-                $"Corner pocket, {place.Corner}",
+                $"pocket-{place.Corner.Id}",
+                Say.Of($"Corner pocket, {place.Corner}"),
                 1,
                 place.Corner.Hand == Side.Port ? Hand.Port : Hand.Starboard,
                 PieceTitle.OuterFaceUp),
             new(finished, CutOf(finished, spec)),
             job.Workshop.Cloth.Lay.Warp,
             [.. Lines(finished, spec, job.Workshop.Sewing.Rows)],
-            [AllowanceText.Included($"legs {LengthText.Of(spec.SeamAllowance, job.Units)}; mouth {LengthText.Of(spec.Mouth.Allowance, job.Units)}")]).FoldedAlong([.. MouthFolds(finished, spec), .. LegFolds(finished)]);
+            [AllowanceText.Included(Say.Of($"legs {LengthText.Of(spec.SeamAllowance, job.Units)}; mouth {LengthText.Of(spec.Mouth.Allowance, job.Units)}"))]).FoldedAlong([.. MouthFolds(finished, spec), .. LegFolds(finished)]);
     }
 
     /// <summary>The triangle set out edge by edge, its two acute tips cut off square to their leg at the seam allowance.</summary>
@@ -54,14 +55,14 @@ internal static class PocketPiece
 
             if (IsMouth((from, to)))
             {
-                yield return Beside(PieceLineKind.Fold, 0, "mouth: finished edge");
+                yield return Beside(PieceLineKind.Fold, 0, Say.Of("mouth: finished edge"));
                 yield return Beside(PieceLineKind.Fold, -spec.Mouth.Width.Millimeters, string.Empty);
                 var row = Beside(PieceLineKind.Stitch, spec.Mouth.Width.Millimeters - StitchRows.FromFold.Millimeters, string.Empty);
                 yield return Within(finished, row) with { Use = new(RowKind.Hem, MouthFolds(finished, spec).Count()) };
                 continue;
             }
 
-            yield return Beside(PieceLineKind.Fold, 0, "leg: fold and seam");
+            yield return Beside(PieceLineKind.Fold, 0, Say.Of("leg: fold and seam"));
             foreach (var row in Enumerable.Range(0, rows))
             {
                 var beside = Beside(PieceLineKind.Stitch, StitchRows.DistanceFromFold(row).Millimeters, string.Empty);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -9,7 +10,7 @@ namespace CanvasCut.Patterns;
 internal static class SleevePieces
 {
     /// <summary>The words in an opening.</summary>
-    public const string OpeningText = "cut out";
+    public static readonly string OpeningText = Say.Later("cut out");
 
     /// <summary>From an opening to the sleeve's row: as far as a row lies from a fold.</summary>
     private static readonly Length Kept = StitchRows.FromFold;
@@ -49,15 +50,15 @@ internal static class SleevePieces
                 .. folded.Folds(),
                 .. EndRows(folded),
                 PieceLine.Row(new(finished.Left, row), new(finished.Right, row), new(RowKind.Sleeve, folded.Order.Length)),
-                PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), "centreline"),
+                PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), Say.Of("centreline")),
                 .. openings.Select(opening => PieceLine.Round(
                     PieceLineKind.Mark,
                     Outline.Of(new Box(opening.From.Millimeters, fold - depth, opening.To.Millimeters, fold + depth)),
-                    OpeningText)),
+                    Say.Of(OpeningText))),
             ],
             [
                 AllowanceText.Of(Sides.All(folded.Turn), job.Units),
-                "Cut the openings out with a hot knife while the strip is flat. Sew the turned ends, fold in half, then sew the row beside the fold: the rod goes between row and fold.",
+                Say.Of("Cut the openings out with a hot knife while the strip is flat. Sew the turned ends, fold in half, then sew the row beside the fold: the rod goes between row and fold."),
             ]).FoldedAlong(folded.Order);
     }
 

@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Patterns;
 
@@ -18,8 +19,8 @@ internal static class StripPiece
         var middle = place.Side == Side.Forward ? hemmed.Finished.Bounds.Top : hemmed.Finished.Bounds.Bottom;
         return new PatternPiece(
             new(
-                $"weather-strip-{Words.Of(place.Side)}",
-                $"Weather strip, {Words.Of(place.Side)}",
+                $"weather-strip-{Words.Id(place.Side)}",
+                Say.Of($"Weather strip, {Words.Of(place.Side)}"),
                 1,
                 Hand.Neither,
                 PieceTitle.OuterFaceUp),
@@ -28,11 +29,11 @@ internal static class StripPiece
             [
                 .. hemmed.Folds(),
                 .. hemmed.Rows(job.Workshop.Sewing.Rows),
-                PieceLine.Straight(PieceLineKind.Mark, new(0, middle), new(0, middle / 2), "centreline"),
+                PieceLine.Straight(PieceLineKind.Mark, new(0, middle), new(0, middle / 2), Say.Of("centreline")),
             ],
             [
                 AllowanceText.Of(new(turns.Forward.Allowance, turns.Aft.Allowance, turns.Port.Allowance, turns.Starboard.Allowance), job.Units),
-                $"The {Words.Of(place.Side)} edge is sewn to the top; the others are hemmed.",
+                Say.Of($"The {Words.Of(place.Side)} edge is sewn to the top; the others are hemmed."),
             ]).FoldedAlong(hemmed.FoldOrder);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -21,8 +22,8 @@ public static class TopMarks
     /// <summary>Every seam end, zipper end, pocket corner, carrier corner and panel corner.</summary>
     public static ImmutableArray<TopMark> Of(MountedShape mounted) =>
     [
-        .. Corner.All.Select(corner => At($"carrier, {corner} corner", corner.Of(mounted.CarrierBox))),
-        .. Corner.All.Select(corner => At($"panel, {corner} corner", corner.Of(mounted.PanelBox))),
+        .. Corner.All.Select(corner => At(Say.Of($"carrier, {corner} corner"), corner.Of(mounted.CarrierBox))),
+        .. Corner.All.Select(corner => At(Say.Of($"panel, {corner} corner"), corner.Of(mounted.PanelBox))),
         .. mounted.Fastened.Zippers.SelectMany(ZipperMarks),
         .. mounted.Fastened.Flaps.SelectMany(FlapMarks),
         .. mounted.Fastened.Pockets.SelectMany(PocketMarks),
@@ -33,40 +34,40 @@ public static class TopMarks
     public static ImmutableArray<TopDiagonal> Diagonals(MountedShape mounted)
     {
         var (forward, aft) = (mounted.Fastened.Edges[0].Line, mounted.Fastened.Edges[1].Line);
-        var ends = mounted.Fastened.HasEndZippersOnly ? "zipper ends" : "fastening ends";
+        var ends = mounted.Fastened.HasEndZippersOnly ? Say.Of("zipper ends") : Say.Of("fastening ends");
         Point PocketAt(int index) => mounted.Fastened.Pockets[index].At;
         Point CarrierAt(int index) => Corner.All[index].Of(mounted.CarrierBox);
         return
         [
-            Between("carrier, forward port to aft starboard", CarrierAt(0), CarrierAt(3)),
-            Between("carrier, forward starboard to aft port", CarrierAt(1), CarrierAt(2)),
-            Between($"{ends}, forward port to aft starboard", forward.From, aft.To),
-            Between($"{ends}, forward starboard to aft port", forward.To, aft.From),
-            Between("pocket corners, forward port to aft starboard", PocketAt(0), PocketAt(3)),
-            Between("pocket corners, forward starboard to aft port", PocketAt(1), PocketAt(2)),
+            Between(Say.Of("carrier, forward port to aft starboard"), CarrierAt(0), CarrierAt(3)),
+            Between(Say.Of("carrier, forward starboard to aft port"), CarrierAt(1), CarrierAt(2)),
+            Between(Say.Of($"{ends}, forward port to aft starboard"), forward.From, aft.To),
+            Between(Say.Of($"{ends}, forward starboard to aft port"), forward.To, aft.From),
+            Between(Say.Of("pocket corners, forward port to aft starboard"), PocketAt(0), PocketAt(3)),
+            Between(Say.Of("pocket corners, forward starboard to aft port"), PocketAt(1), PocketAt(2)),
         ];
     }
 
     private static IEnumerable<TopMark> ZipperMarks(ZipperPlace zipper)
     {
-        var name = $"{Words.Of(zipper.Side)} zipper";
+        var name = Say.Of($"{Words.Of(zipper.Side)} zipper");
         var ((from, to), (first, last)) = (OuterLine(zipper, zipper.AsEnd.Band), zipper.EndNames);
-        yield return At($"{name}, chain, {first} end", zipper.Line.From);
-        yield return At($"{name}, chain, {last} end", zipper.Line.To);
-        yield return At($"{name}, outer tape edge, {first} end", from);
-        yield return At($"{name}, outer tape edge, {last} end", to);
+        yield return At(Say.Of($"{name}, chain, {first} end"), zipper.Line.From);
+        yield return At(Say.Of($"{name}, chain, {last} end"), zipper.Line.To);
+        yield return At(Say.Of($"{name}, outer tape edge, {first} end"), from);
+        yield return At(Say.Of($"{name}, outer tape edge, {last} end"), to);
     }
 
     /// <summary>The outer corners of what is sewn to the top, and the first and the last fastener; the others at equal spaces between.</summary>
     private static IEnumerable<TopMark> FlapMarks(FlapPlace flap)
     {
         var ((from, to), (first, last)) = (OuterLine(flap, flap.AsEnd.OnTop), flap.EndNames);
-        yield return At($"{flap.Name}, outer edge, {first} end", from);
-        yield return At($"{flap.Name}, outer edge, {last} end", to);
+        yield return At(Say.Of($"{flap.Name}, outer edge, {first} end"), from);
+        yield return At(Say.Of($"{flap.Name}, outer edge, {last} end"), to);
         if (flap.CentresOnTop is [var one, .., var other] centres)
         {
-            yield return At(FormattableString.Invariant($"{flap.Name}, first of {centres.Length}, {first}"), one);
-            yield return At(FormattableString.Invariant($"{flap.Name}, last of {centres.Length}, {last}"), other);
+            yield return At(Say.Of($"{flap.Name}, first of {centres.Length}, {first}"), one);
+            yield return At(Say.Of($"{flap.Name}, last of {centres.Length}, {last}"), other);
         }
     }
 
@@ -79,15 +80,15 @@ public static class TopMarks
 
     private static IEnumerable<TopMark> PocketMarks(PocketPlace pocket)
     {
-        yield return At($"{pocket.Corner} pocket, square corner", pocket.At);
-        yield return At($"{pocket.Corner} pocket, end of the {Words.Of(pocket.Corner.End)} leg", pocket.EndAthwart);
-        yield return At($"{pocket.Corner} pocket, end of the {Words.Of(pocket.Corner.Hand)} leg", pocket.EndForeAft);
+        yield return At(Say.Of($"{pocket.Corner} pocket, square corner"), pocket.At);
+        yield return At(Say.Of($"{pocket.Corner} pocket, end of the {Words.Of(pocket.Corner.End)} leg"), pocket.EndAthwart);
+        yield return At(Say.Of($"{pocket.Corner} pocket, end of the {Words.Of(pocket.Corner.Hand)} leg"), pocket.EndForeAft);
     }
 
     private static IEnumerable<TopMark> StripMarks(StripPlace strip)
     {
-        yield return At($"{Words.Of(strip.Side)} weather strip, seam, port end", new(strip.Finished.Left, strip.SeamY));
-        yield return At($"{Words.Of(strip.Side)} weather strip, seam, starboard end", new(strip.Finished.Right, strip.SeamY));
+        yield return At(Say.Of($"{Words.Of(strip.Side)} weather strip, seam, port end"), new(strip.Finished.Left, strip.SeamY));
+        yield return At(Say.Of($"{Words.Of(strip.Side)} weather strip, seam, starboard end"), new(strip.Finished.Right, strip.SeamY));
     }
 
     private static TopMark At(string name, Point point) => new(name, Plan.PlaceOf(point));

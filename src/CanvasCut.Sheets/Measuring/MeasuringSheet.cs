@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Drawing.Pages;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Sheets;
 
@@ -16,13 +17,13 @@ public static class MeasuringSheet
     private const double HeadingMm = 2.5;
     private const double HeadingRoomMm = 6.3;
 
-    private static readonly ImmutableArray<string> First =
+    private static ImmutableArray<string> First =>
     [
-        "1. Frame as it will stand: straps tight, nothing leaning on it. Mind your footing; do not stand on the frame.",
-        "2. Datum: mark the ends of every bow where the cloth ends, P to port and S to starboard. An edge without a tube counts as a bow. Bow 1 is the forward one; everything is measured from it.",
-        "3. Centreline: mark half the girth on every bow and stretch a string from bow 1 to the last. Where a mark is off the string, write how far.",
-        "4. Take the measures below. Read every one twice, the crown three times, and take the tape off in between: one reading cannot show that it is wrong. A steel tape, one unit, and do not copy the first reading.",
-        "5. Height of ends: over any level common to all bows, such as the coaming; near enough to 1 cm.",
+        Say.Of("1. Frame as it will stand: straps tight, nothing leaning on it. Mind your footing; do not stand on the frame."),
+        Say.Of("2. Datum: mark the ends of every bow where the cloth ends, P to port and S to starboard. An edge without a tube counts as a bow. Bow 1 is the forward one; everything is measured from it."),
+        Say.Of("3. Centreline: mark half the girth on every bow and stretch a string from bow 1 to the last. Where a mark is off the string, write how far."),
+        Say.Of("4. Take the measures below. Read every one twice, the crown three times, and take the tape off in between: one reading cannot show that it is wrong. A steel tape, one unit, and do not copy the first reading."),
+        Say.Of("5. Height of ends: over any level common to all bows, such as the coaming; near enough to 1 cm."),
     ];
 
     /// <summary>The page.</summary>
@@ -43,27 +44,27 @@ public static class MeasuringSheet
             y -= HeadingRoomMm + BlankGrid.HeightOf(names.Length);
         }
 
-        figures.Add(new Lettering("Then: canvascut measure, with the readings in a file as docs/measuring.md shows. Nothing checks 8 to 10: measure those twice.", new(left, y - 4), TextMm));
+        figures.Add(new Lettering(Say.Of("Then: canvascut measure, with the readings in a file as docs/measuring.md shows. Nothing checks 8 to 10: measure those twice."), new(left, y - 4), TextMm));
         figures.Add(new Lettering(footer, new(left + FormMm, MarginMm - 3), TextMm, TextAnchor.Right));
-        return new("measuring-sheet", "Measuring sheet", paper.WidthMm, paper.HeightMm, figures.ToImmutable());
+        return new("measuring-sheet", Say.Of("Measuring sheet"), paper.WidthMm, paper.HeightMm, figures.ToImmutable());
     }
 
-    private static ImmutableArray<(string Heading, BlankGrid Grid, ImmutableArray<string> Names)> Grids { get; } =
+    private static ImmutableArray<(string Heading, BlankGrid Grid, ImmutableArray<string> Names)> Grids =>
     [
-        ("6. Bow by bow", Grid(("", 14), ("girth", 21), ("", 21), ("chord", 21), ("", 21), ("crown", 17), ("", 17), ("", 17), ("height of ends", 37)), ["bow 1", "bow 2", "bow 3", "bow 4", "bow 5"]),
-        ("7. From bow 1 along each edge, and the diagonals of each bay", Grid(("", 14), ("port station", 21.5), ("", 21.5), ("starboard station", 21.5), ("", 21.5), ("P before to S here", 21.5), ("", 21.5), ("S before to P here", 21.5), ("", 21.5)), ["bow 2", "bow 3", "bow 4", "bow 5"]),
-        ("Overall, from the first bow to the last; and the string", Grid(("", 14), ("P1 to last S", 21.5), ("", 21.5), ("S1 to last P", 21.5), ("", 21.5), ("string off the mark at bow 2, 3, 4, 5", 21.5), ("", 21.5), ("", 21.5), ("", 21.5)), ["overall"]),
-        ("8. Keep-outs, from both sides", Grid(("what", 42), ("station from, to", 24), ("", 24), ("from port edge, to", 24), ("", 24), ("from starboard edge, to", 24), ("", 24)), ["", "", ""]),
-        ("9. Panel, measured, not from its data sheet", Grid(("", 14), ("length, both edges", 21.5), ("", 21.5), ("width, both edges", 21.5), ("", 21.5), ("both diagonals", 21.5), ("", 21.5), ("thickness", 21.5), ("corner radius", 21.5)), ["outline"]),
-        ("10. Edge of the panel to the first cell; junction box and cable exit", Grid(("forward", 16.5), ("aft", 16.5), ("port", 16.5), ("starboard", 16.5), ("box from port, forward", 20), ("", 20), ("box length, width", 20), ("", 20), ("cable from port, forward", 20), ("", 20)), [""]),
+        (Say.Of("6. Bow by bow"), Grid(("", 14), (Say.Of("girth"), 21), ("", 21), (Say.Of("chord"), 21), ("", 21), (Say.Of("crown"), 17), ("", 17), ("", 17), (Say.Of("height of ends"), 37)), [Say.Of("bow 1"), Say.Of("bow 2"), Say.Of("bow 3"), Say.Of("bow 4"), Say.Of("bow 5")]),
+        (Say.Of("7. From bow 1 along each edge, and the diagonals of each bay"), Grid(("", 14), (Say.Of("port station"), 21.5), ("", 21.5), (Say.Of("starboard station"), 21.5), ("", 21.5), (Say.Of("P before to S here"), 21.5), ("", 21.5), (Say.Of("S before to P here"), 21.5), ("", 21.5)), [Say.Of("bow 2"), Say.Of("bow 3"), Say.Of("bow 4"), Say.Of("bow 5")]),
+        (Say.Of("Overall, from the first bow to the last; and the string"), Grid(("", 14), (Say.Of("P1 to last S"), 21.5), ("", 21.5), (Say.Of("S1 to last P"), 21.5), ("", 21.5), (Say.Of("string off the mark at bow 2, 3, 4, 5"), 21.5), ("", 21.5), ("", 21.5), ("", 21.5)), [Say.Of("overall")]),
+        (Say.Of("8. Keep-outs, from both sides"), Grid((Say.Of("what"), 42), (Say.Of("station from, to"), 24), ("", 24), (Say.Of("from port edge, to"), 24), ("", 24), (Say.Of("from starboard edge, to"), 24), ("", 24)), ["", "", ""]),
+        (Say.Of("9. Panel, measured, not from its data sheet"), Grid(("", 14), (Say.Of("length, both edges"), 21.5), ("", 21.5), (Say.Of("width, both edges"), 21.5), ("", 21.5), (Say.Of("both diagonals"), 21.5), ("", 21.5), (Say.Of("thickness"), 21.5), (Say.Of("corner radius"), 21.5)), [Say.Of("outline")]),
+        (Say.Of("10. Edge of the panel to the first cell; junction box and cable exit"), Grid((Say.Of("forward"), 16.5), (Say.Of("aft"), 16.5), (Say.Of("port"), 16.5), (Say.Of("starboard"), 16.5), (Say.Of("box from port, forward"), 20), ("", 20), (Say.Of("box length, width"), 20), ("", 20), (Say.Of("cable from port, forward"), 20), ("", 20)), [""]),
     ];
 
     private static BlankGrid Grid(params (string Head, double WidthMm)[] columns) => new([.. columns.Select(column => new Column(column.Head, column.WidthMm))]);
 
     private static IEnumerable<Figure> Head(Point corner)
     {
-        yield return new Lettering("Measuring sheet", corner - new Step(0, TitleMm), TitleMm, IsBold: true);
-        yield return new Lettering("Boat, date, who, unit:", corner - new Step(0, TitleMm + 6), TextMm);
+        yield return new Lettering(Say.Of("Measuring sheet"), corner - new Step(0, TitleMm), TitleMm, IsBold: true);
+        yield return new Lettering(Say.Of("Boat, date, who, unit:"), corner - new Step(0, TitleMm + 6), TextMm);
         yield return Stroke.Open(LineRole.Note, corner - new Step(-27, TitleMm + 6.5), corner - new Step(MeasuringSketch.WidthMm + 4 - FormMm, TitleMm + 6.5));
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Sheets;
 
@@ -28,11 +29,11 @@ internal static class MeasuringSketch
             yield return Stroke.Open(LineRole.Cut, new(LeftMm, y), new(RightMm, y));
             yield return new Lettering($"P{i + 1}", new(LeftMm - 1, y - 0.9), TextMm, TextAnchor.Right);
             yield return new Lettering($"S{i + 1}", new(RightMm + 1, y - 0.9), TextMm);
-            yield return new Lettering($"bow {i + 1}", new(RightMm + 8, y - 0.9), TextMm);
+            yield return new Lettering(Say.Of($"bow {i + 1}"), new(RightMm + 8, y - 0.9), TextMm);
         }
 
         yield return Stroke.Open(LineRole.Fold, new(42, 32.2), new(42, 71));
-        yield return new Lettering("centreline", new(43, 71.4), TextMm);
+        yield return new Lettering(Say.Of("centreline"), new(43, 71.4), TextMm);
         yield return Stroke.Open(LineRole.Mark, new(LeftMm, 68), new(LeftMm, 34));
         yield return Stroke.Open(LineRole.Mark, new(RightMm, 68), new(RightMm, 34));
         foreach (var (from, to) in new[] { (68.0, 51.0), (51.0, 34.0) })
@@ -46,11 +47,11 @@ internal static class MeasuringSketch
             yield return figure;
         }
 
-        yield return new Lettering("port stations", new(5, 51), TextMm, TextAnchor.Middle, 90);
-        yield return new Lettering("starboard", new(RightMm + 2, 58.5), TextMm);
-        yield return new Lettering("stations alike", new(RightMm + 2, 55.5), TextMm);
-        yield return new Lettering("P1-S2, S1-P2: diagonals of the bay", new(RightMm, 29.5), TextMm, TextAnchor.Right);
-        yield return new Lettering("P1-S3, S1-P3: overall, bow 1 to the last", new(RightMm, 26.5), TextMm, TextAnchor.Right);
+        yield return new Lettering(Say.Of("port stations"), new(5, 51), TextMm, TextAnchor.Middle, 90);
+        yield return new Lettering(Say.Of("starboard"), new(RightMm + 2, 58.5), TextMm);
+        yield return new Lettering(Say.Of("stations alike"), new(RightMm + 2, 55.5), TextMm);
+        yield return new Lettering(Say.Of("P1-S2, S1-P2: diagonals of the bay"), new(RightMm, 29.5), TextMm, TextAnchor.Right);
+        yield return new Lettering(Say.Of("P1-S3, S1-P3: overall, bow 1 to the last"), new(RightMm, 26.5), TextMm, TextAnchor.Right);
     }
 
     private static IEnumerable<Figure> Section()
@@ -60,12 +61,12 @@ internal static class MeasuringSketch
         yield return new Stroke(LineRole.Cut, [.. Enumerable.Range(0, 41).Select(i => On(arc, (i / 20.0) - 1, BaseY))], IsClosed: false);
         yield return Stroke.Open(LineRole.Fold, new(LeftMm, BaseY), new(RightMm, BaseY));
         yield return Stroke.Open(LineRole.Mark, new(42, BaseY), new(42, BaseY + arc.RiseMm));
-        yield return new Lettering("crown", new(43.2, BaseY + 3), TextMm);
-        yield return new Lettering("chord, a tight tape from P to S", new(42, BaseY - 4), TextMm, TextAnchor.Middle);
-        yield return new Lettering("girth, along the cloth from P to S", new(42, BaseY + 11.5), TextMm, TextAnchor.Middle);
+        yield return new Lettering(Say.Of("crown"), new(43.2, BaseY + 3), TextMm);
+        yield return new Lettering(Say.Of("chord, a tight tape from P to S"), new(42, BaseY - 4), TextMm, TextAnchor.Middle);
+        yield return new Lettering(Say.Of("girth, along the cloth from P to S"), new(42, BaseY + 11.5), TextMm, TextAnchor.Middle);
         yield return new Lettering("P", new(LeftMm - 3, BaseY - 0.9), TextMm);
         yield return new Lettering("S", new(RightMm + 1.5, BaseY - 0.9), TextMm);
-        yield return new Lettering("a bow from aft", new(0, 1), TextMm);
+        yield return new Lettering(Say.Of("a bow from aft"), new(0, 1), TextMm);
     }
 
     private static Point On(CircularArc arc, double part, double baseY)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Takeoff;
 using UnitsNet;
 
@@ -13,18 +14,18 @@ internal static class CutPlanLists
     public static IEnumerable<string> Sentences(CutPlan plan, SheetContext context)
     {
         string Text(Length length) => LengthText.Of(length, context.Units);
-        yield return $"Order {Text(plan.Ordered)} of a roll {Text(plan.Roll.Width)} wide. {ProofText.Of(plan, context.Units)}";
-        yield return FormattableString.Invariant($"{plan.Use * 100:0} % of the cloth becomes pieces. Outer face up; arrows point forward. Distances are from the cut end and from the selvage to the nearest point of the piece. The numbers are the order of cutting.");
+        yield return Say.Of($"Order {Text(plan.Ordered)} of a roll {Text(plan.Roll.Width)} wide. {ProofText.Of(plan, context.Units)}");
+        yield return Say.Of($"{plan.Use * 100:0} % of the cloth becomes pieces. Outer face up; arrows point forward. Distances are from the cut end and from the selvage to the nearest point of the piece. The numbers are the order of cutting.");
         if (plan.StraightCuts is { IsEmpty: false } cuts)
         {
-            yield return $"The roll can be cut straight across {Listed(cuts.Select(cut => $"at {Text(cut.At)}, after number {cut.After}"))}: short strokes beyond both selvages.";
+            yield return Say.Of($"The roll can be cut straight across {Listed(cuts.Select(cut => Say.Of($"at {Text(cut.At)}, after number {cut.After}")))}: short strokes beyond both selvages.");
         }
     }
 
     /// <summary>Where every piece lies, in the order of cutting.</summary>
     public static IEnumerable<ImmutableArray<string>> Pieces(CutPlan plan, SheetContext context) => plan.Placed.Select(placed =>
     {
-        var copy = placed.Piece.Title.Quantity > 1 ? $", {placed.Copy} of {placed.Piece.Title.Quantity}" : string.Empty;
+        var copy = placed.Piece.Title.Quantity > 1 ? Say.Of($", {placed.Copy} of {placed.Piece.Title.Quantity}") : string.Empty;
         return ImmutableArray.Create([$"{placed.Number}", placed.Piece.Title.Name + copy, .. Measures(placed.Outline.Bounds, context), TurnedText(placed.Quarters)]);
     });
 
@@ -36,8 +37,8 @@ internal static class CutPlanLists
         var measure = (widthMm - TurnedMm) * (context.Units == PrintUnits.Both ? 0.175 : 0.14);
         return new(
         [
-            new("No", 10), new("Piece", widthMm - 10 - TurnedMm - (4 * measure)), new("From the cut end", measure), new("From the selvage", measure),
-            new("Along the roll", measure), new("Across the roll", measure), new("Turned", TurnedMm),
+            new(Say.Of("No"), 10), new(Say.Of("Piece"), widthMm - 10 - TurnedMm - (4 * measure)), new(Say.Of("From the cut end"), measure), new(Say.Of("From the selvage"), measure),
+            new(Say.Of("Along the roll"), measure), new(Say.Of("Across the roll"), measure), new(Say.Of("Turned"), TurnedMm),
         ], widthMm < NarrowMm ? 1.8 : 2);
     }
 
@@ -50,7 +51,7 @@ internal static class CutPlanLists
     {
         const double NameMm = 34;
         var measure = (widthMm - NameMm) / 4;
-        return new([new("Worth keeping", NameMm), new("From the cut end", measure), new("From the selvage", measure), new("Along the roll", measure), new("Across the roll", measure)]);
+        return new([new(Say.Of("Worth keeping"), NameMm), new(Say.Of("From the cut end"), measure), new(Say.Of("From the selvage"), measure), new(Say.Of("Along the roll"), measure), new(Say.Of("Across the roll"), measure)]);
     }
 
     private static IEnumerable<string> Measures(Box box, SheetContext context) =>
@@ -58,15 +59,15 @@ internal static class CutPlanLists
 
     private static string TurnedText(int quarters) => quarters switch
     {
-        0 => "no",
-        1 => "quarter left",
-        2 => "end for end",
-        _ => "quarter right",
+        0 => Say.Of("no"),
+        1 => Say.Of("quarter left"),
+        2 => Say.Of("end for end"),
+        _ => Say.Of("quarter right"),
     };
 
     private static string Listed(IEnumerable<string> parts)
     {
         var all = parts.ToList();
-        return all.Count == 1 ? all[0] : $"{string.Join("; ", all.SkipLast(1))}; and {all[^1]}";
+        return all.Count == 1 ? all[0] : Say.Of($"{string.Join("; ", all.SkipLast(1))}; and {all[^1]}");
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Takeoff;
 using UnitsNet;
 
@@ -84,8 +85,8 @@ internal static class CutPlanPicture
         var free = new FreePlace(outline, [UsedLine(plan, view)], roomMm: 1);
         string[][] wordings =
         [
-            [$"{leftover.Name}, left over", $"{Text(leftover.Place.WidthMm)} × {Text(leftover.Place.HeightMm)}"],
-            [$"{leftover.Name}, left over", Text(leftover.Place.WidthMm), $"× {Text(leftover.Place.HeightMm)}"],
+            [Say.Of($"{leftover.Name}, left over"), $"{Text(leftover.Place.WidthMm)} × {Text(leftover.Place.HeightMm)}"],
+            [Say.Of($"{leftover.Name}, left over"), Text(leftover.Place.WidthMm), $"× {Text(leftover.Place.HeightMm)}"],
             [leftover.Name, Text(leftover.Place.WidthMm), $"× {Text(leftover.Place.HeightMm)}"],
             [leftover.Name],
         ];
@@ -97,12 +98,12 @@ internal static class CutPlanPicture
         string Text(Length length) => LengthText.Of(length, context.Units);
         return
         [
-            .. Dimension.Level(roll.Left, view.Of(new Point(plan.Used.Millimeters, 0)).X, roll.Top + 4, $"used {Text(plan.Used)}"),
-            .. Dimension.Level(roll.Left, roll.Right, roll.Top + 10, $"order {Text(plan.Ordered)}"),
-            .. Dimension.Upright(roll.Bottom, roll.Top, roll.Left - 5, $"roll {Text(plan.Roll.Width)}"),
+            .. Dimension.Level(roll.Left, view.Of(new Point(plan.Used.Millimeters, 0)).X, roll.Top + 4, Say.Of($"used {Text(plan.Used)}")),
+            .. Dimension.Level(roll.Left, roll.Right, roll.Top + 10, Say.Of($"order {Text(plan.Ordered)}")),
+            .. Dimension.Upright(roll.Bottom, roll.Top, roll.Left - 5, Say.Of($"roll {Text(plan.Roll.Width)}")),
             .. Arrows.Between(LineRole.Grain, new(roll.Left, roll.Bottom - 6), new(roll.Left + 30, roll.Bottom - 6), isTwoHeaded: true),
-            new Lettering($"warp, along the roll; scale {view.ScaleText}", new(roll.Left + 33, roll.Bottom - 7), 2.5),
-            new Lettering("cut end", new(roll.Left - 1, roll.Bottom - 3.5), 2, TextAnchor.Right),
+            new Lettering(Say.Of($"warp, along the roll; scale {view.ScaleText}"), new(roll.Left + 33, roll.Bottom - 7), 2.5),
+            new Lettering(Say.Of("cut end"), new(roll.Left - 1, roll.Bottom - 3.5), 2, TextAnchor.Right),
         ];
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Drawing;
+using CanvasCut.Language;
 using CanvasCut.Takeoff;
 
 namespace CanvasCut.Sheets;
@@ -29,7 +30,7 @@ public static class CutPlanSheet
         }
 
         var height = MarginMm - y;
-        return new("cut-plan", $"Cut plan, {context.JobName}", WidthMm, height, Figures.Moved(figures.ToImmutable(), new(0, height)));
+        return new("cut-plan", Say.Of($"Cut plan, {context.JobName}"), WidthMm, height, Figures.Moved(figures.ToImmutable(), new(0, height)));
 
         void Put((ImmutableArray<Figure> Figures, double HeightMm) block, double room)
         {
@@ -40,13 +41,13 @@ public static class CutPlanSheet
 
     /// <summary>The picture alone, as wide as a page leaves room for.</summary>
     public static Sheet Picture(CutPlan plan, SheetContext context, double widthMm) =>
-        new("cut-plan-picture", $"Cut plan, {context.JobName}", widthMm, CutPlanPicture.Of(plan, context, widthMm, out var figures), figures);
+        new("cut-plan-picture", Say.Of($"Cut plan, {context.JobName}"), widthMm, CutPlanPicture.Of(plan, context, widthMm, out var figures), figures);
 
     /// <summary>Title and sentences, hanging from the origin.</summary>
     private static (ImmutableArray<Figure> Figures, double HeightMm) Head(CutPlan plan, SheetContext context, double widthMm)
     {
         var figures = ImmutableArray.CreateBuilder<Figure>();
-        figures.Add(new Lettering($"Cut plan: {context.JobName}", new(0, -TitleMm), TitleMm, IsBold: true));
+        figures.Add(new Lettering(Say.Of($"Cut plan: {context.JobName}"), new(0, -TitleMm), TitleMm, IsBold: true));
         var y = -TitleMm - 6;
         var sentences = CutPlanLists.Sentences(plan, context).Append(context.Warning).Where(sentence => sentence.Length > 0);
         foreach (var (sentence, line) in sentences.SelectMany(sentence => TextWrap.Lines(sentence, widthMm, TextMm, isBold: true).Select(line => (sentence, line))))

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Takeoff;
 using UnitsNet;
 
@@ -70,9 +71,9 @@ internal static class PlacedFigures
         var (end, selvage) = (LengthText.Of(Length.FromMillimeters(place.Left), units), LengthText.Of(Length.FromMillimeters(place.Bottom), units));
         return
         [
-            [$"{end} from the cut end", $"{selvage} from the selvage"],
-            [$"{end} from the cut end, {selvage} from the selvage"],
-            [end, "from the cut end", selvage, "from the selvage"],
+            [Say.Of($"{end} from the cut end"), Say.Of($"{selvage} from the selvage")],
+            [Say.Of($"{end} from the cut end, {selvage} from the selvage")],
+            [end, Say.Of("from the cut end"), selvage, Say.Of("from the selvage")],
         ];
     }
 }

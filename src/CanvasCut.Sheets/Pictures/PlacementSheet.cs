@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Sheets;
@@ -45,7 +46,7 @@ public static class PlacementSheet
             .. new TopPicture(patterns, view, context.Units).Figures(),
             .. Figures.Moved([.. Head(context, view)], new(0, high + HeadMm)),
         ];
-        return new("placement", $"Placement, {context.JobName}", PictureMm, high + HeadMm - low, Figures.Moved(figures, new(0, -low)));
+        return new("placement", Say.Of($"Placement, {context.JobName}"), PictureMm, high + HeadMm - low, Figures.Moved(figures, new(0, -low)));
     }
 
     /// <summary>The marks, as rows for <see cref="MarksTable"/>.</summary>
@@ -59,20 +60,20 @@ public static class PlacementSheet
 
     /// <summary>The heads of the table of marks.</summary>
     internal static Table MarksTable(SheetContext context, double widthMm) =>
-        new([new("Mark on the top", widthMm - (2 * MeasureMm(context))), new("Station", MeasureMm(context)), new("Offset", MeasureMm(context))], 1.8);
+        new([new(Say.Of("Mark on the top"), widthMm - (2 * MeasureMm(context))), new(Say.Of("Station"), MeasureMm(context)), new(Say.Of("Offset"), MeasureMm(context))], 1.8);
 
     /// <summary>The heads of the table of diagonals.</summary>
     internal static Table DiagonalsTable(SheetContext context, double widthMm) =>
-        new([new("Equal in pairs when the marks are square", widthMm - MeasureMm(context)), new("Diagonal", MeasureMm(context))], 1.8);
+        new([new(Say.Of("Equal in pairs when the marks are square"), widthMm - MeasureMm(context)), new(Say.Of("Diagonal"), MeasureMm(context))], 1.8);
 
     private static double MeasureMm(SheetContext context) => context.Units == PrintUnits.Both ? 42 : 28;
 
     /// <summary>Title and scale, hanging from the top of the sheet.</summary>
     private static IEnumerable<Figure> Head(SheetContext context, View view)
     {
-        yield return new Lettering($"Placement: {context.JobName}", new(MarginMm, -MarginMm - 5), 5, IsBold: true);
+        yield return new Lettering(Say.Of($"Placement: {context.JobName}"), new(MarginMm, -MarginMm - 5), 5, IsBold: true);
         yield return new Lettering(
-            $"The top from above, laid flat, scale {view.ScaleText}. Stations run aft from the forward edge, offsets from the centreline.",
+            Say.Of($"The top from above, laid flat, scale {view.ScaleText}. Stations run aft from the forward edge, offsets from the centreline."),
             new(MarginMm, -MarginMm - 11),
             2.5);
         if (context.Warning.Length > 0)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Sheets;
@@ -121,7 +122,7 @@ internal sealed class ShapePicture
         return
         [
             .. Arrows.Between(LineRole.Note, edge + (along * FromMm), edge + (along * (FromMm + LengthMm)), isTwoHeaded: false),
-            new Lettering("FORWARD", edge + (along * (FromMm + LengthMm)) + new Step(2, 0), 3, IsBold: true),
+            new Lettering(Say.Of("FORWARD"), edge + (along * (FromMm + LengthMm)) + new Step(2, 0), 3, IsBold: true),
         ];
     }
 
@@ -130,19 +131,19 @@ internal sealed class ShapePicture
         var (mounted, half) = (_patterns.Mounted, _top.Right);
         foreach (var (i, tube) in _space.Tubes.Index())
         {
-            yield return ($"bow {i + 1}", view.Of(Isometric.Of(tube.StarboardEnd)));
+            yield return (Say.Of($"bow {i + 1}"), view.Of(Isometric.Of(tube.StarboardEnd)));
         }
 
-        yield return ("panel, cells grey", view.Of(OnCloth(mounted.CellBox.Center)));
-        yield return ("carrier", view.Of(OnCloth(new(mounted.CarrierBox.Right, mounted.CarrierBox.Center.Y))));
+        yield return (Say.Of("panel, cells grey"), view.Of(OnCloth(mounted.CellBox.Center)));
+        yield return (Say.Of("carrier"), view.Of(OnCloth(new(mounted.CarrierBox.Right, mounted.CarrierBox.Center.Y))));
         foreach (var keepOut in _patterns.Job.Top.KeepOuts)
         {
             yield return (keepOut.Name, view.Of(OnCloth(Plan.Of(keepOut).Shared(_top).Center)));
         }
 
         // A quarter from the aft edge there is hardly ever a bow.
-        yield return ("port edge", view.Of(OnCloth(new(-half, _top.Bottom * 0.75))));
-        yield return ("starboard edge", view.Of(OnCloth(new(half, _top.Bottom * 0.75))));
+        yield return (Say.Of("port edge"), view.Of(OnCloth(new(-half, _top.Bottom * 0.75))));
+        yield return (Say.Of("starboard edge"), view.Of(OnCloth(new(half, _top.Bottom * 0.75))));
     }
 
     private Point OnCloth(Point plan) => Isometric.Of(_space.Surface.PointAt(Plan.PlaceOf(plan)));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Sheets;
@@ -21,7 +22,7 @@ public static class ShapeSheet
 
     /// <summary>Why there is no picture, in a sentence; null when there is one.</summary>
     public static string? WhyNot(PatternSet patterns) => patterns.Surface is { IsKnown: false } unknown
-        ? $"The top's shape in space is not known: the job does not give {string.Join(", ", unknown.Missing)}."
+        ? Say.Of($"The top's shape in space is not known: the job does not give {string.Join(", ", unknown.Missing)}.")
         : null;
 
     private static Sheet Of(PatternSet patterns, TopSurface surface, SheetContext context)
@@ -31,18 +32,18 @@ public static class ShapeSheet
         var view = View.Fitting(bounds, new Box(MarginMm + RoomMm, 0, WidthMm - MarginMm - RoomMm, TallestMm));
         var frame = new Box(MarginMm, view.Of(bounds).Bottom - RoomMm + 4, WidthMm - MarginMm, view.Of(bounds).Top + RoomAboveMm);
         ImmutableArray<Figure> figures = [.. picture.Figures(view, frame), .. Figures.Moved([.. Head(context, view)], new(0, frame.Top + HeadMm))];
-        return new("top-shape", $"Top in space, {context.JobName}", WidthMm, frame.Top + HeadMm - frame.Bottom, Figures.Moved(figures, new(0, -frame.Bottom)));
+        return new("top-shape", Say.Of($"Top in space, {context.JobName}"), WidthMm, frame.Top + HeadMm - frame.Bottom, Figures.Moved(figures, new(0, -frame.Bottom)));
     }
 
     /// <summary>Title and notes, hanging from the top of the sheet.</summary>
     private static IEnumerable<Figure> Head(SheetContext context, View view)
     {
-        yield return new Lettering($"The top in space: {context.JobName}", new(MarginMm, -MarginMm - 5), 5, IsBold: true);
+        yield return new Lettering(Say.Of($"The top in space: {context.JobName}"), new(MarginMm, -MarginMm - 5), 5, IsBold: true);
         yield return new Lettering(
-            $"Isometric, seen from aft and starboard and from above. Athwart, fore and aft on the level, and upright, lengths are true at {view.ScaleText}.",
+            Say.Of($"Isometric, seen from aft and starboard and from above. Athwart, fore and aft on the level, and upright, lengths are true at {view.ScaleText}."),
             new(MarginMm, -MarginMm - 11),
             2.5);
-        yield return new Lettering("Dashed: hidden under the cloth. Pockets and weather strips are not drawn.", new(MarginMm, -MarginMm - 15.5), 2.5);
+        yield return new Lettering(Say.Of("Dashed: hidden under the cloth. Pockets and weather strips are not drawn."), new(MarginMm, -MarginMm - 15.5), 2.5);
         if (context.Warning.Length > 0)
         {
             yield return new Lettering(context.Warning, new(MarginMm, -MarginMm - 21.5), 3, IsBold: true);

@@ -3,6 +3,7 @@ using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -56,7 +57,7 @@ internal sealed class SidePicture
         }
 
         var picture = new SidePicture(patterns, PanelProfile.Of(patterns.Job, patterns.Mounted, surface)[1], units);
-        return new("side", "The panel over the bows", WidthMm, picture.HeightMm, [.. picture.Figures()]);
+        return new("side", Say.Of("The panel over the bows"), WidthMm, picture.HeightMm, [.. picture.Figures()]);
     }
 
     private IEnumerable<Figure> Figures() =>
@@ -68,9 +69,9 @@ internal sealed class SidePicture
         new Stroke(LineRole.Cut, [.. StripLine().Select(At)], IsClosed: false),
         .. _profile.Tubes.SelectMany(tube => Label(tube.At.Millimeters, Words(tube), HeightMm - 4)),
         .. Sharpest(),
-        new Lettering("forward", new(MarginMm, 1.4), TextMm),
-        new Lettering("aft", new(WidthMm - MarginMm, 1.4), TextMm, TextAnchor.Right),
-        new Lettering(Times > 1 ? FormattableString.Invariant($"heights drawn {Times:0} times as large as lengths") : "heights and lengths at one scale", new(WidthMm / 2, 1.4), TextMm, TextAnchor.Middle),
+        new Lettering(Say.Of("forward"), new(MarginMm, 1.4), TextMm),
+        new Lettering(Say.Of("aft"), new(WidthMm - MarginMm, 1.4), TextMm, TextAnchor.Right),
+        new Lettering(Times > 1 ? Say.Of($"heights drawn {Times:0} times as large as lengths") : Say.Of("heights and lengths at one scale"), new(WidthMm / 2, 1.4), TextMm, TextAnchor.Middle),
     ];
 
     /// <summary>From a little before the first of bows and fastenings to a little after the last.</summary>
@@ -101,7 +102,7 @@ internal sealed class SidePicture
             new Tint(circle, 0.3),
             Stroke.Closed(LineRole.Mark, circle),
             Stroke.Open(LineRole.Note, top - new Step(0, (2 * radius) + 0.6), new(top.X, NamesMm + TextMm + 0.8)),
-            new Lettering($"bow {index + 1}", new(top.X, NamesMm), TextMm, TextAnchor.Middle),
+            new Lettering(Say.Of($"bow {index + 1}"), new(top.X, NamesMm), TextMm, TextAnchor.Middle),
         ];
     }
 
@@ -119,16 +120,16 @@ internal sealed class SidePicture
 
     private string Words(TubeUnder tube) => tube.IsTouched
         ? RadiusText(tube.Radius)
-        : $"stands {LengthText.Of(tube.StandsOff, _units)} off";
+        : Say.Of($"stands {LengthText.Of(tube.StandsOff, _units)} off");
 
     private IEnumerable<Figure> Sharpest()
     {
         var (radius, at) = _profile.Strip.Sharpest;
         var isOnTube = _profile.Tubes.Any(tube => tube.IsTouched && Math.Abs(tube.At.Millimeters - at) < 1e-6);
-        return isOnTube || double.IsInfinity(radius) ? [] : Label(at, $"{RadiusText(Length.FromMillimeters(radius))}, the sharpest", HeightMm - 9);
+        return isOnTube || double.IsInfinity(radius) ? [] : Label(at, Say.Of($"{RadiusText(Length.FromMillimeters(radius))}, the sharpest"), HeightMm - 9);
     }
 
-    private string RadiusText(Length? radius) => radius is { } known ? $"R {LengthText.Of(Length.FromMillimeters(Math.Round(known.Millimeters)), _units)}" : "straight";
+    private string RadiusText(Length? radius) => radius is { } known ? $"R {LengthText.Of(Length.FromMillimeters(Math.Round(known.Millimeters)), _units)}" : Say.Of("straight");
 
     /// <summary>Words over a place of the panel, with a line down to it.</summary>
     private IEnumerable<Figure> Label(double atMm, string text, double y)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -33,7 +34,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
     private IEnumerable<Figure> Tubes() => _top.Bows.SelectMany((bow, i) => new Figure[]
     {
         new Tint(view.Of(Outline.Of(Plan.BandOf(_top, bow))), 0.25),
-        new Lettering($"bow {i + 1}", view.Of(new Point(_top.Width.Millimeters / 2, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),
+        new Lettering(Say.Of($"bow {i + 1}"), view.Of(new Point(_top.Width.Millimeters / 2, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),
     });
 
     /// <summary>The tubes' edges again, over everything, to show where one runs under the panel.</summary>
@@ -65,7 +66,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             yield return figure;
         }
 
-        yield return new Lettering("FORWARD", top + new Step(3, 5), 3, IsBold: true);
+        yield return new Lettering(Say.Of("FORWARD"), top + new Step(3, 5), 3, IsBold: true);
     }
 
     private IEnumerable<Figure> Mounted()
@@ -109,17 +110,17 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         var mounted = _mounted.Fastened;
         if (_mounted.JunctionBox is { } box)
         {
-            yield return ("junction box", view.Of(box.Center));
+            yield return (Say.Of("junction box"), view.Of(box.Center));
         }
 
         if (_mounted.CableExit is { } exit)
         {
-            yield return ("cable exit", view.Of(exit));
+            yield return (Say.Of("cable exit"), view.Of(exit));
         }
 
         foreach (var zipper in mounted.Zippers)
         {
-            yield return ($"{Words.Of(zipper.Side)} zipper", view.Of(zipper.Line.From.Toward(zipper.Line.To, 0.3)));
+            yield return (Say.Of($"{Words.Of(zipper.Side)} zipper"), view.Of(zipper.Line.From.Toward(zipper.Line.To, 0.3)));
         }
 
         foreach (var flap in mounted.Flaps)
@@ -129,16 +130,16 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
 
         foreach (var strip in mounted.Strips)
         {
-            yield return (mounted.Strips.Length > 1 ? $"{Words.Of(strip.Side)} weather strip" : "weather strip", view.Of(new Point(strip.Finished.Left + (strip.Finished.WidthMm * 0.7), strip.SeamY)));
+            yield return (mounted.Strips.Length > 1 ? Say.Of($"{Words.Of(strip.Side)} weather strip") : Say.Of("weather strip"), view.Of(new Point(strip.Finished.Left + (strip.Finished.WidthMm * 0.7), strip.SeamY)));
         }
 
-        yield return ("corner pocket", view.Of(mounted.Pockets[^1].Outline.Bounds.Center));
+        yield return (Say.Of("corner pocket"), view.Of(mounted.Pockets[^1].Outline.Bounds.Center));
         foreach (var keepOut in _top.KeepOuts)
         {
             yield return (keepOut.Name, view.Of(Plan.Of(keepOut).Center));
         }
 
-        yield return ("panel, cells grey", view.Of(_mounted.CellBox.Center));
+        yield return (Say.Of("panel, cells grey"), view.Of(_mounted.CellBox.Center));
     }
 
     private IEnumerable<Figure> Sizes()
@@ -146,10 +147,10 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         var (whole, carrier) = (view.Of(Plan.Of(_top)), view.Of(_mounted.CarrierBox));
         return
         [
-            .. Dimension.Level(whole.Left, whole.Right, whole.Bottom - 12, $"top {Text(_top.Width)}"),
-            .. Dimension.Upright(whole.Bottom, whole.Top, whole.Left - 12, $"top {Text(_top.Length)}"),
-            .. Dimension.Level(carrier.Left, carrier.Right, whole.Bottom - 6, $"carrier {Text(Length.FromMillimeters(_mounted.CarrierBox.WidthMm))}"),
-            .. Dimension.Upright(carrier.Bottom, carrier.Top, whole.Left - 5, $"carrier {Text(Length.FromMillimeters(_mounted.CarrierBox.HeightMm))}"),
+            .. Dimension.Level(whole.Left, whole.Right, whole.Bottom - 12, Say.Of($"top {Text(_top.Width)}")),
+            .. Dimension.Upright(whole.Bottom, whole.Top, whole.Left - 12, Say.Of($"top {Text(_top.Length)}")),
+            .. Dimension.Level(carrier.Left, carrier.Right, whole.Bottom - 6, Say.Of($"carrier {Text(Length.FromMillimeters(_mounted.CarrierBox.WidthMm))}")),
+            .. Dimension.Upright(carrier.Bottom, carrier.Top, whole.Left - 5, Say.Of($"carrier {Text(Length.FromMillimeters(_mounted.CarrierBox.HeightMm))}")),
         ];
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Sheets;
 
@@ -20,11 +21,11 @@ internal static class Arrows
     public static Block Forward(double heightMm)
     {
         const double TextMm = 3;
-        var width = TextWidth.Of("FORWARD", TextMm, isBold: true);
+        var width = TextWidth.Of(Say.Of("FORWARD"), TextMm, isBold: true);
         return new(
         [
             .. Between(LineRole.Note, new(width / 2, TextMm + 2), new(width / 2, heightMm), isTwoHeaded: false),
-            new Lettering("FORWARD", new(width / 2, 0), TextMm, TextAnchor.Middle, IsBold: true),
+            new Lettering(Say.Of("FORWARD"), new(width / 2, 0), TextMm, TextAnchor.Middle, IsBold: true),
         ],
             width,
             heightMm);
@@ -36,8 +37,8 @@ internal static class Arrows
         const double TextMm = 2.5;
         const double RoomMm = 6;
         return isUpright
-            ? new([.. Between(LineRole.Grain, new(RoomMm, 0), new(RoomMm, lengthMm), true), new Lettering("warp", new(RoomMm - 2.8, lengthMm / 2), TextMm, TextAnchor.Middle, 90)], RoomMm + 2, lengthMm)
-            : new([.. Between(LineRole.Grain, new(0, 2), new(lengthMm, 2), true), new Lettering("warp", new(lengthMm / 2, 4), TextMm, TextAnchor.Middle)], lengthMm, RoomMm + 2);
+            ? new([.. Between(LineRole.Grain, new(RoomMm, 0), new(RoomMm, lengthMm), true), new Lettering(Say.Of("warp"), new(RoomMm - 2.8, lengthMm / 2), TextMm, TextAnchor.Middle, 90)], RoomMm + 2, lengthMm)
+            : new([.. Between(LineRole.Grain, new(0, 2), new(lengthMm, 2), true), new Lettering(Say.Of("warp"), new(lengthMm / 2, 4), TextMm, TextAnchor.Middle)], lengthMm, RoomMm + 2);
     }
 
     private static Stroke Head(LineRole role, Point from, Point to)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Sheets;
 
@@ -20,6 +21,6 @@ public static class DxfSheet
             left += drawing.Size.WidthMm + GapMm;
         }
 
-        return new("pieces", "All pieces", left - GapMm, drawings.Max(drawing => drawing.Size.HeightMm), figures.ToImmutable());
+        return new("pieces", Say.Of("All pieces"), left - GapMm, drawings.Max(drawing => drawing.Size.HeightMm), figures.ToImmutable());
     }
 }

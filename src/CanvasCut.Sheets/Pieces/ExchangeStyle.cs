@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Sheets;
@@ -16,7 +17,7 @@ public static class ExchangeStyle
     public static PatternStyle Of(ImmutableArray<PieceDrawing> drawings, PatternSet patterns, SheetContext context) => new(
         context.JobName,
         Size,
-        $"CanvasCut {context.Version}",
+        Say.Of($"CanvasCut {context.Version}"),
         [.. drawings.Select(drawing => Block(drawing, patterns.Job.Workshop.Cloth.Name, context))]);
 
     private static PatternBlock Block(PieceDrawing drawing, string cloth, SheetContext context)
@@ -45,8 +46,8 @@ public static class ExchangeStyle
 
     private static IEnumerable<string> Annotations(PatternPiece piece, SheetContext context) =>
     [
-        piece.Title.Hand == Hand.Neither ? piece.Title.Name : $"{piece.Title.Name}, not to be mirrored",
-        $"{piece.Title.Face}, warp {Words.Of(piece.Warp)}, forward is up",
+        piece.Title.Hand == Hand.Neither ? piece.Title.Name : Say.Of($"{piece.Title.Name}, not to be mirrored"),
+        Say.Of($"{piece.Title.Face}, warp {Words.Of(piece.Warp)}, forward is up"),
         .. piece.Notes,
         .. context.Warning.Length > 0 ? [context.Warning] : ImmutableArray<string>.Empty,
     ];

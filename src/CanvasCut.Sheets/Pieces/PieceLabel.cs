@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -29,7 +30,7 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
     private const double WidestBesideMm = 58;
 
     /// <summary>Written so that it reads backwards, or not at all, on a piece that lies face down.</summary>
-    private const string FaceWords = "THIS SIDE UP";
+    private static string FaceWords => Say.Of("THIS SIDE UP");
 
     private ImmutableArray<Line> LinesWithin(double widthMm) =>
     [
@@ -37,22 +38,22 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
         {
             Piece.Title.Name,
             FaceWords,
-            $"Job: {Context.JobName}",
-            $"Piece {Number} of {Of} · cut {Piece.Title.Quantity}{HandWords}",
-            $"{Capital(Piece.Title.Face)} · warp {Words.Of(Piece.Warp)}",
-            $"Finished {SizeText(Piece.FinishedSize)}",
-            $"Cut {SizeText(Piece.CutSize)}",
-            $"Cloth: {Cloth}",
+            Say.Of($"Job: {Context.JobName}"),
+            Say.Of($"Piece {Number} of {Of} · cut {Piece.Title.Quantity}{HandWords}"),
+            Say.Of($"{Capital(Piece.Title.Face)} · warp {Words.Of(Piece.Warp)}"),
+            Say.Of($"Finished {SizeText(Piece.FinishedSize)}"),
+            Say.Of($"Cut {SizeText(Piece.CutSize)}"),
+            Say.Of($"Cloth: {Cloth}"),
         }.Concat(Piece.Notes)
-            .Append($"CanvasCut {Context.Version}")
+            .Append(Say.Of($"CanvasCut {Context.Version}"))
             .Concat(Context.Warning.Length > 0 ? [Context.Warning] : [])
             .SelectMany((line, i) => TextWrap.Lines(line, widthMm, HeightMm, i < 2).Select(part => new Line(part, i < 2))),
     ];
 
     private string HandWords => Piece.Title.Hand switch
     {
-        Hand.Port => " · PORT",
-        Hand.Starboard => " · STARBOARD",
+        Hand.Port => Say.Of(" · PORT"),
+        Hand.Starboard => Say.Of(" · STARBOARD"),
         _ => string.Empty,
     };
 
@@ -82,7 +83,7 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
     }
 
     private string SizeText((Length Athwart, Length ForeAft) size) =>
-        $"{LengthText.Of(size.Athwart, Context.Units)} athwart × {LengthText.Of(size.ForeAft, Context.Units)} fore and aft";
+        Say.Of($"{LengthText.Of(size.Athwart, Context.Units)} athwart × {LengthText.Of(size.ForeAft, Context.Units)} fore and aft");
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 

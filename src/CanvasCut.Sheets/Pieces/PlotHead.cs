@@ -1,6 +1,7 @@
 using CanvasCut.Drawing;
 using CanvasCut.Drawing.Pages;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Sheets;
 
@@ -41,9 +42,9 @@ internal static class PlotHead
     {
         yield return (title, TitleMm);
         yield return (context.JobName, TextMm);
-        yield return ("Print at 100 % (\"actual size\"), never \"fit\". Measure the squares both ways before you cut: half a millimetre off in 100 mm is the most.", TextMm);
-        yield return ("Each piece is drawn once; its label says how often it is cut. Cut cloth by the thickest line only.", TextMm);
-        yield return ($"CanvasCut {context.Version}", TextMm);
+        yield return (Say.Of("Print at 100 % (\"actual size\"), never \"fit\". Measure the squares both ways before you cut: half a millimetre off in 100 mm is the most."), TextMm);
+        yield return (Say.Of("Each piece is drawn once; its label says how often it is cut. Cut cloth by the thickest line only."), TextMm);
+        yield return (Say.Of($"CanvasCut {context.Version}"), TextMm);
         if (context.Warning.Length > 0)
         {
             yield return (context.Warning, TitleMm);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Nesting;
 
 namespace CanvasCut.Sheets;
@@ -16,7 +17,7 @@ public static class RollSheets
     private const double BetweenMm = 10;
 
     /// <summary>No shorter than any title, so that the head is no higher than reckoned with.</summary>
-    private const string LongestTitle = "Pieces true size, sheet 100 of 100";
+    private static string LongestTitle => Say.Of("Pieces true size, sheet 100 of 100");
 
     /// <summary>Fewer orders than for cloth: paper is cheap.</summary>
     private const int OrdersTried = 400;
@@ -41,7 +42,7 @@ public static class RollSheets
             return [];
         }
 
-        var sheets = parts.Select((part, i) => SheetOf(part, paper, context, parts.Count == 1 ? string.Empty : $", sheet {i + 1} of {parts.Count}"));
+        var sheets = parts.Select((part, i) => SheetOf(part, paper, context, parts.Count == 1 ? string.Empty : Say.Of($", sheet {i + 1} of {parts.Count}")));
         return [.. sheets.Select(sheet => workshop.Plot.SingleStroke ? sheet with { Figures = StrokeLetters.In(sheet.Figures) } : sheet)];
     }
 
@@ -65,7 +66,7 @@ public static class RollSheets
     {
         var layout = part.Layout!;
         var figures = layout.Placements.OrderBy(placement => placement.Item).SelectMany(placement => OnPaper(part.Drawings[placement.Item], placement, paper));
-        var title = "Pieces true size" + which;
+        var title = Say.Of("Pieces true size") + which;
         var head = PlotHead.Of(title, context, paper.UsableMm);
         var headAt = new Step(paper.MarginMm, layout.LengthMm + paper.MarginMm + BetweenMm);
         return new("roll", $"{title}, {context.JobName}", paper.WidthMm, headAt.Y + head.HeightMm + paper.MarginMm, [.. figures, .. Figures.Moved(head.Figures, headAt)]);

@@ -3,6 +3,7 @@ using System.Globalization;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 using UnitsNet;
@@ -20,14 +21,14 @@ internal static class CareCard
     /// <summary>Adds the card.</summary>
     public static void Add(Flow flow, PatternSet patterns, CarePlan plan)
     {
-        flow.Title("Stow it");
+        flow.Title(Say.Of("Stow it"));
         foreach (var (i, line) in Stowing(patterns).Index())
         {
             Put(flow, line, new Lettering((i + 1).ToString(CultureInfo.InvariantCulture), new(0, -TextMm), TextMm, IsBold: true));
         }
 
         flow.Block([], 5);
-        flow.Title("Every six months");
+        flow.Title(Say.Of("Every six months"));
         foreach (var line in plan.SixMonthCheck)
         {
             Put(flow, line, Stroke.Closed(LineRole.Cut, Outline.Of(new Box(0, -TextMm - 0.8, TextMm + 1.6, 0.8))));
@@ -38,22 +39,22 @@ internal static class CareCard
     {
         var (job, box) = (patterns.Job, patterns.Mounted.CarrierBox);
         string Size(double mm) => LengthText.Of(Length.FromMillimeters(mm), job.Units);
-        yield return "Rinse off salt and let it dry: cloth put away wet shrinks and grows mould.";
-        yield return $"Lay it flat, never rolled or folded. It takes {Size(box.WidthMm)} × {Size(box.HeightMm)}.";
+        yield return Say.Of("Rinse off salt and let it dry: cloth put away wet shrinks and grows mould.");
+        yield return Say.Of($"Lay it flat, never rolled or folded. It takes {Size(box.WidthMm)} × {Size(box.HeightMm)}.");
         yield return job.Panel.Limits.MinBendRadius is { } radius
-            ? $"Never bend it tighter than {LengthText.Of(radius, job.Units)}, the maker's radius, and not at all below freezing."
-            : "Ask the maker how far it may be bent; till then not at all, and never below freezing.";
-        yield return "Face to something soft, nothing on top, the box and the cable free, no crease over a cell.";
-        yield return "Cover the face: a panel in light is live. Caps on the connectors.";
+            ? Say.Of($"Never bend it tighter than {LengthText.Of(radius, job.Units)}, the maker's radius, and not at all below freezing.")
+            : Say.Of("Ask the maker how far it may be bent; till then not at all, and never below freezing.");
+        yield return Say.Of("Face to something soft, nothing on top, the box and the cable free, no crease over a cell.");
+        yield return Say.Of("Cover the face: a panel in light is live. Caps on the connectors.");
         if (!job.Fastenings.Mount.Uses(MountKind.Zipper))
         {
-            yield return "No weight on the flaps and what they carry.";
+            yield return Say.Of("No weight on the flaps and what they carry.");
             yield break;
         }
 
         yield return job.Fastenings.WeatherStrip.Edges.IsEmpty
-            ? "No weight on the zipper teeth; the halves on the top hang free."
-            : "No weight on the zipper teeth; lay the strip over the halves that stay on the top.";
+            ? Say.Of("No weight on the zipper teeth; the halves on the top hang free.")
+            : Say.Of("No weight on the zipper teeth; lay the strip over the halves that stay on the top.");
     }
 
     private static void Put(Flow flow, string text, Figure sign)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 
@@ -19,23 +20,23 @@ public static class CareSheets
         CareCard.Add(flow, patterns, plan);
         flow.NewPage();
         Calendar(flow, plan, patterns.Job);
-        return flow.Pages("care", $"Care, {context.JobName}", context.Footer);
+        return flow.Pages("care", Say.Of($"Care, {context.JobName}"), context.Footer);
     }
 
     private static void Calendar(Flow flow, CarePlan plan, CarrierJob job)
     {
-        flow.Title("Care calendar");
+        flow.Title(Say.Of("Care calendar"));
         flow.Text(job.Care.Fitted is null
-            ? "The months count from the day of fitting. Write that day into the job file, as in fitted = 2027-04-01 under [care], and this page has dates and a calendar file lies beside it."
-            : "The dates count from the day of fitting in the job file; care.ics holds the same for a calendar program.");
+            ? Say.Of("The months count from the day of fitting. Write that day into the job file, as in fitted = 2027-04-01 under [care], and this page has dates and a calendar file lies beside it.")
+            : Say.Of("The dates count from the day of fitting in the job file; care.ics holds the same for a calendar program."));
         flow.Text(CarePlan.FirstWindOf(job.Fastenings.Mount), isBold: true);
-        flow.Heading("What is due when");
-        var due = new Table([new("When", 44), new("What", flow.WidthMm - 44 - 24), new("Done on", 24)], 2.4);
+        flow.Heading(Say.Of("What is due when"));
+        var due = new Table([new(Say.Of("When"), 44), new(Say.Of("What"), flow.WidthMm - 44 - 24), new(Say.Of("Done on"), 24)], 2.4);
         flow.Rows(due, plan.Visits.Select(visit => ImmutableArray.Create(visit.When, string.Join("; ", visit.Tasks.Select(task => task.Name)), string.Empty)));
-        flow.Heading("How");
-        var how = new Table([new("What", 40), new("First, then every", 32), new("How", flow.WidthMm - 72 - 52), new("Where the time comes from", 52)], 2);
+        flow.Heading(Say.Of("How"));
+        var how = new Table([new(Say.Of("What"), 40), new(Say.Of("First, then every"), 32), new(Say.Of("How"), flow.WidthMm - 72 - 52), new(Say.Of("Where the time comes from"), 52)], 2);
         flow.Rows(how, plan.Tasks.Select(task => ImmutableArray.Create(task.Name, DueText(task.Due), task.Do, task.Source)));
     }
 
-    private static string DueText(CareDue due) => FormattableString.Invariant($"{due.FirstMonths} months, then every {due.EveryMonths}");
+    private static string DueText(CareDue due) => Say.Of($"{due.FirstMonths} months, then every {due.EveryMonths}");
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Sheets;
@@ -11,19 +12,19 @@ public static class Cautions
     /// <summary>The cautions, with the wind at which this panel comes off.</summary>
     public static ImmutableArray<string> For(PatternSet patterns) =>
     [
-        "The panel maker's sheet goes before anything printed here: bend radius, mounting, wind, bonding. Stitch no panel unless its maker allows it.",
-        $"{OffAt(patterns)} {WindOf(patterns.Job.Panel)} The figures are for new parts in steady gusts; flutter is not reckoned.",
-        "Cells on hot cloth can pass 80 °C: do not touch the panel in the sun, and keep nothing that burns against its back.",
-        "A panel in light is live. Cover it before working on the cable; follow local codes and ask a licensed electrician where they require one.",
-        "Work on a top is work at height on a moving boat: have a second person and do not lean on the cloth or the tubes.",
-        "A hot knife burns and its smoke is unhealthy: work in moving air. Adhesives and solvents: follow the maker's safety sheet.",
-        "Nothing here claims that frame, cloth or fastening is strong enough, nor fire rating, nor use on the road.",
+        Say.Of("The panel maker's sheet goes before anything printed here: bend radius, mounting, wind, bonding. Stitch no panel unless its maker allows it."),
+        Say.Of($"{OffAt(patterns)} {WindOf(patterns.Job.Panel)} The figures are for new parts in steady gusts; flutter is not reckoned."),
+        Say.Of("Cells on hot cloth can pass 80 °C: do not touch the panel in the sun, and keep nothing that burns against its back."),
+        Say.Of("A panel in light is live. Cover it before working on the cable; follow local codes and ask a licensed electrician where they require one."),
+        Say.Of("Work on a top is work at height on a moving boat: have a second person and do not lean on the cloth or the tubes."),
+        Say.Of("A hot knife burns and its smoke is unhealthy: work in moving air. Adhesives and solvents: follow the maker's safety sheet."),
+        Say.Of("Nothing here claims that frame, cloth or fastening is strong enough, nor fire rating, nor use on the road."),
     ];
 
     private static string OffAt(PatternSet patterns) =>
-        FormattableString.Invariant($"Take the panel off before gusts of {HoldDown.Of(patterns.Job, patterns.Mounted).OffAt.Knots:0} kn.");
+        Say.Of($"Take the panel off before gusts of {HoldDown.Of(patterns.Job, patterns.Mounted).OffAt.Knots:0} kn.");
 
     private static string WindOf(SolarPanel panel) => panel.Limits.MaxWind is { } wind
-        ? FormattableString.Invariant($"This panel's maker wants it off at {wind.Knots:0.#} kn ({wind.MetersPerSecond:0.#} m/s).")
-        : "One maker's manual excludes use above 45 mph (39 kn), so ask yours.";
+        ? Say.Of($"This panel's maker wants it off at {wind.Knots:0.#} kn ({wind.MetersPerSecond:0.#} m/s).")
+        : Say.Of("One maker's manual excludes use above 45 mph (39 kn), so ask yours.");
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
+using CanvasCut.Language;
 
 namespace CanvasCut.Sheets;
 
@@ -9,7 +10,7 @@ namespace CanvasCut.Sheets;
 public sealed record CheckRow(CheckResult Check, int Alike)
 {
     /// <summary>What was checked, and how many more of the kind.</summary>
-    public string Subject => Alike == 1 ? Check.Subject : $"{Check.Subject}; {Alike - 1} more with more to spare";
+    public string Subject => Alike == 1 ? Check.Subject : Say.Of($"{Check.Subject}; {Alike - 1} more with more to spare");
 }
 
 /// <summary>Brings a long list of checks down to what a reader needs.</summary>

@@ -1,5 +1,6 @@
 using CanvasCut.Checks;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Sheets;
@@ -10,16 +11,16 @@ public static class CheckText
     /// <summary>As in "FAIL"; told apart without colour.</summary>
     public static string Of(Verdict verdict) => verdict switch
     {
-        Verdict.Pass => "pass",
-        Verdict.Caution => "CAUTION",
-        Verdict.Fail => "FAIL",
-        _ => "not checked",
+        Verdict.Pass => Say.Of("pass"),
+        Verdict.Caution => Say.Of("CAUTION"),
+        Verdict.Fail => Say.Of("FAIL"),
+        _ => Say.Of("not checked"),
     };
 
     /// <summary>The value found; empty when nothing was measured. A distance below zero is told as an overlap.</summary>
     public static string ValueOf(CheckResult result, PrintUnits units) => result.Measured switch
     {
-        { Value: { Millimeters: < 0 } value, IsAtLeast: true } => $"overlap {Text(-value, units)}",
+        { Value: { Millimeters: < 0 } value, IsAtLeast: true } => Say.Of($"overlap {Text(-value, units)}"),
         { Reading: { } reading } => QuantityWords.Of(reading.Value),
         { Value: { } value } => Text(value, units),
         _ => string.Empty,
@@ -34,7 +35,7 @@ public static class CheckText
             { Limit: { } limit } => Text(limit, units),
             _ => string.Empty,
         };
-        return text.Length > 0 ? $"{(result.Measured.IsAtLeast ? "at least" : "at most")} {text}" : string.Empty;
+        return text.Length > 0 ? $"{(result.Measured.IsAtLeast ? Say.Of("at least") : Say.Of("at most"))} {text}" : string.Empty;
     }
 
     /// <summary>Below an inch to 1/32 in, so that a value and the limit that it misses do not read the same.</summary>
@@ -44,6 +45,6 @@ public static class CheckText
     public static string Count(IReadOnlyCollection<CheckResult> results)
     {
         int Of(Verdict verdict) => results.Count(result => result.Verdict == verdict);
-        return $"{Of(Verdict.Pass)} pass, {Of(Verdict.Caution)} caution, {Of(Verdict.Fail)} fail, {Of(Verdict.NotChecked)} not checked";
+        return Say.Of($"{Of(Verdict.Pass)} pass, {Of(Verdict.Caution)} caution, {Of(Verdict.Fail)} fail, {Of(Verdict.NotChecked)} not checked");
     }
 }

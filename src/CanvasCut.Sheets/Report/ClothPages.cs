@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using CanvasCut.Takeoff;
 
 namespace CanvasCut.Sheets;
@@ -9,7 +10,7 @@ internal static class ClothPages
     public static void CutPlan(Flow flow, CutPlan plan, SheetContext context)
     {
         var picture = CutPlanSheet.Picture(plan, context, flow.WidthMm);
-        flow.Heading("Cut plan", picture);
+        flow.Heading(Say.Of("Cut plan"), picture);
         flow.Picture(picture);
         foreach (var sentence in CutPlanLists.Sentences(plan, context))
         {
@@ -25,6 +26,6 @@ internal static class ClothPages
         }
 
         flow.Text(string.Empty);
-        flow.Text("Another roll, other turns, a seam in the carrier: the command \"cloth\" lays the pieces on every roll on sale and tells what each way costs and gives up.");
+        flow.Text(Say.Of("Another roll, other turns, a seam in the carrier: the command \"cloth\" lays the pieces on every roll on sale and tells what each way costs and gives up."));
     }
 }

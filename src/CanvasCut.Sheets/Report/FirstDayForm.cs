@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -14,10 +15,10 @@ internal static class FirstDayForm
     private const double RowMm = 8.6;
     private const double LabelMm = 46;
 
-    private static readonly ImmutableArray<string> Readings =
+    private static ImmutableArray<string> Readings =>
     [
-        "Date and time of day", "Sky; sun clear of rig and clouds", "Air temperature", "Panel's temperature, on its face", "Battery before: voltage, charge",
-        "Open voltage, nothing connected", "Charging current", "Power the controller shows", "Measured by",
+        Say.Of("Date and time of day"), Say.Of("Sky; sun clear of rig and clouds"), Say.Of("Air temperature"), Say.Of("Panel's temperature, on its face"), Say.Of("Battery before: voltage, charge"),
+        Say.Of("Open voltage, nothing connected"), Say.Of("Charging current"), Say.Of("Power the controller shows"), Say.Of("Measured by"),
     ];
 
     /// <summary>Adds the form.</summary>
@@ -25,23 +26,23 @@ internal static class FirstDayForm
     {
         var (job, box) = (patterns.Job, patterns.Mounted.CarrierBox);
         string Size(double mm) => LengthText.Of(Length.FromMillimeters(mm), job.Units);
-        flow.Title("Form for the first day");
-        flow.Text($"{context.JobName}. Keep it with the panel's papers; what the six-month and yearly checks find is held against it.");
+        flow.Title(Say.Of("Form for the first day"));
+        flow.Text(Say.Of($"{context.JobName}. Keep it with the panel's papers; what the six-month and yearly checks find is held against it."));
         flow.Block([], 3);
-        Rows(flow, ("Fitted on", Written(job.Care.Fitted)), ("Fitted by", string.Empty));
-        Rows(flow, ("Panel: maker and type", string.Empty), ("Serial number", string.Empty));
-        Rows(flow, ("On its label: open voltage", string.Empty), ("Short-circuit current", string.Empty));
-        Row(flow, "Carrier, finished", $"{Size(box.WidthMm)} athwart, {Size(box.HeightMm)} fore and aft");
-        Row(flow, "Cloth and its lot", job.Workshop.Cloth.Name);
-        Row(flow, "Thread and its lot", job.Workshop.Sewing.Thread);
-        Rows(flow, (job.Fastenings.Mount.Uses(MountKind.Zipper) ? "Zippers: make and size" : "Fastenings: make and size", string.Empty), ("Bonding tape and its lot", string.Empty));
-        Rows(flow, ("Surface warmth at bonding", string.Empty), ("Dew point then", string.Empty));
-        Rows(flow, ("Bonded on, at", string.Empty), ("Cure ended on, at", string.Empty));
-        flow.Heading("Readings");
-        flow.Text("Clear noon, the battery at least half discharged (Practical Sailor, \"Solar panel self-destruction\"); later years in the same weeks.");
+        Rows(flow, (Say.Of("Fitted on"), Written(job.Care.Fitted)), (Say.Of("Fitted by"), string.Empty));
+        Rows(flow, (Say.Of("Panel: maker and type"), string.Empty), (Say.Of("Serial number"), string.Empty));
+        Rows(flow, (Say.Of("On its label: open voltage"), string.Empty), (Say.Of("Short-circuit current"), string.Empty));
+        Row(flow, Say.Of("Carrier, finished"), Say.Of($"{Size(box.WidthMm)} athwart, {Size(box.HeightMm)} fore and aft"));
+        Row(flow, Say.Of("Cloth and its lot"), job.Workshop.Cloth.Name);
+        Row(flow, Say.Of("Thread and its lot"), job.Workshop.Sewing.Thread);
+        Rows(flow, (job.Fastenings.Mount.Uses(MountKind.Zipper) ? Say.Of("Zippers: make and size") : Say.Of("Fastenings: make and size"), string.Empty), (Say.Of("Bonding tape and its lot"), string.Empty));
+        Rows(flow, (Say.Of("Surface warmth at bonding"), string.Empty), (Say.Of("Dew point then"), string.Empty));
+        Rows(flow, (Say.Of("Bonded on, at"), string.Empty), (Say.Of("Cure ended on, at"), string.Empty));
+        flow.Heading(Say.Of("Readings"));
+        flow.Text(Say.Of("Clear noon, the battery at least half discharged (Practical Sailor, \"Solar panel self-destruction\"); later years in the same weeks."));
         flow.Block([], 2);
         var column = (flow.WidthMm - 58) / 3;
-        Grid(flow, ["", "First day", "After one year", "After two years"], [58, column, column, column]);
+        Grid(flow, ["", Say.Of("First day"), Say.Of("After one year"), Say.Of("After two years")], [58, column, column, column]);
         foreach (var reading in Readings)
         {
             Grid(flow, [reading, "", "", ""], [58, column, column, column]);
@@ -50,8 +51,8 @@ internal static class FirstDayForm
         flow.Block([], 3);
         flow.List(
         [
-            "A panel in light is live: cover it before you touch a contact, and never part connectors under load.",
-            "Polarity is checked before anything is connected. Local codes and the makers' sheets go first; ask a licensed electrician where they require one.",
+            Say.Of("A panel in light is live: cover it before you touch a contact, and never part connectors under load."),
+            Say.Of("Polarity is checked before anything is connected. Local codes and the makers' sheets go first; ask a licensed electrician where they require one."),
         ]);
     }
 

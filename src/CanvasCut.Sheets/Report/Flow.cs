@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 
 namespace CanvasCut.Sheets;
 
@@ -135,7 +136,7 @@ internal sealed class Flow
             title,
             _paper.WidthMm,
             _paper.HeightMm,
-            [.. figures, .. Foot(footer, $"page {i + 1} of {_pages.Count}")])),
+            [.. figures, .. Foot(footer, Say.Of($"page {i + 1} of {_pages.Count}"))])),
     ];
 
     private IEnumerable<Figure> Foot(string footer, string page)

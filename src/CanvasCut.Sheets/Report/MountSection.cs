@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Sheets;
@@ -23,32 +24,32 @@ internal static class MountSection
 
     private static void Zippers(Flow flow, ImmutableArray<ZipperPlace> zippers, SheetContext context)
     {
-        flow.Heading("Zippers");
+        flow.Heading(Say.Of("Zippers"));
         var column = (flow.WidthMm - 24) / 4;
-        var table = new Table([new("Edge", 24), new("Kind", column), new("Length to buy or cut", column), new("Run as sewn", column), new("Setback from each corner", column)]);
+        var table = new Table([new(Say.Of("Edge"), 24), new(Say.Of("Kind"), column), new(Say.Of("Length to buy or cut"), column), new(Say.Of("Run as sewn"), column), new(Say.Of("Setback from each corner"), column)]);
         flow.Rows(table, zippers.Select(zipper => ImmutableArray.Create(
             Words.Of(zipper.Side),
-            zipper.Choice.Kind == ZipperKind.Separating ? "separating" : "continuous",
+            zipper.Choice.Kind == ZipperKind.Separating ? Say.Of("separating") : Say.Of("continuous"),
             LengthText.Of(zipper.Choice.Buy, context.Units),
             LengthText.OfMating(zipper.Choice.Run, context.Units),
-            LengthText.OfMating(zipper.Choice.Setback, context.Units) + (zipper.Choice.IsShort ? ", more than asked" : string.Empty))));
+            LengthText.OfMating(zipper.Choice.Setback, context.Units) + (zipper.Choice.IsShort ? Say.Of(", more than asked") : string.Empty))));
         flow.Text(string.Empty);
-        flow.Text($"Trim a separating zipper at its stop end, never at the pin. Both halves bear ticks in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, context.Units)} from it: close the zipper, put tick on tick, then sew. Stock lengths vary by some millimetres; measure before trimming.");
+        flow.Text(Say.Of($"Trim a separating zipper at its stop end, never at the pin. Both halves bear ticks in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, context.Units)} from it: close the zipper, put tick on tick, then sew. Stock lengths vary by some millimetres; measure before trimming."));
     }
 
     private static void Flaps(Flow flow, ImmutableArray<FlapPlace> flaps, SheetContext context)
     {
-        flow.Heading("Fastenings of the edges");
+        flow.Heading(Say.Of("Fastenings of the edges"));
         var column = (flow.WidthMm - 24 - 34 - 18) / 3;
-        var table = new Table([new("Edge", 24), new("Held by", 34), new("How many", 18), new("Centre to centre", column), new("Flap's end to first centre", column), new("Flap from end to end", column)]);
+        var table = new Table([new(Say.Of("Edge"), 24), new(Say.Of("Held by"), 34), new(Say.Of("How many"), 18), new(Say.Of("Centre to centre"), column), new(Say.Of("Flap's end to first centre"), column), new(Say.Of("Flap from end to end"), column)]);
         flow.Rows(table, flaps.Select(flap => ImmutableArray.Create(
             Words.Of(flap.Side),
             Words.Of(flap.Kind),
             flap.Fasteners is { } row ? FormattableString.Invariant($"{row.Count}") : "-",
-            flap.Fasteners is { } pitched ? LengthText.OfMating(pitched.Pitch, context.Units) : "all along",
+            flap.Fasteners is { } pitched ? LengthText.OfMating(pitched.Pitch, context.Units) : Say.Of("all along"),
             flap.Parts.Spec is { } spec ? LengthText.OfMating(spec.Spacing.EndDistance, context.Units) : "-",
             LengthText.OfMating(flap.Run, context.Units))));
         flow.Text(string.Empty);
-        flow.Text("Set the carrier's first, at the marks of the flap's template, and mark the top's through them with the carrier in place: two halves set from measures alone rarely meet. All spaces of an edge are equal.");
+        flow.Text(Say.Of("Set the carrier's first, at the marks of the flap's template, and mark the top's through them with the carrier in place: two halves set from measures alone rarely meet. All spaces of an edge are equal."));
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 
@@ -19,49 +20,49 @@ public static class RemovalCard
         var hold = HoldDown.Of(patterns.Job, patterns.Mounted);
         var steps = Steps(patterns);
         var column = new BigColumn(new(MarginMm, MarginMm, width - MarginMm, height - MarginMm));
-        column.Put("TAKE THE PANEL OFF", 11, isBold: true);
-        column.Put(FormattableString.Invariant($"before gusts of {hold.OffAt.Knots:0} knots"), 9, isBold: true);
-        column.Put(FormattableString.Invariant($"{hold.OffAt.MetersPerSecond:0} m/s. A mean wind of about {hold.MeanAtOff.Knots:0} knots, Beaufort {Wind.Beaufort(hold.MeanAtOff)}, brings them. At once when the cloth shakes."), 4.2);
+        column.Put(Say.Of("TAKE THE PANEL OFF"), 11, isBold: true);
+        column.Put(Say.Of($"before gusts of {hold.OffAt.Knots:0} knots"), 9, isBold: true);
+        column.Put(Say.Of($"{hold.OffAt.MetersPerSecond:0} m/s. A mean wind of about {hold.MeanAtOff.Knots:0} knots, Beaufort {Wind.Beaufort(hold.MeanAtOff)}, brings them. At once when the cloth shakes."), 4.2);
         column.Rule();
         foreach (var (i, step) in steps.Index())
         {
             column.Numbered(i + 1, step, 4.8);
         }
 
-        column.Put($"{steps.Length} steps, {RemovalActions.Of(patterns.Mounted.Fastened)} movements of the hand, no tools. My time: ______ minutes.", 4.2, isBold: true);
+        column.Put(Say.Of($"{steps.Length} steps, {RemovalActions.Of(patterns.Mounted.Fastened)} movements of the hand, no tools. My time: ______ minutes."), 4.2, isBold: true);
         column.Rule();
         column.Put(Stow(patterns, context), 4.4);
         column.Rule();
-        column.Put("Two people, one always holding the panel. Never begin on the side the wind comes from: it gets under and takes it out of your hands. If it already blows harder than this, stay off the top and leave it. Panel and cloth can be replaced.", 4.2);
-        return new("removal-card", $"Removal card, {context.JobName}", width, height, [.. column.Figures, new Lettering(TextWidth.Shortened(context.Footer, width - (2 * MarginMm), 2.2, isBold: false), new(MarginMm, MarginMm - 6), 2.2)]);
+        column.Put(Say.Of("Two people, one always holding the panel. Never begin on the side the wind comes from: it gets under and takes it out of your hands. If it already blows harder than this, stay off the top and leave it. Panel and cloth can be replaced."), 4.2);
+        return new("removal-card", Say.Of($"Removal card, {context.JobName}"), width, height, [.. column.Figures, new Lettering(TextWidth.Shortened(context.Footer, width - (2 * MarginMm), 2.2, isBold: false), new(MarginMm, MarginMm - 6), 2.2)]);
     }
 
     private static ImmutableArray<string> Steps(PatternSet patterns) =>
     [
-        "Cover the panel: in light it is live. Then pull the plug.",
-        $"Away from the wind first. At anchor that is the AFT {Held(patterns, Side.Aft)}: {Lift(patterns, Side.Aft)}{Open(patterns, Side.Aft)}, slip both aft corners out of their pockets.",
-        $"Hold on. {Forward(patterns)}, slip both forward corners out.",
-        "Keep it low and flat, edge to the wind, and hand it below.",
+        Say.Of("Cover the panel: in light it is live. Then pull the plug."),
+        Say.Of($"Away from the wind first. At anchor that is the AFT {Held(patterns, Side.Aft)}: {Lift(patterns, Side.Aft)}{Open(patterns, Side.Aft)}, slip both aft corners out of their pockets."),
+        Say.Of($"Hold on. {Forward(patterns)}, slip both forward corners out."),
+        Say.Of("Keep it low and flat, edge to the wind, and hand it below."),
     ];
 
     private static EdgePlace Edge(PatternSet patterns, Side side) => patterns.Mounted.Fastened.Edges.Single(edge => edge.Side == side);
 
-    private static string Held(PatternSet patterns, Side side) => Edge(patterns, side).Kind == MountKind.Zipper ? "zipper" : "edge";
+    private static string Held(PatternSet patterns, Side side) => Edge(patterns, side).Kind == MountKind.Zipper ? Say.Of("zipper") : Say.Of("edge");
 
     private static string Open(PatternSet patterns, Side side) => MountText.Open(Edge(patterns, side));
 
     /// <summary>As in "Lift the strip, open the FORWARD zipper".</summary>
     private static string Forward(PatternSet patterns) => Edge(patterns, Side.Forward).Kind == MountKind.Zipper
-        ? $"{Lift(patterns, Side.Forward)}open the FORWARD zipper"
-        : $"The FORWARD edge: {Lift(patterns, Side.Forward).ToLowerInvariant()}{Open(patterns, Side.Forward)}";
+        ? Say.Of($"{Lift(patterns, Side.Forward)}open the FORWARD zipper")
+        : Say.Of($"The FORWARD edge: {Say.Within(Lift(patterns, Side.Forward))}{Open(patterns, Side.Forward)}");
 
     private static string Lift(PatternSet patterns, Side side) =>
-        patterns.Mounted.Fastened.Strips.Any(strip => strip.Side == side) ? side == Side.Aft ? "lift the strip, " : "Lift the strip, " : string.Empty;
+        patterns.Mounted.Fastened.Strips.Any(strip => strip.Side == side) ? side == Side.Aft ? Say.Of("lift the strip, ") : Say.Of("Lift the strip, ") : string.Empty;
 
     private static string Stow(PatternSet patterns, SheetContext context)
     {
         var box = patterns.Mounted.CarrierBox;
         var size = $"{LengthText.Of(UnitsNet.Length.FromMillimeters(box.WidthMm), context.Units)} × {LengthText.Of(UnitsNet.Length.FromMillimeters(box.HeightMm), context.Units)}";
-        return $"Stow flat: it needs {size}. Never rolled, never folded, nothing on top of it, dry, strapped down. Cap the plug.";
+        return Say.Of($"Stow flat: it needs {size}. Never rolled, never folded, nothing on top of it, dry, strapped down. Cap the plug.");
     }
 }

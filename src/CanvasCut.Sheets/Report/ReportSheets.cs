@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Sheets;
@@ -31,16 +32,16 @@ public static class ReportSheets
         OrderPages.Cost(flow, content);
         OrderPages.Seams(flow, content, context);
         WorkPages.Add(flow, content.Patterns, content.Work);
-        flow.Heading("Cautions");
+        flow.Heading(Say.Of("Cautions"));
         flow.List(Cautions.For(content.Patterns));
         OrderPages.Materials(flow, content);
         Defaults(flow, content);
-        return flow.Pages("report", $"Report, {context.JobName}", context.Footer);
+        return flow.Pages("report", Say.Of($"Report, {context.JobName}"), context.Footer);
     }
 
     private static void Verdicts(Flow flow, ReportContent content, SheetContext context)
     {
-        flow.Heading("Does it fit?");
+        flow.Heading(Say.Of("Does it fit?"));
         foreach (var notice in JobNotices.Of(content.Patterns))
         {
             flow.Text(notice, isBold: true);
@@ -49,20 +50,20 @@ public static class ReportSheets
         flow.Text(CheckText.Count(content.Checks) + ".", isBold: true);
         if (context.Warning.Length > 0)
         {
-            flow.Text($"{context.Warning}: do not cut before this is settled.", isBold: true);
+            flow.Text(Say.Of($"{context.Warning}: do not cut before this is settled."), isBold: true);
         }
 
         var measure = context.Units == PrintUnits.Both ? 27.0 : 20;
-        var table = new Table([new("Verdict", 16), new("What", 38), new("Found", measure), new("Limit", measure + 4), new("What to do; source of the limit", flow.WidthMm - 58 - (2 * measure))], 1.8);
+        var table = new Table([new(Say.Of("Verdict"), 16), new(Say.Of("What"), 38), new(Say.Of("Found"), measure), new(Say.Of("Limit"), measure + 4), new(Say.Of("What to do; source of the limit"), flow.WidthMm - 58 - (2 * measure))], 1.8);
         var rows = CheckRows.Of(content.Checks);
         flow.Rows(table, rows.Select((row, i) => ImmutableArray.Create(
             CheckText.Of(row.Check.Verdict),
             row.Subject,
             CheckText.ValueOf(row.Check, context.Units),
             CheckText.LimitOf(row.Check, context.Units),
-            i > 0 && WhatToDo(rows[i - 1]) == WhatToDo(row) ? "as above" : WhatToDo(row))));
+            i > 0 && WhatToDo(rows[i - 1]) == WhatToDo(row) ? Say.Of("as above") : WhatToDo(row))));
         flow.Text(string.Empty);
-        flow.Text("This version does not check:", isBold: true);
+        flow.Text(Say.Of("This version does not check:"), isBold: true);
         flow.List(JobChecks.NotInThisVersion);
     }
 
@@ -70,22 +71,22 @@ public static class ReportSheets
 
     private static void Placement(Flow flow, ReportContent content, SheetContext context)
     {
-        flow.Heading("Where it goes");
+        flow.Heading(Say.Of("Where it goes"));
         flow.Text(PanelText(content.Patterns.Job.Panel, context.Units));
         foreach (var (i, option) in content.Fit.Options.Index())
         {
-            var place = $"carrier's middle at station {LengthText.Of(option.Place.Station, context.Units)}, offset {OffsetText.Of(option.Place.Offset, context.Units)}";
+            var place = Say.Of($"carrier's middle at station {LengthText.Of(option.Place.Station, context.Units)}, offset {OffsetText.Of(option.Place.Offset, context.Units)}");
             var spare = option.Spare.Millimeters < 0
-                ? $"something is {LengthText.Of(-option.Spare, context.Units)} too close"
-                : $"{LengthText.Of(option.Spare, context.Units)} to spare beyond every limit";
-            var bend = option.MayBend ? string.Empty : "; the panel may not be bent that way";
-            flow.Text($"{(i == 0 ? "Chosen" : "Also possible")}: long side {Words.Of(option.LongSide)}, {place}; {spare}{bend}.");
+                ? Say.Of($"something is {LengthText.Of(-option.Spare, context.Units)} too close")
+                : Say.Of($"{LengthText.Of(option.Spare, context.Units)} to spare beyond every limit");
+            var bend = option.MayBend ? string.Empty : Say.Of("; the panel may not be bent that way");
+            flow.Text(Say.Of($"{(i == 0 ? Say.Of("Chosen") : Say.Of("Also possible"))}: long side {Words.Of(option.LongSide)}, {place}; {spare}{bend}."));
         }
 
         flow.Text(content.Fit.IsPlaceChosen
-            ? "The place was chosen by the program: the one with the largest smallest spare distance on a 5 mm grid."
-            : content.Patterns.IsRefit ? "The place is that of what is sewn to the top."
-            : "The place is the job file's (carrier.position).");
+            ? Say.Of("The place was chosen by the program: the one with the largest smallest spare distance on a 5 mm grid.")
+            : content.Patterns.IsRefit ? Say.Of("The place is that of what is sewn to the top.")
+            : Say.Of("The place is the job file's (carrier.position)."));
     }
 
     private static void Side(Flow flow, ReportContent content, SheetContext context)
@@ -95,25 +96,25 @@ public static class ReportSheets
             return;
         }
 
-        flow.Heading("The panel over the bows", side);
+        flow.Heading(Say.Of("The panel over the bows"), side);
         flow.Picture(side);
-        flow.Text("From the side, along the panel's middle: the panel thick, the cloth thin, dashed as low as it may hang, R the panel's radius where it lies on a tube.");
+        flow.Text(Say.Of("From the side, along the panel's middle: the panel thick, the cloth thin, dashed as low as it may hang, R the panel's radius where it lies on a tube."));
     }
 
     private static string PanelText(SolarPanel panel, PrintUnits units)
     {
         var body = panel.Body;
         var mass = body.Mass is { } known ? FormattableString.Invariant($", {known.Kilograms:0.##} kg ({known.Pounds:0.#} lb)") : string.Empty;
-        var box = panel.Fittings.JunctionBox is { } fitting ? $"; junction box {LengthText.Of(fitting.Height, units)} high" : string.Empty;
-        return $"Panel: {LengthText.Of(body.Length, units)} × {LengthText.Of(body.Width, units)}, {LengthText.Of(body.Thickness, units)} thick{mass}{box}.";
+        var box = panel.Fittings.JunctionBox is { } fitting ? Say.Of($"; junction box {LengthText.Of(fitting.Height, units)} high") : string.Empty;
+        return Say.Of($"Panel: {LengthText.Of(body.Length, units)} × {LengthText.Of(body.Width, units)}, {LengthText.Of(body.Thickness, units)} thick{mass}{box}.");
     }
 
     private static void Shape(Flow flow, ReportContent content, Sheet? shape)
     {
-        flow.Heading("The top in space", shape);
+        flow.Heading(Say.Of("The top in space"), shape);
         if (shape is null)
         {
-            flow.Text($"{ShapeSheet.WhyNot(content.Patterns)} With these measures a picture of it stands here.");
+            flow.Text(Say.Of($"{ShapeSheet.WhyNot(content.Patterns)} With these measures a picture of it stands here."));
         }
         else
         {
@@ -123,9 +124,9 @@ public static class ReportSheets
 
     private static void Marks(Flow flow, ReportContent content, SheetContext context)
     {
-        flow.Heading("Marks on the top");
-        var what = content.Patterns.Mounted.Fastened.HasEndZippersOnly ? "zippers" : "fastenings";
-        flow.Text($"Stations run aft from the top's forward edge, offsets from the centreline, both along the cloth. Mark the {what} from the carrier itself where you can; these figures are to check by.");
+        flow.Heading(Say.Of("Marks on the top"));
+        var what = content.Patterns.Mounted.Fastened.HasEndZippersOnly ? Say.Of("zippers") : Say.Of("fastenings");
+        flow.Text(Say.Of($"Stations run aft from the top's forward edge, offsets from the centreline, both along the cloth. Mark the {what} from the carrier itself where you can; these figures are to check by."));
         flow.Rows(PlacementSheet.MarksTable(context, flow.WidthMm), PlacementSheet.Marks(content.Patterns, context));
         flow.Text(string.Empty);
         flow.Rows(PlacementSheet.DiagonalsTable(context, flow.WidthMm), PlacementSheet.Diagonals(content.Patterns, context));
@@ -133,9 +134,9 @@ public static class ReportSheets
 
     private static void Pieces(Flow flow, ReportContent content, SheetContext context)
     {
-        flow.Heading("Cut list");
+        flow.Heading(Say.Of("Cut list"));
         var size = (flow.WidthMm - 10 - 52 - 12) / 2;
-        var table = new Table([new("No", 10), new("Piece", 52), new("Cut", 12), new("Finished, athwart × fore and aft", size), new("Cut size, athwart × fore and aft", size)]);
+        var table = new Table([new(Say.Of("No"), 10), new(Say.Of("Piece"), 52), new(Say.Of("Cut"), 12), new(Say.Of("Finished, athwart × fore and aft"), size), new(Say.Of("Cut size, athwart × fore and aft"), size)]);
         flow.Rows(table, content.Patterns.Pieces.Select((piece, i) => ImmutableArray.Create(
             $"{i + 1}",
             piece.Title.Name,
@@ -146,9 +147,9 @@ public static class ReportSheets
 
     private static void Defaults(Flow flow, ReportContent content)
     {
-        flow.Heading("Defaults used");
-        flow.Text("The job file leaves these out. Look at each: it is yours to change.");
-        var table = new Table([new("Field", 46), new("Taken", 46), new("Where it comes from", flow.WidthMm - 92)], 1.8);
+        flow.Heading(Say.Of("Defaults used"));
+        flow.Text(Say.Of("The job file leaves these out. Look at each: it is yours to change."));
+        var table = new Table([new(Say.Of("Field"), 46), new(Say.Of("Taken"), 46), new(Say.Of("Where it comes from"), flow.WidthMm - 92)], 1.8);
         flow.Rows(table, content.Patterns.Job.Defaults.Select(used => ImmutableArray.Create(used.Field, used.Value, used.Source)));
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Sheets;
@@ -16,15 +17,19 @@ internal static class WindSection
         var hold = HoldDown.Of(job, content.Patterns.Mounted);
         var factors = job.Conditions.Wind.Factors;
         var areZippers = content.Patterns.Mounted.Fastened.HasEndZippersOnly;
-        flow.Heading("Wind");
-        flow.Text($"Take it off before gusts of {QuantityWords.Of(hold.OffAt)}: a mean wind of about {hold.MeanAtOff.Knots:0} kn, Beaufort {Wind.Beaufort(hold.MeanAtOff)}. Print removal-card.pdf and keep it below the top.", isBold: true);
-        flow.Text(FormattableString.Invariant($"Uplift is {factors.Coefficient.DecimalFractions:0.##} times the dynamic pressure on the whole carrier (EN 1991-1-4, table 7.6, canopies; a top on a boat is no building, so this is the size of it and no more). {(areZippers ? "The zippers" : "What holds the two edges")} {(areZippers ? "share" : "shares")} it, and the worst-placed stretch bears {factors.Edge.DecimalFractions:0.##} times its share; a pocket bears its part when the {(areZippers ? "zipper" : "edge")} beside it has come open. Speeds are those of gusts. Flutter is not reckoned: cloth that shakes breaks stitches and cells at loads far below these."));
+        flow.Heading(Say.Of("Wind"));
+        flow.Text(Say.Of($"Take it off before gusts of {QuantityWords.Of(hold.OffAt)}: a mean wind of about {hold.MeanAtOff.Knots:0} kn, Beaufort {Wind.Beaufort(hold.MeanAtOff)}. Print removal-card.pdf and keep it below the top."), isBold: true);
+        flow.Text(Say.Of($"Uplift is {factors.Coefficient.DecimalFractions:0.##} times the dynamic pressure on the whole carrier (EN 1991-1-4, table 7.6, canopies; a top on a boat is no building, so this is the size of it and no more). {Shared(areZippers, factors.Edge)} Speeds are those of gusts. Flutter is not reckoned: cloth that shakes breaks stitches and cells at loads far below these."));
         var column = (flow.WidthMm - 62) / 3;
-        var table = new Table([new("Gust", 40), new("Force", 22), new("Lifts the carrier", column), new(areZippers ? "Worst stretch of a zipper" : "Worst stretch of an edge", column), new(areZippers ? "A pocket, zipper open" : "A pocket, edge open", column)]);
+        var table = new Table([new(Say.Of("Gust"), 40), new(Say.Of("Force"), 22), new(Say.Of("Lifts the carrier"), column), new(areZippers ? Say.Of("Worst stretch of a zipper") : Say.Of("Worst stretch of an edge"), column), new(areZippers ? Say.Of("A pocket, zipper open") : Say.Of("A pocket, edge open"), column)]);
         flow.Rows(table, Knots.Select(knots => Row(hold, content, Speed.FromKnots(knots))));
         flow.Text(string.Empty);
-        flow.Text("The parts hold to gusts of: " + string.Join("; ", hold.Holds.Select(part => $"{part.Subject} {Most(part.HoldsTo)}")) + ". New parts: sun and salt halve thread in a few years.");
+        flow.Text(Say.Of("The parts hold to gusts of: ") + string.Join("; ", hold.Holds.Select(part => $"{part.Subject} {Most(part.HoldsTo)}")) + Say.Of(". New parts: sun and salt halve thread in a few years."));
     }
+
+    private static string Shared(bool areZippers, Ratio edge) => areZippers
+        ? Say.Of($"The zippers share it, and the worst-placed stretch bears {edge.DecimalFractions:0.##} times its share; a pocket bears its part when the zipper beside it has come open.")
+        : Say.Of($"What holds the two edges shares it, and the worst-placed stretch bears {edge.DecimalFractions:0.##} times its share; a pocket bears its part when the edge beside it has come open.");
 
     private static ImmutableArray<string> Row(HoldDown hold, ReportContent content, Speed gust)
     {
@@ -40,5 +45,5 @@ internal static class WindSection
     }
 
     /// <summary>A wind that no boat carries a top in is told as such.</summary>
-    private static string Most(Speed speed) => speed.Knots > 64 ? "more than 64 kn" : FormattableString.Invariant($"{speed.Knots:0} kn");
+    private static string Most(Speed speed) => speed.Knots > 64 ? Say.Of("more than 64 kn") : FormattableString.Invariant($"{speed.Knots:0} kn");
 }

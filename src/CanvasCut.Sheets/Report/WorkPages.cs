@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 
@@ -22,8 +23,8 @@ internal static class WorkPages
     public static void Add(Flow flow, PatternSet patterns, WorkSchedule order)
     {
         flow.NewPage();
-        flow.Heading("Order of work");
-        flow.Text($"{WorkText.Total(order)} One person, a domestic machine; times are estimates from memory, yours will differ. A step begins when all that it uses is made and cured; go on only when its check is true. The cautions at the end of this report go for every step.");
+        flow.Heading(Say.Of("Order of work"));
+        flow.Text(Say.Of($"{WorkText.Total(order)} One person, a domestic machine; times are estimates from memory, yours will differ. A step begins when all that it uses is made and cured; go on only when its check is true. The cautions at the end of this report go for every step."));
         WorkStage? stage = null;
         foreach (var step in order.Steps)
         {
@@ -45,11 +46,11 @@ internal static class WorkPages
         var lines = new List<(string Text, double HeightMm, bool IsBold)>();
         void Add(string text, double heightMm, bool isBold) => lines.AddRange(TextWrap.Lines(text, textWidth, heightMm, isBold).Select(line => (line, heightMm, isBold)));
         Add(task.Name, NameMm, true);
-        Add($"Day {step.Day.ToString(System.Globalization.CultureInfo.InvariantCulture)} · {WorkText.Time(step.Step.Time)} · {advice.Tool}", TextMm, false);
+        Add(Say.Of($"Day {step.Day.ToString(System.Globalization.CultureInfo.InvariantCulture)} · {WorkText.Time(step.Step.Time)} · {advice.Tool}"), TextMm, false);
         Add(task.Do, TextMm, false);
-        Add(advice.Condition.Length > 0 ? $"When: {advice.Condition}" : string.Empty, TextMm, false);
-        Add($"Check: {advice.Check}", TextMm, true);
-        Add(advice.Caution.Length > 0 ? $"Caution: {advice.Caution}" : string.Empty, TextMm, false);
+        Add(advice.Condition.Length > 0 ? Say.Of($"When: {advice.Condition}") : string.Empty, TextMm, false);
+        Add(Say.Of($"Check: {advice.Check}"), TextMm, true);
+        Add(advice.Caution.Length > 0 ? Say.Of($"Caution: {advice.Caution}") : string.Empty, TextMm, false);
         var text = lines.Where(line => line.Text.Length > 0).ToList();
         var height = Math.Max(PictureHeightMm, (text.Count * PitchMm) + 2) + BelowMm;
         return (

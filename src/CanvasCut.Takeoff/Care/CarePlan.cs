@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.Takeoff;
 
@@ -14,10 +15,10 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
 
     /// <summary>What is done after the first strong wind, on whatever day that is.</summary>
     public static string FirstWindOf(MountSpec mount) =>
-        $"After the first strong wind: look at the pockets' mouths, {MountCare.Ends(mount)}, every row of stitches, and the rim of the panel. Mend before it goes out again.";
+        Say.Of($"After the first strong wind: look at the pockets' mouths, {MountCare.Ends(mount)}, every row of stitches, and the rim of the panel. Mend before it goes out again.");
 
     /// <summary>Words in a cloth's name that tell of a coating, which is washed and never proofed.</summary>
-    private static readonly string[] Coatings = ["vinyl", "PVC", "coated", "laminate", "mesh"];
+    private static readonly string[] Coatings = ["vinyl", "PVC", "coated", "laminate", "mesh", "beschichtet", "Laminat", "Netz"];
 
     /// <summary>The care of a job.</summary>
     public static CarePlan Of(CarrierJob job)
@@ -35,15 +36,15 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
 
     private static IEnumerable<CareTask> TasksOf(CarrierJob job)
     {
-        yield return new("six-month-check", "Six-month check", "Go through the card's list, with the carrier off the top.", new(6, 6), "common practice, no source");
+        yield return new("six-month-check", Say.Of("Six-month check"), Say.Of("Go through the card's list, with the carrier off the top."), new(6, 6), Say.Of("common practice, no source"));
         foreach (var task in MountCare.Tasks(job.Fastenings.Mount))
         {
             yield return task;
         }
 
-        yield return new("output", "Compare the output", "Measure as on the day of the form: clear noon, the battery not full, the same season.", new(12, 12), "Practical Sailor, \"Solar panel self-destruction\"");
-        yield return new("connectors", "Look at cable and connectors", "Cover the panel first. Look for cracks, green or black contacts, water; whoever may do so parts and cleans them dry.", new(12, 12), "from memory; connectors closed wet corrode: an engineers' forum");
-        yield return new("cable-jacket", "Look hard at the cable's jacket", "Bend it gently where the sun lies on it; replace it when it is chalky or cracked.", new(60, 60), "5 to 10 years in sun; single source");
+        yield return new("output", Say.Of("Compare the output"), Say.Of("Measure as on the day of the form: clear noon, the battery not full, the same season."), new(12, 12), Say.Of("Practical Sailor, \"Solar panel self-destruction\""));
+        yield return new("connectors", Say.Of("Look at cable and connectors"), Say.Of("Cover the panel first. Look for cracks, green or black contacts, water; whoever may do so parts and cleans them dry."), new(12, 12), Say.Of("from memory; connectors closed wet corrode: an engineers' forum"));
+        yield return new("cable-jacket", Say.Of("Look hard at the cable's jacket"), Say.Of("Bend it gently where the sun lies on it; replace it when it is chalky or cracked."), new(60, 60), Say.Of("5 to 10 years in sun; single source"));
         foreach (var task in Thread(job).Concat(Cloth(job)).Concat(HookAndLoop(job)))
         {
             yield return task;
@@ -53,10 +54,10 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
     private static IEnumerable<CareTask> Thread(CarrierJob job)
     {
         var thread = job.Workshop.Supplies.Sewing.Thread;
-        var source = job.Care.ThreadLifeMonths is null ? $"{thread.Grade.Name}: {thread.Grade.Source}" : "the job file, care.thread_life_months";
+        var source = job.Care.ThreadLifeMonths is null ? $"{thread.Grade.Name}: {thread.Grade.Source}" : Say.Of("the job file, care.thread_life_months");
         if ((job.Care.ThreadLifeMonths ?? thread.LifeMonths) is { } life)
         {
-            yield return new("restitch", "Sew the seams again", "The thread has reached the age at which it fails first: pull at it with a needle in the sunniest place. If it breaks, sew all rows again beside the old holes.", new(life, life), source);
+            yield return new("restitch", Say.Of("Sew the seams again"), Say.Of("The thread has reached the age at which it fails first: pull at it with a needle in the sunniest place. If it breaks, sew all rows again beside the old holes."), new(life, life), source);
         }
     }
 
@@ -64,7 +65,7 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
     {
         if (!Coatings.Any(word => job.Workshop.Cloth.Name.Contains(word, StringComparison.OrdinalIgnoreCase)))
         {
-            yield return new("proofing", "Proof the cloth", "Wash top and carrier with mild soap, rinse, dry, then proof them as the cloth's maker says, under the carrier too. Sooner when water no longer beads.", new(24, 24), "from memory; water under panels that stay on: one crew's account");
+            yield return new("proofing", Say.Of("Proof the cloth"), Say.Of("Wash top and carrier with mild soap, rinse, dry, then proof them as the cloth's maker says, under the carrier too. Sooner when water no longer beads."), new(24, 24), Say.Of("from memory; water under panels that stay on: one crew's account"));
         }
     }
 
@@ -72,8 +73,8 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
     {
         if (UsesHookAndLoop(job))
         {
-            yield return new("hook-and-loop-try", "Try the hook-and-loop", "Press it, pull it: it must hold as it did when new.", new(12, 6), "Practical Sailor, a test of hook-and-loop in the sun");
-            yield return new("hook-and-loop-new", "Replace the hook-and-loop", "Unpick it and sew on new.", new(24, 24), "nothing is left of its strength after 2 to 4 years of sun: Practical Sailor, a test of hook-and-loop in the sun");
+            yield return new("hook-and-loop-try", Say.Of("Try the hook-and-loop"), Say.Of("Press it, pull it: it must hold as it did when new."), new(12, 6), Say.Of("Practical Sailor, a test of hook-and-loop in the sun"));
+            yield return new("hook-and-loop-new", Say.Of("Replace the hook-and-loop"), Say.Of("Unpick it and sew on new."), new(24, 24), Say.Of("nothing is left of its strength after 2 to 4 years of sun: Practical Sailor, a test of hook-and-loop in the sun"));
         }
     }
 
@@ -86,17 +87,17 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
             yield return check;
         }
 
-        yield return "Thread: pick at a row in the sunniest place with a fingernail.";
-        yield return "Bond: the rim of the panel is down all round.";
-        yield return "Pockets and corners: no worn mouth, no broken row.";
-        yield return "Panel: no bubble, brown edge, crack, dull or dark cell.";
-        yield return "Cloth at the bows: no worn spot, patches whole.";
-        yield return "Under the carrier: clean and dry.";
-        yield return "Fit: it closes without force; if not, cloth has shrunk.";
-        yield return "Cable: no crack, no scraped jacket, connectors dry and locked.";
+        yield return Say.Of("Thread: pick at a row in the sunniest place with a fingernail.");
+        yield return Say.Of("Bond: the rim of the panel is down all round.");
+        yield return Say.Of("Pockets and corners: no worn mouth, no broken row.");
+        yield return Say.Of("Panel: no bubble, brown edge, crack, dull or dark cell.");
+        yield return Say.Of("Cloth at the bows: no worn spot, patches whole.");
+        yield return Say.Of("Under the carrier: clean and dry.");
+        yield return Say.Of("Fit: it closes without force; if not, cloth has shrunk.");
+        yield return Say.Of("Cable: no crack, no scraped jacket, connectors dry and locked.");
         if (UsesHookAndLoop(job))
         {
-            yield return "Hook-and-loop: holds as it did when new.";
+            yield return Say.Of("Hook-and-loop: holds as it did when new.");
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Language;
 
 namespace CanvasCut.Takeoff;
 
@@ -29,5 +30,5 @@ public sealed record CareVisit(int Months, DateOnly? Date, ImmutableArray<CareTa
     /// <summary>The day, or as in "6 months after fitting".</summary>
     public string When => Date is { } date
         ? date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)
-        : FormattableString.Invariant($"{Months} months after fitting");
+        : Say.Of($"{Months} months after fitting");
 }

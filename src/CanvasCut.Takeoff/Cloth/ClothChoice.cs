@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -43,7 +44,7 @@ public sealed record ClothChoice(PatternSet Patterns, CutPlan Plan, ClothCost? C
 
     /// <summary>What stands before the first comma of a piece's name.</summary>
     private static ImmutableArray<string> KindsOf(IEnumerable<PatternPiece> pieces) =>
-        [.. pieces.Select(piece => piece.Title.Name.Split(',')[0].ToLowerInvariant()).Distinct().Order(StringComparer.Ordinal)];
+        [.. pieces.Select(piece => Say.Within(piece.Title.Name.Split(',')[0])).Distinct().Order(StringComparer.Ordinal)];
 }
 
 /// <summary>What the cloth of a choice costs.</summary>

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -14,13 +15,13 @@ internal static class BondSupplies
     {
         var (job, supplies) = (patterns.Job, patterns.Job.Workshop.Supplies);
         var bond = PanelBond.Of(job, patterns.Mounted);
-        var use = new OrderUse("panel on the carrier", [.. patterns.CarrierPieces.Select(piece => piece.Title.Id)]);
+        var use = new OrderUse(Say.Of("panel on the carrier"), [.. patterns.CarrierPieces.Select(piece => piece.Title.Id)]);
         if (!bond.Strips.IsEmpty)
         {
             yield return Tape(job, supplies.Tapes.Foam, bond.TapeLength, (Area(job, bond), use));
             if (bond.NeedsGround)
             {
-                yield return Tape(job, supplies.Tapes.Webbing, bond.TapeLength, ("smooth ground for the foam tape, for woven cloth is porous; sewn on before bonding", use));
+                yield return Tape(job, supplies.Tapes.Webbing, bond.TapeLength, (Say.Of("smooth ground for the foam tape, for woven cloth is porous; sewn on before bonding"), use));
             }
         }
 
@@ -29,7 +30,7 @@ internal static class BondSupplies
         yield return new(
             new(supplies.Notions.Wipe.Grade.Id, supplies.Notions.Wipe.Grade.Name),
             wipes,
-            "one for either face of each metre; ask the panel's maker whether alcohol is allowed on it",
+            Say.Of("one for either face of each metre; ask the panel's maker whether alcohol is allowed on it"),
             rounding,
             use);
     }
@@ -40,7 +41,7 @@ internal static class BondSupplies
         return new(
             new(grade.Grade.Id, grade.Grade.Name),
             bought,
-            $"{LengthText.Of(length, job.Units)} in strips, 15 % waste; {told.Also}",
+            Say.Of($"{LengthText.Of(length, job.Units)} in strips, 15 % waste; {told.Also}"),
             rounding,
             told.Use);
     }
@@ -50,7 +51,7 @@ internal static class BondSupplies
     {
         var area = bond.TapeLength * job.Workshop.Supplies.Tapes.Foam.Width;
         var carries = (area * PanelBond.Carries).Newtons / 9.80665;
-        var weight = job.Panel.Body.Mass is { } mass ? FormattableString.Invariant($"the panel weighs {mass.Kilograms:0.#} kg") : "the panel's mass is not given";
-        return FormattableString.Invariant($"{area.SquareCentimeters:0} cm2 carry {carries:0.#} kg at rest by the tape sellers' rule, {weight}; wind pulls harder");
+        var weight = job.Panel.Body.Mass is { } mass ? Say.Of($"the panel weighs {mass.Kilograms:0.#} kg") : Say.Of("the panel's mass is not given");
+        return Say.Of($"{area.SquareCentimeters:0} cm2 carry {carries:0.#} kg at rest by the tape sellers' rule, {weight}; wind pulls harder");
     }
 }

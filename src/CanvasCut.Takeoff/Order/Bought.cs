@@ -1,5 +1,6 @@
 using System.Globalization;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Takeoff;
@@ -20,7 +21,7 @@ public sealed record Bought(decimal Number, string Unit, Bought? Other = null)
     public decimal? In(string unit) => unit == Unit ? Number : Other?.Unit == unit ? Other.Number : null;
 
     /// <summary>As in "1.1 m (1.203 yd)".</summary>
-    public override string ToString() => Other is null ? $"{Text(Number)} {Unit}" : $"{Text(Number)} {Unit} ({Text(Other.Number)} {Other.Unit})";
+    public override string ToString() => Other is null ? $"{Text(Number)} {Say.Of(Unit)}" : $"{Text(Number)} {Say.Of(Unit)} ({Text(Other.Number)} {Say.Of(Other.Unit)})";
 
     /// <summary>A length that is cut in multiples of a step: exact in the unit of the job, to a thousandth in the other.</summary>
     public static Bought InSteps(Length length, Length step, PrintUnits units)
@@ -41,7 +42,7 @@ public sealed record Bought(decimal Number, string Unit, Bought? Other = null)
     public static Bought InRolls(Length length, Length roll, string unit) => new(decimal.Ceiling((Millimetres(length) / Millimetres(roll)) - RoundOff), unit);
 
     /// <summary>A number in whole packs.</summary>
-    public static Bought InPacks(int count, int pack) => pack == 1 ? new(count, "piece") : new((count + pack - 1) / pack, "pack");
+    public static Bought InPacks(int count, int pack) => pack == 1 ? new(count, Say.Later("piece")) : new((count + pack - 1) / pack, Say.Later("pack"));
 
     private static Bought Both(decimal metres, decimal yards, PrintUnits units) =>
         units == PrintUnits.Imperial ? new(yards, "yd", new(metres, "m")) : new(metres, "m", new(yards, "yd"));

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -45,11 +46,11 @@ internal static class MountOrder
         var grade = patterns.Job.Workshop.Supplies.Notions.Mount.Of(flaps[0].Kind)!;
         var rows = flaps[0].Kind == MountKind.Lacing ? 2 : 1;
         var (bought, rounding) = SoldBy.Of(rows * flaps.Sum(flap => flap.Fasteners!.Count), grade);
-        var pitches = string.Join(" and ", flaps.Select(flap => FormattableString.Invariant($"{flap.Fasteners!.Count} at {LengthText.OfMating(flap.Fasteners.Pitch, patterns.Job.Units)}")));
+        var pitches = string.Join(Say.Of(" and "), flaps.Select(flap => Say.Of($"{flap.Fasteners!.Count} at {LengthText.OfMating(flap.Fasteners.Pitch, patterns.Job.Units)}")));
         return new(
             new(grade.Grade.Id, grade.Grade.Name),
             bought,
-            rows == 2 ? $"{pitches}, on the carrier and on the top" : pitches,
+            rows == 2 ? Say.Of($"{pitches}, on the carrier and on the top") : pitches,
             rounding,
             Use(patterns, flaps));
     }
@@ -58,8 +59,8 @@ internal static class MountOrder
     {
         var (units, tapes) = (patterns.Job.Units, patterns.Job.Workshop.Supplies.Tapes.Mount);
         var (grade, length, also) = flaps[0].Kind == MountKind.Lacing
-            ? (tapes.Lacing, Sum(flaps, LineOf), "zigzag through all eyelets and 0.6 m for the ends of each")
-            : (tapes.HookAndLoop, OrderList.WithWaste(Sum(flaps, flap => flap.Run)), "as much hook as loop, 15 % waste");
+            ? (tapes.Lacing, Sum(flaps, LineOf), Say.Of("zigzag through all eyelets and 0.6 m for the ends of each"))
+            : (tapes.HookAndLoop, OrderList.WithWaste(Sum(flaps, flap => flap.Run)), Say.Of("as much hook as loop, 15 % waste"));
         var (bought, rounding) = SoldBy.Of(length, grade.Sold, units);
         return new(new(grade.Grade.Id, grade.Grade.Name), bought, $"{LengthText.Of(Sum(flaps, flaps[0].Kind == MountKind.Lacing ? LineOf : flap => flap.Run), units)}: {also}", rounding, Use(patterns, flaps));
     }
@@ -68,9 +69,9 @@ internal static class MountOrder
 
     private static OrderUse Use(PatternSet patterns, FlapPlace[] flaps)
     {
-        string[] ids = [.. flaps.SelectMany(flap => new[] { $"mount-flap-{Words.Of(flap.Side)}", $"mount-strip-{Words.Of(flap.Side)}" })];
+        string[] ids = [.. flaps.SelectMany(flap => new[] { $"mount-flap-{Words.Id(flap.Side)}", $"mount-strip-{Words.Id(flap.Side)}" })];
         return new(
-            $"{string.Join(" and ", flaps.Select(flap => Words.Of(flap.Side)))} edge, on its flap and on the top",
+            Say.Of($"{string.Join(Say.Of(" and "), flaps.Select(flap => Words.Of(flap.Side)))} edge, on its flap and on the top"),
             [.. patterns.Pieces.Select(piece => piece.Title).Where(title => ids.Contains(title.WholeId)).Select(title => title.Id)]);
     }
 }

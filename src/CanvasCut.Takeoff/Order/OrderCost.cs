@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 
 namespace CanvasCut.Takeoff;
 
@@ -47,11 +48,11 @@ public sealed record OrderCost(PriceList List, ImmutableArray<PricedLine> Lines)
             var unpriced = Unpriced switch
             {
                 0 => string.Empty,
-                1 => " WITHOUT 1 line that has no price",
-                var several => FormattableString.Invariant($" WITHOUT {several} lines that have no price"),
+                1 => Say.Of(" WITHOUT 1 line that has no price"),
+                var several => Say.Of($" WITHOUT {several} lines that have no price"),
             };
-            var labour = List.Labour is null ? "labour not counted" : "labour counted";
-            return FormattableString.Invariant($"Total {List.Money.Currency} {Text(Total)}{unpriced}; prices of {List.Money.Date:yyyy-MM-dd}; {labour}.");
+            var labour = List.Labour is null ? Say.Of("labour not counted") : Say.Of("labour counted");
+            return Say.Of($"Total {List.Money.Currency} {Text(Total)}{unpriced}; prices of {List.Money.Date:yyyy-MM-dd}; {labour}.");
         }
     }
 

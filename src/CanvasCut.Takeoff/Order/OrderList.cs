@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -29,11 +30,11 @@ public static class OrderList
         var (grade, step) = (job.Workshop.Supplies.Cloth.Grade.Id, plan.Roll.OrderStep);
         var spare = job.Workshop.Buying.Spare;
         return new(
-            new(grade, $"{job.Workshop.Cloth.Name}, roll {LengthText.Of(plan.Roll.Width, units)} wide"),
+            new(grade, Say.Of($"{job.Workshop.Cloth.Name}, roll {LengthText.Of(plan.Roll.Width, units)} wide")),
             Bought.InSteps(plan.Ordered, step, units),
-            $"{LengthText.Of(plan.Used, units)} of the roll's length (the warp) used{(spare > 0 ? $", {Percent(spare)} spare" : ", no spare")}",
-            $"up to a multiple of {LengthText.Of(step, units)}",
-            new("all pieces of the cut plan", [.. patterns.Pieces.Select(piece => piece.Title.Id)]));
+            Say.Of($"{LengthText.Of(plan.Used, units)} of the roll's length (the warp) used{(spare > 0 ? Say.Of($", {Percent(spare)} spare") : Say.Of(", no spare"))}"),
+            Say.Of($"up to a multiple of {LengthText.Of(step, units)}"),
+            new(Say.Of("all pieces of the cut plan"), [.. patterns.Pieces.Select(piece => piece.Title.Id)]));
     }
 
     private static IEnumerable<OrderLine> Grommet(PatternSet patterns)
@@ -45,9 +46,9 @@ public static class OrderList
             yield return new(
                 new(grade.Grade.Id, grade.Grade.Name),
                 bought,
-                $"for a hole of {LengthText.Of(exit.Diameter, patterns.Job.Units)}",
+                Say.Of($"for a hole of {LengthText.Of(exit.Diameter, patterns.Job.Units)}"),
                 rounding,
-                new("cable exit", [.. patterns.CarrierPieces.Select(piece => piece.Title.Id), "cable-exit-patch"]));
+                new(Say.Of("cable exit"), [.. patterns.CarrierPieces.Select(piece => piece.Title.Id), "cable-exit-patch"]));
         }
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -23,11 +24,11 @@ internal static class SewingOrder
         var needed = Sum(seams, seam => seam.Thread(supplies, job.Workshop.Sewing.StitchLength));
         var (bought, rounding) = SoldBy.Of(OrderList.WithWaste(needed), supplies.Sewing.Thread, units);
         return new(
-            new(supplies.Sewing.Thread.Grade.Id, $"thread, {job.Workshop.Sewing.Thread}"),
+            new(supplies.Sewing.Thread.Grade.Id, Say.Of($"thread, {job.Workshop.Sewing.Thread}")),
             bought,
-            $"{Bought.Whole(needed, units)} needle and bobbin together, and 15 % waste; {Bought.Whole(Sum(seams, seam => seam.Sewn), units)} of rows",
+            Say.Of($"{Bought.Whole(needed, units)} needle and bobbin together, and 15 % waste; {Bought.Whole(Sum(seams, seam => seam.Sewn), units)} of rows"),
             rounding,
-            Use(seams, "every seam, its own plies and rows"));
+            Use(seams, Say.Of("every seam, its own plies and rows")));
     }
 
     private static OrderLine Needles(CarrierJob job, ImmutableArray<SewnSeam> seams)
@@ -38,9 +39,9 @@ internal static class SewingOrder
         return new(
             new(grade.Grade.Id, grade.Grade.Name),
             bought,
-            FormattableString.Invariant($"{count}: a new one every {ANeedleSews.Meters:0} m of rows and one to spare"),
+            Say.Of($"{count}: a new one every {ANeedleSews.Meters:0} m of rows and one to spare"),
             rounding,
-            Use(seams, "every seam"));
+            Use(seams, Say.Of("every seam")));
     }
 
     /// <summary>One run of tape for each seam, whatever its rows: as long as its longest row on each side of the work.</summary>
@@ -48,7 +49,7 @@ internal static class SewingOrder
     {
         var job = patterns.Job;
         var fastened = patterns.Mounted.Fastened;
-        string[] edges = [.. fastened.Zippers.IsEmpty ? [] : new[] { "zipper halves" }, .. fastened.Flaps.IsEmpty ? [] : new[] { "flaps" }];
+        string[] edges = [.. fastened.Zippers.IsEmpty ? [] : new[] { Say.Of("zipper halves") }, .. fastened.Flaps.IsEmpty ? [] : new[] { Say.Of("flaps") }];
         ImmutableArray<SewnSeam> basted = [.. seams.Where(seam => seam.Kind is SeamKind.Hems or SeamKind.Zipper or SeamKind.Edges or SeamKind.Webbing or SeamKind.Mount && seam.Copies == 1)];
         var grade = job.Workshop.Supplies.Tapes.Basting;
         var length = OrderList.WithWaste(Sum(basted, seam => OneRun(seam, job.Workshop.Sewing.Rows)));
@@ -56,9 +57,9 @@ internal static class SewingOrder
         return new(
             new(grade.Grade.Id, grade.Grade.Name),
             bought,
-            "one run a seam, 15 % waste",
+            Say.Of("one run a seam, 15 % waste"),
             rounding,
-            Use(basted, $"hems, {string.Join(", ", edges)}, pockets, strips, patches, webbing"));
+            Use(basted, Say.Of($"hems, {string.Join(", ", edges)}, pockets, strips, patches, webbing")));
     }
 
     /// <summary>Hems have one row, webbing one along each of two edges; what else is sewn with the job's rows has as many.</summary>
@@ -85,9 +86,9 @@ internal static class SewingOrder
             yield return new(
                 new(grade.Grade.Id, grade.Grade.Name),
                 bought,
-                $"{LengthText.Of(Length.FromMillimeters(length), patterns.Job.Units)} of edge, 15 % waste",
+                Say.Of($"{LengthText.Of(Length.FromMillimeters(length), patterns.Job.Units)} of edge, 15 % waste"),
                 rounding,
-                new("the carrier's bound edges", [.. patterns.CarrierPieces.Select(piece => piece.Title.Id)]));
+                new(Say.Of("the carrier's bound edges"), [.. patterns.CarrierPieces.Select(piece => piece.Title.Id)]));
         }
     }
 

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -17,12 +18,12 @@ internal static class ZipperOrder
         foreach (var alike in patterns.Mounted.Fastened.Zippers.GroupBy(zipper => Math.Round(zipper.Choice.Buy.Millimeters, 6)))
         {
             var choice = alike.First().Choice;
-            var trimmed = choice.Trim.Millimeters > 0 ? $"trimmed to {LengthText.OfMating(choice.Run, units)} at the stop end" : "not trimmed";
+            var trimmed = choice.Trim.Millimeters > 0 ? Say.Of($"trimmed to {LengthText.OfMating(choice.Run, units)} at the stop end") : Say.Of("not trimmed");
             yield return new(
-                new(grade.Id, $"separating {grade.Name}, {Size(patterns.Job)}, {LengthText.Of(choice.Buy, units)} long", choice.Buy),
+                new(grade.Id, Say.Of($"separating {grade.Name}, {Size(patterns.Job)}, {LengthText.Of(choice.Buy, units)} long"), choice.Buy),
                 new(alike.Count(), "piece"),
                 trimmed,
-                "shortest stock length that is long enough",
+                Say.Of("shortest stock length that is long enough"),
                 Use(patterns, alike));
         }
     }
@@ -32,22 +33,22 @@ internal static class ZipperOrder
         var (supplies, units) = (patterns.Job.Workshop.Supplies, patterns.Job.Units);
         var zippers = patterns.Mounted.Fastened.Zippers;
         var (bought, rounding) = SoldBy.Of(Length.FromMillimeters(zippers.Sum(zipper => zipper.Choice.Buy.Millimeters)), supplies.Zipper.Sold, units);
-        var cuts = string.Join(" and ", zippers.Select(zipper => LengthText.Of(zipper.Choice.Buy, units)));
-        yield return new(new(supplies.Zipper.Grade.Id, $"continuous {supplies.Zipper.Grade.Name}, {Size(patterns.Job)}"), bought, $"cut {cuts}", rounding, Use(patterns, zippers));
+        var cuts = string.Join(Say.Of(" and "), zippers.Select(zipper => LengthText.Of(zipper.Choice.Buy, units)));
+        yield return new(new(supplies.Zipper.Grade.Id, Say.Of($"continuous {supplies.Zipper.Grade.Name}, {Size(patterns.Job)}")), bought, Say.Of($"cut {cuts}"), rounding, Use(patterns, zippers));
         foreach (var (grade, each) in new[] { (supplies.Notions.Slider, 1), (supplies.Notions.Stop, 2) })
         {
             var (count, rule) = SoldBy.Of(each * zippers.Length, grade);
-            yield return new(new(grade.Grade.Id, grade.Grade.Name), count, each == 1 ? "one a zipper" : "two a zipper, both on the top's half", rule, Use(patterns, zippers));
+            yield return new(new(grade.Grade.Id, grade.Grade.Name), count, each == 1 ? Say.Of("one a zipper") : Say.Of("two a zipper, both on the top's half"), rule, Use(patterns, zippers));
         }
     }
 
     private static string Size(CarrierJob job)
     {
         var gauge = job.Fastenings.Zipper.Gauge;
-        return $"chain {LengthText.Of(gauge.Chain, job.Units)}, {LengthText.Of(gauge.OverallWidth, job.Units)} over both tapes";
+        return Say.Of($"chain {LengthText.Of(gauge.Chain, job.Units)}, {LengthText.Of(gauge.OverallWidth, job.Units)} over both tapes");
     }
 
     private static OrderUse Use(PatternSet patterns, IEnumerable<ZipperPlace> zippers) => new(
-        $"{string.Join(" and ", zippers.Select(zipper => Words.Of(zipper.Side)))} edge, one half on the carrier, one on the top",
+        Say.Of($"{string.Join(Say.Of(" and "), zippers.Select(zipper => Words.Of(zipper.Side)))} edge, one half on the carrier, one on the top"),
         [.. patterns.CarrierPieces.Select(piece => piece.Title.Id)]);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Takeoff;
@@ -32,6 +33,9 @@ internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, Who
     /// <summary>The area two parts must share to be in each other's way; less is round-off.</summary>
     private const double LeastOverlapMm2 = 1;
 
+    /// <summary>As in "weather-strip-forward", the same in every language.</summary>
+    public string Id => Piece?.Id ?? $"{Words.Id(Edge!.Side)}-{(Edge is ZipperPlace ? "zipper" : "loop-tape")}";
+
     /// <summary>Whether the other part, once sewn, keeps the needle from this one.</summary>
     public bool IsUnder(TopPart other) => other.Layer > Layer && Outline.Shared(other.Outline)?.AreaMm2 > LeastOverlapMm2;
 
@@ -42,7 +46,7 @@ internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, Who
         return
         [
             .. subject.Chafe.Select(piece => new TopPart(InSentence(piece), TopLayer.Chafe, Outline.Of(ChafeBox(subject, piece)), piece)),
-            .. mounted.Zippers.Select(zipper => new TopPart($"{Words.Of(zipper.Side)} zipper", TopLayer.Zipper, Outline.Of(zipper.Band), null, zipper)),
+            .. mounted.Zippers.Select(zipper => new TopPart(Say.Of($"{Words.Of(zipper.Side)} zipper"), TopLayer.Zipper, Outline.Of(zipper.Band), null, zipper)),
             .. mounted.Flaps.Select(flap => OfFlap(subject, flap)),
             .. mounted.Pockets.Zip(subject.Pockets, (pocket, piece) => new TopPart(InSentence(piece), TopLayer.Pocket, pocket.Outline, piece)),
             .. mounted.Strips.Zip(subject.Strips, (strip, piece) => new TopPart(InSentence(piece), TopLayer.Strip, Outline.Of(strip.Finished), piece)),
@@ -51,11 +55,11 @@ internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, Who
 
     private static TopPart OfFlap(WorkSubject subject, FlapPlace flap)
     {
-        var piece = subject.MountStrips.FirstOrDefault(strip => strip.Id.EndsWith(Words.Of(flap.Side), StringComparison.Ordinal));
-        return new(piece is null ? $"{Words.Of(flap.Side)} loop tape" : InSentence(piece), TopLayer.Zipper, Outline.Of(flap.OnTop), piece, flap);
+        var piece = subject.MountStrips.FirstOrDefault(strip => strip.Id.EndsWith(Words.Id(flap.Side), StringComparison.Ordinal));
+        return new(piece is null ? Say.Of($"{Words.Of(flap.Side)} loop tape") : InSentence(piece), TopLayer.Zipper, Outline.Of(flap.OnTop), piece, flap);
     }
 
-    private static string InSentence(WholePiece piece) => char.ToLowerInvariant(piece.Name[0]) + piece.Name[1..];
+    private static string InSentence(WholePiece piece) => Say.Within(piece.Name);
 
     /// <summary>The patch for a bow lies along its tube, as wide as the carrier.</summary>
     private static Box ChafeBox(WorkSubject subject, WholePiece piece)

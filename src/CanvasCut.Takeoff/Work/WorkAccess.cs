@@ -1,26 +1,28 @@
+using CanvasCut.Language;
+
 namespace CanvasCut.Takeoff;
 
 /// <summary>What a needle or a hand must be able to reach, and what may bar the way to it.</summary>
 public static class WorkAccess
 {
     /// <summary>The carrier flat under the machine's foot; closed for good by a bonded panel, which neither bends under the arm nor bears a needle.</summary>
-    public const string CarrierUnderNeedle = "the carrier under the needle";
+    public static string CarrierUnderNeedle => Say.Of("the carrier under the needle");
 
     /// <summary>The cut ends of the zippers' tapes; closed when the halves are sewn down.</summary>
-    public const string TapeEnds = "the ends of the zipper tapes";
+    public static string TapeEnds => Say.Of("the ends of the zipper tapes");
 
     /// <summary>The top stretched on its frame; closed while the top is off.</summary>
-    public const string TopStretched = "the top stretched on its frame";
+    public static string TopStretched => Say.Of("the top stretched on its frame");
 
     /// <summary>The top flat under the machine's foot; open only while it is off its frame.</summary>
-    public const string TopUnderNeedle = "the top under the needle";
+    public static string TopUnderNeedle => Say.Of("the top under the needle");
 
     /// <summary>The carrier lying where it will lie.</summary>
-    public const string CarrierInPlace = "the carrier in its place on the top";
+    public static string CarrierInPlace => Say.Of("the carrier in its place on the top");
 
     /// <summary>What can be reached before any work is done, besides the cloth under each part of the top.</summary>
     public static IEnumerable<string> OpenAtFirst => [CarrierUnderNeedle, TapeEnds, TopStretched];
 
     /// <summary>The cloth of the top under a part that will be sewn over it; closed when that part is sewn.</summary>
-    public static string Under(string part) => $"the top under the {part}";
+    public static string Under(string part) => Say.Of($"the top under the {part}");
 }

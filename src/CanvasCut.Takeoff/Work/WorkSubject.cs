@@ -75,7 +75,7 @@ internal sealed class WorkSubject
     public ImmutableArray<TopPart> TopParts { get; }
 
     /// <summary>The piece of a flap.</summary>
-    public WholePiece FlapOf(FlapPlace flap) => Flaps.Single(piece => piece.Id.EndsWith(Words.Of(flap.Side), StringComparison.Ordinal));
+    public WholePiece FlapOf(FlapPlace flap) => Flaps.Single(piece => piece.Id.EndsWith(Words.Id(flap.Side), StringComparison.Ordinal));
 
     /// <summary>What is sewn to the top for a flap.</summary>
     public TopPart TopPartOf(FlapPlace flap) => TopParts.Single(part => part.Edge == flap);

@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Takeoff;
@@ -16,22 +17,22 @@ public static class WorkText
     }
 
     /// <summary>How long a step takes, as in "10 min, then wait 72 h".</summary>
-    public static string Time(StepTime time) => time.Wait > Duration.Zero ? $"{Span(time.Hands)}, then wait {Span(time.Wait)}" : Span(time.Hands);
+    public static string Time(StepTime time) => time.Wait > Duration.Zero ? Say.Of($"{Span(time.Hands)}, then wait {Span(time.Wait)}") : Span(time.Hands);
 
     /// <summary>All of it in a sentence.</summary>
     public static string Total(WorkSchedule order) =>
-        $"{Span(order.Bench)} of work; with {Span(order.HoursPerDay)} a day and the cure it takes {(order.Days == 1 ? "1 day" : FormattableString.Invariant($"{order.Days} days"))}.";
+        Say.Of($"{Span(order.Bench)} of work; with {Span(order.HoursPerDay)} a day and the cure it takes {(order.Days == 1 ? Say.Of("1 day") : Say.Of($"{order.Days} days"))}.");
 
     /// <summary>The heading of a part of the work.</summary>
     public static string Of(WorkStage stage) => stage switch
     {
-        WorkStage.Prepare => "Measure and print",
-        WorkStage.Cut => "Cut and mark",
-        WorkStage.Carrier => "Sew the carrier",
-        WorkStage.Bond => "Bond the panel",
-        WorkStage.TopPieces => "Make ready what goes on the top",
-        WorkStage.Mark => "Mark the top from the carrier",
-        WorkStage.Top => "Sew to the top",
-        _ => "Fit, wire, test",
+        WorkStage.Prepare => Say.Of("Measure and print"),
+        WorkStage.Cut => Say.Of("Cut and mark"),
+        WorkStage.Carrier => Say.Of("Sew the carrier"),
+        WorkStage.Bond => Say.Of("Bond the panel"),
+        WorkStage.TopPieces => Say.Of("Make ready what goes on the top"),
+        WorkStage.Mark => Say.Of("Mark the top from the carrier"),
+        WorkStage.Top => Say.Of("Sew to the top"),
+        _ => Say.Of("Fit, wire, test"),
     };
 }

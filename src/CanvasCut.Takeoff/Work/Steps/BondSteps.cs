@@ -1,4 +1,5 @@
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using UnitsNet;
 using static CanvasCut.Takeoff.StepWriting;
 
@@ -31,16 +32,16 @@ internal static class BondSteps
     public static string Result(WorkSubject subject) => subject.ExitPatch is null ? WorkParts.ProvedCarrier : WorkParts.FinishedCarrier;
 
     private static WorkStep Lay(WorkSubject subject) =>
-        Step(new("bond", WorkStage.Bond, WorkKind.Bond, "Bond the panel to the carrier", "Wipe webbing and panel with alcohol and water, half and half, one way, and let them dry. Lay the tape, then the panel at its marks from one edge, and roll it down hard. Leave it 20 minutes before you move it."))
+        Step(new("bond", WorkStage.Bond, WorkKind.Bond, Say.Of("Bond the panel to the carrier"), Say.Of("Wipe webbing and panel with alcohol and water, half and half, one way, and let them dry. Lay the tape, then the panel at its marks from one edge, and roll it down hard. Leave it 20 minutes before you move it.")))
             .Using([.. subject.CarrierSides, .. subject.IsBondFirst ? Array.Empty<string>() : [WorkParts.StretchedTop]])
             .Making(WorkParts.LaidPanel)
             .Closing(WorkAccess.CarrierUnderNeedle)
             .Taking(Duration.FromMinutes(60))
             .Waiting(Dwell)
-            .With("foam tape, alcohol wipes, roller")
-            .When($"Surfaces {subject.Degrees(LeastSurface)} or warmer, best 21 to 38 °C (70 to 100 °F), dry, and at least {DewText(subject)} above the dew point.")
-            .Until($"The panel lies within {subject.Text(2)} of its marks on every side; no bubble, no lifted edge.")
-            .Minding("What the makers of panel and tape say goes before this. Solvents burn: no flame, fresh air, gloves. Do not bend the panel below its radius.")
+            .With(Say.Of("foam tape, alcohol wipes, roller"))
+            .When(Say.Of($"Surfaces {subject.Degrees(LeastSurface)} or warmer, best 21 to 38 °C (70 to 100 °F), dry, and at least {DewText(subject)} above the dew point."))
+            .Until(Say.Of($"The panel lies within {subject.Text(2)} of its marks on every side; no bubble, no lifted edge."))
+            .Minding(Say.Of("What the makers of panel and tape say goes before this. Solvents burn: no flame, fresh air, gloves. Do not bend the panel below its radius."))
             .Seen(PanelPicture(subject));
 
     private static string DewText(WorkSubject subject) => subject.Job.Units switch
@@ -51,33 +52,33 @@ internal static class BondSteps
     };
 
     private static WorkStep Cure(WorkSubject subject) =>
-        Step(new("cure", WorkStage.Bond, WorkKind.Bond, "Let the bond cure", FormattableString.Invariant($"Lay it flat, face down on a blanket, weighted evenly, and leave it {subject.Job.Work.Cure.Hours:0.#} h in the warm. Nothing may pull on it.")))
+        Step(new("cure", WorkStage.Bond, WorkKind.Bond, Say.Of("Let the bond cure"), Say.Of($"Lay it flat, face down on a blanket, weighted evenly, and leave it {subject.Job.Work.Cure.Hours:0.#} h in the warm. Nothing may pull on it.")))
             .Using(WorkParts.LaidPanel)
             .Making(WorkParts.CuredPanel)
             .Taking(Duration.FromMinutes(10))
             .Waiting(subject.Job.Work.Cure)
-            .With("blanket, flat board, books")
-            .When($"All that time {subject.Degrees(LeastSurface)} or warmer and dry; if it was colder, warm it, roll it again and begin to count again.")
-            .Until("Write down when it began and when it may be lifted.")
+            .With(Say.Of("blanket, flat board, books"))
+            .When(Say.Of($"All that time {subject.Degrees(LeastSurface)} or warmer and dry; if it was colder, warm it, roll it again and begin to count again."))
+            .Until(Say.Of("Write down when it began and when it may be lifted."))
             .Seen(PanelPicture(subject));
 
     private static WorkStep Prove(WorkSubject subject) =>
-        Step(new("prove-bond", WorkStage.Bond, WorkKind.Look, "Try the bond", "Pull on each edge and corner of the panel with two fingers, about as hard as you lift a full cup."))
+        Step(new("prove-bond", WorkStage.Bond, WorkKind.Look, Say.Of("Try the bond"), Say.Of("Pull on each edge and corner of the panel with two fingers, about as hard as you lift a full cup.")))
             .Using(WorkParts.CuredPanel)
             .Making(WorkParts.ProvedCarrier)
             .Taking(Duration.FromMinutes(10))
-            .With("hands, a lamp")
-            .Until("Nothing lifts, no gap along the rim; a lifted place is pressed again and cures again.")
+            .With(Say.Of("hands, a lamp"))
+            .Until(Say.Of("Nothing lifts, no gap along the rim; a lifted place is pressed again and cures again."))
             .Seen(PanelPicture(subject));
 
     private static WorkStep SetGrommet(WorkSubject subject) =>
-        Step(new("set-grommet", WorkStage.Bond, WorkKind.Hand, "Cut the cable's hole and set its grommet", "Cut the hole through carrier and patch, seal its edge, set the grommet or gland."))
+        Step(new("set-grommet", WorkStage.Bond, WorkKind.Hand, Say.Of("Cut the cable's hole and set its grommet"), Say.Of("Cut the hole through carrier and patch, seal its edge, set the grommet or gland.")))
             .Using(WorkParts.ProvedCarrier)
             .Making(WorkParts.FinishedCarrier)
             .Taking(Duration.FromMinutes(20))
-            .With("punch or sharp scissors, grommet tool")
-            .Until("The edge of the hole is covered all round; the cable slides without scraping.")
-            .Minding("Put a board between cloth and panel: no blade and no hammer on the panel.")
+            .With(Say.Of("punch or sharp scissors, grommet tool"))
+            .Until(Say.Of("The edge of the hole is covered all round; the cable slides without scraping."))
+            .Minding(Say.Of("Put a board between cloth and panel: no blade and no hammer on the panel."))
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, subject.ExitPatch!.Widths.Select(_ => ExitBox(subject))));
 
     private static Outline ExitBox(WorkSubject subject)

@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 using static CanvasCut.Takeoff.StepWriting;
@@ -9,7 +10,7 @@ namespace CanvasCut.Takeoff;
 /// <summary>All sewing on the carrier; it is over before the panel is bonded.</summary>
 internal static class CarrierSteps
 {
-    private const string Layers = "Turn the wheel by hand over the corners: many layers break needles. Keep fingers from the foot and wear glasses.";
+    private static string Layers => Say.Of("Turn the wheel by hand over the corners: many layers break needles. Keep fingers from the foot and wear glasses.");
 
     public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
     [
@@ -30,15 +31,15 @@ internal static class CarrierSteps
                 "flat-work",
                 WorkStage.Carrier,
                 WorkKind.Machine,
-                patch is null ? "Sew on what the panel is bonded to" : "Sew on what the panel is bonded to, and the cable's patch",
-                "Sew smooth webbing or a coated patch where the panel's rim will lie: foam tape does not hold on raw woven cloth. Skip the webbing only if the panel's maker bonds to cloth." + (patch is null ? string.Empty : " Turn the cable exit patch under and sew it round its hole; cut no hole yet.")))
+                patch is null ? Say.Of("Sew on what the panel is bonded to") : Say.Of("Sew on what the panel is bonded to, and the cable's patch"),
+                Say.Of("Sew smooth webbing or a coated patch where the panel's rim will lie: foam tape does not hold on raw woven cloth. Skip the webbing only if the panel's maker bonds to cloth.") + (patch is null ? string.Empty : Say.Of(" Turn the cable exit patch under and sew it round its hole; cut no hole yet."))))
             .On(patch?.Widths ?? [])
             .Using([.. subject.Carrier.Flat, .. patch?.Flat ?? []])
             .Making(WorkParts.FlatCarrier)
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing((perimeter * 2) + (patch?.Rows ?? Length.Zero)))
-            .With("machine, basting tape")
-            .Until($"All of it lies flat, within {subject.Text(2)} of the panel's marked edge; no stitch inside the line of the cells.")
+            .With(Say.Of("machine, basting tape"))
+            .Until(Say.Of($"All of it lies flat, within {subject.Text(2)} of the panel's marked edge; no stitch inside the line of the cells."))
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, RimOf(subject)));
     }
 
@@ -57,17 +58,17 @@ internal static class CarrierSteps
     {
         var carrier = subject.Job.Carrier;
         var (hemmed, bound) = (Sides(carrier, EdgeFinish.Hem), Sides(carrier, EdgeFinish.Binding));
-        var corner = carrier.Corner == CornerKind.Mitred ? "fold the mitres first and trim only when the fold has been checked" : "fold one hem over the other at the corners";
-        var hem = hemmed.Length > 0 ? $"Fold and sew the hem: {string.Join(", ", hemmed)}; {corner}." : string.Empty;
-        var binding = bound.Length > 0 ? $"Bind: {string.Join(", ", bound)}." : string.Empty;
-        return Step(new("hem-carrier", WorkStage.Carrier, WorkKind.Machine, "Finish the carrier's edges", $"{hem} {binding}".Trim()))
+        var corner = carrier.Corner == CornerKind.Mitred ? Say.Of("fold the mitres first and trim only when the fold has been checked") : Say.Of("fold one hem over the other at the corners");
+        var hem = hemmed.Length > 0 ? Say.Of($"Fold and sew the hem: {string.Join(", ", hemmed)}; {corner}.") : string.Empty;
+        var binding = bound.Length > 0 ? Say.Of($"Bind: {string.Join(", ", bound)}.") : string.Empty;
+        return Step(new("hem-carrier", WorkStage.Carrier, WorkKind.Machine, Say.Of("Finish the carrier's edges"), $"{hem} {binding}".Trim()))
             .On(subject.Carrier.Widths)
             .Using(WorkParts.FlatCarrier)
             .Making(WorkParts.HemmedCarrier)
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing(Length.FromMillimeters(2 * subject.Patterns.WholeCarrier.Shape.Finished.PerimeterMm)))
-            .With("machine, basting tape, bone folder")
-            .Until($"Length and width within {subject.Text(3)} of the finished size; the diagonals equal within {subject.Text(3)}; rows end with {subject.Text(25)} of overstitching (US Army TM 10-8340).")
+            .With(Say.Of("machine, basting tape, bone folder"))
+            .Until(Say.Of($"Length and width within {subject.Text(3)} of the finished size; the diagonals equal within {subject.Text(3)}; rows end with {subject.Text(25)} of overstitching (US Army TM 10-8340)."))
             .Minding(Layers)
             .Seen(WorkPicture.Of(subject.Patterns.WholeCarrier, PieceLineKind.Fold, PieceLineKind.Stitch));
     }
@@ -79,42 +80,42 @@ internal static class CarrierSteps
     {
         var run = LengthText.OfMating(zipper.Choice.Run, subject.Job.Units);
         var how = zipper.Choice.Kind == ZipperKind.Separating
-            ? $"Close the zipper, measure it, and trim it at the stop end, never at the pin, to a run of {run}."
-            : $"Cut the length to a run of {run} with {LengthText.Of(ZipperChoice.Tail, subject.Job.Units)} of tail at each end; put on the slider, and a stop at each end of the top's half only: so the carrier's half comes out of the slider.";
-        return Step(new($"trim-zipper-{Words.Of(zipper.Side)}", WorkStage.Carrier, WorkKind.Hand, $"Trim and tick the {Words.Of(zipper.Side)} zipper", $"{how} Tick both halves in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, subject.Job.Units)} from it."))
+            ? Say.Of($"Close the zipper, measure it, and trim it at the stop end, never at the pin, to a run of {run}.")
+            : Say.Of($"Cut the length to a run of {run} with {LengthText.Of(ZipperChoice.Tail, subject.Job.Units)} of tail at each end; put on the slider, and a stop at each end of the top's half only: so the carrier's half comes out of the slider.");
+        return Step(new($"trim-zipper-{Words.Id(zipper.Side)}", WorkStage.Carrier, WorkKind.Hand, Say.Of($"Trim and tick the {Words.Of(zipper.Side)} zipper"), Say.Of($"{how} Tick both halves in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, subject.Job.Units)} from it.")))
             .Using(WorkParts.Marked(subject.Carrier.Widths[0]))
             .Making(WorkParts.Trimmed(zipper.Side))
             .Taking(Duration.FromMinutes(zipper.Choice.Kind == ZipperKind.Separating ? 15 : 25))
-            .With("snips, pliers for stops, chalk")
-            .Until($"The closed run is right within {subject.Text(3)}; every tick is on both halves.")
-            .Minding("Cut teeth fly: wear glasses.")
+            .With(Say.Of("snips, pliers for stops, chalk"))
+            .Until(Say.Of($"The closed run is right within {subject.Text(3)}; every tick is on both halves."))
+            .Minding(Say.Of("Cut teeth fly: wear glasses."))
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(Band(subject, zipper))));
     }
 
     private static WorkStep Cap(WorkSubject subject, WholePiece caps) =>
-        Step(new("cap-zippers", WorkStage.Carrier, WorkKind.Machine, "Cap the zippers' cut ends", $"Fold a cap over each cut end of each half, {(IsTurned(subject) ? "its edges turned under" : "its edges sealed with a hot knife")}, and sew it two or three times across, clear of the teeth that close."))
+        Step(new("cap-zippers", WorkStage.Carrier, WorkKind.Machine, Say.Of("Cap the zippers' cut ends"), Say.Of($"Fold a cap over each cut end of each half, {(IsTurned(subject) ? Say.Of("its edges turned under") : Say.Of("its edges sealed with a hot knife"))}, and sew it two or three times across, clear of the teeth that close.")))
             .On(caps.Widths)
             .Using([.. caps.Flat, .. subject.Zippers.Select(zipper => WorkParts.Trimmed(zipper.Side))])
             .Making(WorkParts.CappedZippers)
             .Needing(WorkAccess.TapeEnds)
             .Taking(WorkTimes.RoundedUp(WorkTimes.SetUp + Duration.FromMinutes(5 * caps.Widths.Sum(piece => piece.Title.Quantity))))
-            .With("machine or needle and palm")
-            .Until("No raw end shows; the slider runs from end to end.")
-            .Minding(IsTurned(subject) ? string.Empty : "A hot knife burns, and its fumes are bad: gloves, and work in the open.")
+            .With(Say.Of("machine or needle and palm"))
+            .Until(Say.Of("No raw end shows; the slider runs from end to end."))
+            .Minding(IsTurned(subject) ? string.Empty : Say.Of("A hot knife burns, and its fumes are bad: gloves, and work in the open."))
             .Seen(WorkPicture.Of(caps.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
 
     private static bool IsTurned(WorkSubject subject) => subject.Patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero;
 
     private static WorkStep SewZipper(WorkSubject subject, ZipperPlace zipper) =>
-        Step(new($"sew-zipper-{Words.Of(zipper.Side)}-carrier", WorkStage.Carrier, WorkKind.Machine, $"Sew the {Words.Of(zipper.Side)} zipper to the carrier", "Tape one half down with the zipper closed, ticks on ticks, from the middle outward; open it and sew all rows from end to end without stretching the tape."))
+        Step(new($"sew-zipper-{Words.Id(zipper.Side)}-carrier", WorkStage.Carrier, WorkKind.Machine, Say.Of($"Sew the {Words.Of(zipper.Side)} zipper to the carrier"), Say.Of("Tape one half down with the zipper closed, ticks on ticks, from the middle outward; open it and sew all rows from end to end without stretching the tape.")))
             .On(subject.Carrier.Widths)
             .Using(WorkParts.HemmedCarrier, WorkParts.CappedZippers)
             .Making(WorkParts.OnCarrier(zipper))
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Closing(WorkAccess.TapeEnds)
             .Taking(WorkTimes.Sewing(zipper.Choice.Run * subject.Job.Workshop.Sewing.Rows))
-            .With("machine with a zipper foot, basting tape 1/4 in (6 mm)")
-            .Until($"Both halves match within {LengthText.OfMating(Length.FromMillimeters(1.5), subject.Job.Units)} when closed; the edge is flat; the slider runs from end to end.")
+            .With(Say.Of("machine with a zipper foot, basting tape 1/4 in (6 mm)"))
+            .Until(Say.Of($"Both halves match within {LengthText.OfMating(Length.FromMillimeters(1.5), subject.Job.Units)} when closed; the edge is flat; the slider runs from end to end."))
             .Minding(Layers)
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(Band(subject, zipper))));
 

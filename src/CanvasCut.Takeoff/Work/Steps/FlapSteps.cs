@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 using static CanvasCut.Takeoff.StepWriting;
@@ -9,7 +10,7 @@ namespace CanvasCut.Takeoff;
 /// <summary>Makes the flaps that hold the carrier's edges in the place of zippers, and sets what they carry.</summary>
 internal static class FlapSteps
 {
-    private const string Hammer = "A setting tool is struck hard: wear glasses, mind your fingers, and work on something that does not spring.";
+    private static string Hammer => Say.Of("A setting tool is struck hard: wear glasses, mind your fingers, and work on something that does not spring.");
 
     /// <summary>The flap made ready, sewn to the carrier, and its fasteners set; all before the bond.</summary>
     public static IEnumerable<WorkStep> OnCarrier(WorkSubject subject, FlapPlace flap)
@@ -38,18 +39,18 @@ internal static class FlapSteps
 
         var isLacing = flap.Kind == MountKind.Lacing;
         yield return Step(new(
-                $"set-{Words.Of(flap.Side)}-{Words.Table(flap.Kind)}-top",
+                $"set-{Words.Id(flap.Side)}-{Words.Table(flap.Kind)}-top",
                 WorkStage.Top,
                 WorkKind.Hand,
-                $"Set on the top: {flap.Name}",
+                Say.Of($"Set on the top: {flap.Name}"),
                 isLacing
-                    ? "Set the eyelets at their marks in the flap on the top."
-                    : "Set the top's parts at their marks, through the cloth and the strip under it, from the middle outward. Close the carrier's on each before you set the next."))
+                    ? Say.Of("Set the eyelets at their marks in the flap on the top.")
+                    : Say.Of("Set the top's parts at their marks, through the cloth and the strip under it, from the middle outward. Close the carrier's on each before you set the next.")))
             .Using(WorkParts.LooseTop, WorkParts.OnTop(subject.TopPartOf(flap).Name))
             .Making(WorkParts.SetOnTop(flap))
             .Taking(Setting(row))
-            .With("punch or awl, setting tool, block")
-            .Until($"{row.Count} are set, each within {subject.Text(1)} of its mark; none turns or lifts when you pull at it.")
+            .With(Say.Of("punch or awl, setting tool, block"))
+            .Until(Say.Of($"{row.Count} are set, each within {subject.Text(1)} of its mark; none turns or lifts when you pull at it."))
             .Minding(Hammer)
             .Seen(WorkPicture.OnTop([Outline.Of(flap.OnTop), .. Rims(flap, flap.CentresOnTop)]));
     }
@@ -59,16 +60,16 @@ internal static class FlapSteps
                 $"ready-{piece.Id}",
                 WorkStage.Carrier,
                 WorkKind.Machine,
-                $"Fold and close: {piece.Name}",
+                Say.Of($"Fold and close: {piece.Name}"),
                 flap.Kind == MountKind.HookAndLoop
-                    ? "Turn all raw edges in, fold the flap in half and close its ends. Then sew the hook tape on its underside, hooks outward, both edges and both ends."
-                    : "Turn all raw edges in, fold the flap in half and close its ends."))
+                    ? Say.Of("Turn all raw edges in, fold the flap in half and close its ends. Then sew the hook tape on its underside, hooks outward, both edges and both ends.")
+                    : Say.Of("Turn all raw edges in, fold the flap in half and close its ends.")))
             .On(piece.Widths)
             .Using(piece.Flat)
             .Making(WorkParts.Ready(piece.Id))
             .Taking(WorkTimes.Sewing(piece.Rows))
-            .With("machine, basting tape, bone folder")
-            .Until($"It lies flat, the finished edges within {subject.Text(2)}; every centre is still to be seen.")
+            .With(Say.Of("machine, basting tape, bone folder"))
+            .Until(Say.Of($"It lies flat, the finished edges within {subject.Text(2)}; every centre is still to be seen."))
             .Seen(WorkPicture.Of(piece.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
 
     private static WorkStep Sew(WorkSubject subject, FlapPlace flap, WholePiece piece) =>
@@ -76,32 +77,32 @@ internal static class FlapSteps
                 $"sew-{piece.Id}-carrier",
                 WorkStage.Carrier,
                 WorkKind.Machine,
-                $"Sew to the carrier: {piece.Name}",
-                $"Lay the flap's raw edges {subject.Text(FlapPlace.Lap.Millimeters)} under the carrier's edge, end on end mark, and sew all rows through the hem."))
+                Say.Of($"Sew to the carrier: {piece.Name}"),
+                Say.Of($"Lay the flap's raw edges {subject.Text(FlapPlace.Lap.Millimeters)} under the carrier's edge, end on end mark, and sew all rows through the hem.")))
             .On([.. subject.Carrier.Widths, .. piece.Widths])
             .Using(WorkParts.HemmedCarrier, WorkParts.Ready(piece.Id))
             .Making(WorkParts.OnCarrier(flap))
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing(flap.Run * subject.Job.Workshop.Sewing.Rows))
-            .With("machine, basting tape 1/4 in (6 mm)")
-            .Until($"The flap stands {subject.Text(flap.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge all along, within {subject.Text(2)}.")
-            .Minding("Turn the wheel by hand over the corners: many layers break needles. Keep fingers from the foot and wear glasses.")
+            .With(Say.Of("machine, basting tape 1/4 in (6 mm)"))
+            .Until(Say.Of($"The flap stands {subject.Text(flap.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge all along, within {subject.Text(2)}."))
+            .Minding(Say.Of("Turn the wheel by hand over the corners: many layers break needles. Keep fingers from the foot and wear glasses."))
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(Centred(subject, flap).Flap)));
 
     private static WorkStep Set(WorkSubject subject, FlapPlace flap)
     {
         var (row, centred) = (flap.Fasteners!, Centred(subject, flap));
         return Step(new(
-                $"set-{Words.Of(flap.Side)}-{Words.Table(flap.Kind)}-carrier",
+                $"set-{Words.Id(flap.Side)}-{Words.Table(flap.Kind)}-carrier",
                 WorkStage.Carrier,
                 WorkKind.Hand,
-                $"Set in the carrier's flap: {flap.Name}",
-                $"Set {row.Count} at the marked centres, {LengthText.OfMating(row.Pitch, subject.Job.Units)} apart. Try one on a scrap of as many plies first."))
+                Say.Of($"Set in the carrier's flap: {flap.Name}"),
+                Say.Of($"Set {row.Count} at the marked centres, {LengthText.OfMating(row.Pitch, subject.Job.Units)} apart. Try one on a scrap of as many plies first.")))
             .Using(WorkParts.OnCarrier(flap))
             .Making(WorkParts.SetInCarrier(flap))
             .Taking(Setting(row))
-            .With("punch or awl, setting tool, block")
-            .Until($"{row.Count} are set; each space within {subject.Text(1)}; none turns or lifts when you pull at it.")
+            .With(Say.Of("punch or awl, setting tool, block"))
+            .Until(Say.Of($"{row.Count} are set; each space within {subject.Text(1)}; none turns or lifts when you pull at it."))
             .Minding(Hammer)
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, [Outline.Of(centred.Flap), .. Rims(centred, centred.CentresOnCarrier)]));
     }

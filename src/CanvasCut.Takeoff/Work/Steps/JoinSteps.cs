@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using static CanvasCut.Takeoff.StepWriting;
 
@@ -10,14 +11,14 @@ internal static class JoinSteps
     {
         if (piece.IsJoined)
         {
-            yield return Step(new($"join-{piece.Id}", stage, WorkKind.Machine, $"Join the widths: {piece.Name}", "Sew the widths together on the seam lines, lay the allowances to one side, tuck the raw edge in and sew it down: a felled seam."))
+            yield return Step(new($"join-{piece.Id}", stage, WorkKind.Machine, Say.Of($"Join the widths: {piece.Name}"), Say.Of("Sew the widths together on the seam lines, lay the allowances to one side, tuck the raw edge in and sew it down: a felled seam.")))
                 .On(piece.Widths)
                 .Using(piece.Widths.Select(WorkParts.Marked))
                 .Making(WorkParts.Joined(piece.Id))
                 .Needing(stage == WorkStage.Carrier ? [WorkAccess.CarrierUnderNeedle] : Array.Empty<string>())
                 .Taking(WorkTimes.Sewing(piece.Rows * 0.5))
-                .With("machine, basting tape")
-                .Until($"The joined piece lies on its template within {subject.Text(2)}; no raw edge shows.")
+                .With(Say.Of("machine, basting tape"))
+                .Until(Say.Of($"The joined piece lies on its template within {subject.Text(2)}; no raw edge shows."))
                 .Seen(WorkPicture.Of(piece.Widths[0], PieceLineKind.Stitch));
         }
     }

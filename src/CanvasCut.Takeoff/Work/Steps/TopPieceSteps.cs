@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 using static CanvasCut.Takeoff.StepWriting;
@@ -10,10 +11,10 @@ internal static class TopPieceSteps
     public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
     [
         .. subject.TopPieces.SelectMany(piece => JoinSteps.Of(subject, piece, WorkStage.TopPieces)),
-        .. subject.Pockets.Select(piece => Ready(subject, piece, ("Hem the mouth", "Hem the mouth; it runs on the bias, so do not pull. Turn both legs under and press or tape them."), WorkKind.Machine)),
-        .. subject.Strips.Select(piece => Ready(subject, piece, ("Hem three sides", "Hem the ends and the free edge; turn the seam edge under and tape it."), WorkKind.Machine)),
+        .. subject.Pockets.Select(piece => Ready(subject, piece, (Say.Of("Hem the mouth"), Say.Of("Hem the mouth; it runs on the bias, so do not pull. Turn both legs under and press or tape them.")), WorkKind.Machine)),
+        .. subject.Strips.Select(piece => Ready(subject, piece, (Say.Of("Hem three sides"), Say.Of("Hem the ends and the free edge; turn the seam edge under and tape it.")), WorkKind.Machine)),
         .. subject.MountStrips.Select(piece => Ready(subject, piece, HowTo(subject, piece), IsFlap(subject, piece) ? WorkKind.Machine : WorkKind.Hand)),
-        .. subject.Chafe.Select(piece => Ready(subject, piece, ("Turn the edges under", "Turn all edges under and tape or press them."), WorkKind.Hand)),
+        .. subject.Chafe.Select(piece => Ready(subject, piece, (Say.Of("Turn the edges under"), Say.Of("Turn all edges under and tape or press them.")), WorkKind.Hand)),
     ];
 
     /// <summary>A lacing's flap on the top has two plies; a strip under fasteners has one.</summary>
@@ -21,8 +22,8 @@ internal static class TopPieceSteps
         subject.TopParts.Single(part => part.Piece == piece).Edge?.Kind == Design.MountKind.Lacing;
 
     private static (string Name, string Do) HowTo(WorkSubject subject, WholePiece piece) => IsFlap(subject, piece)
-        ? ("Fold and close", "Turn all raw edges in, fold the flap in half and close its ends.")
-        : ("Turn the edges under", "Turn all edges under and tape or press them.");
+        ? (Say.Of("Fold and close"), Say.Of("Turn all raw edges in, fold the flap in half and close its ends."))
+        : (Say.Of("Turn the edges under"), Say.Of("Turn all edges under and tape or press them."));
 
     private static WorkStep Ready(WorkSubject subject, WholePiece piece, (string Name, string Do) what, WorkKind kind) =>
         Step(new($"ready-{piece.Id}", WorkStage.TopPieces, kind, $"{what.Name}: {piece.Name}", what.Do))
@@ -30,7 +31,7 @@ internal static class TopPieceSteps
             .Using(piece.Flat)
             .Making(WorkParts.Ready(piece.Id))
             .Taking(kind == WorkKind.Machine ? WorkTimes.Sewing(piece.Rows) : Duration.FromMinutes(15))
-            .With(kind == WorkKind.Machine ? "machine, basting tape" : "basting tape, bone folder")
-            .Until($"It lies flat on its template, the finished edges within {subject.Text(2)}.")
+            .With(kind == WorkKind.Machine ? Say.Of("machine, basting tape") : Say.Of("basting tape, bone folder"))
+            .Until(Say.Of($"It lies flat on its template, the finished edges within {subject.Text(2)}."))
             .Seen(WorkPicture.Of(piece.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
 }

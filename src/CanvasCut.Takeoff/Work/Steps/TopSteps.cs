@@ -1,4 +1,5 @@
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 using static CanvasCut.Takeoff.StepWriting;
@@ -9,7 +10,7 @@ namespace CanvasCut.Takeoff;
 internal static class TopSteps
 {
     /// <summary>The caution of every step on the top.</summary>
-    public const string Height = "Work at height: have a second person, and do not lean on the cloth or the tubes.";
+    public static string Height => Say.Of("Work at height: have a second person, and do not lean on the cloth or the tubes.");
 
     public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
     [
@@ -23,17 +24,17 @@ internal static class TopSteps
 
     private static WorkStep TapeDown(WorkSubject subject)
     {
-        var laid = subject.IsBondFirst ? string.Empty : " Lay the panel on it, loose, while you do so.";
-        var (name, what) = HasZippersOnly(subject) ? ("Tape the zippers to the top", "the halves") : ("Tape the carrier to the top", "its edges, and what is sewn to the top beside them,");
-        return Step(new("tape-to-top", WorkStage.Mark, WorkKind.Mark, name, $"{MountText.TapeDown(subject.Patterns.Mounted.Fastened)} Lay the carrier on the stretched top at its marks, smooth it from the middle, and tape {what} down, both ends first.{laid}"))
+        var laid = subject.IsBondFirst ? string.Empty : Say.Of(" Lay the panel on it, loose, while you do so.");
+        var (name, what) = HasZippersOnly(subject) ? (Say.Of("Tape the zippers to the top"), Say.Of("the halves")) : (Say.Of("Tape the carrier to the top"), Say.Of("its edges, and what is sewn to the top beside them,"));
+        return Step(new("tape-to-top", WorkStage.Mark, WorkKind.Mark, name, Say.Of($"{MountText.TapeDown(subject.Patterns.Mounted.Fastened)} Lay the carrier on the stretched top at its marks, smooth it from the middle, and tape {what} down, both ends first.{laid}")))
             .Using(subject.IsBondFirst ? [BondSteps.Result(subject)] : subject.CarrierSides)
             .Making(Taped(subject))
             .Needing(WorkAccess.TopStretched)
             .Opening(WorkAccess.CarrierInPlace)
             .Taking(Duration.FromMinutes(45))
-            .With("tape measure, basting tape, a helper")
-            .When($"In a calm; not on a cold day, for cold cloth is short: {subject.Degrees(BondSteps.LeastSurface)} or warmer. The top stretched as it is used.")
-            .Until($"No wrinkle in carrier or top; the corners agree with the table of marks within {subject.Text(3)}; the diagonals are equal within {subject.Text(3)}.")
+            .With(Say.Of("tape measure, basting tape, a helper"))
+            .When(Say.Of($"In a calm; not on a cold day, for cold cloth is short: {subject.Degrees(BondSteps.LeastSurface)} or warmer. The top stretched as it is used."))
+            .Until(Say.Of($"No wrinkle in carrier or top; the corners agree with the table of marks within {subject.Text(3)}; the diagonals are equal within {subject.Text(3)}."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Edges.Select(edge => Outline.Of(edge.Band))]));
     }
@@ -43,75 +44,75 @@ internal static class TopSteps
     private static string Taped(WorkSubject subject) => HasZippersOnly(subject) ? WorkParts.TapedZippers : WorkParts.TapedCarrier;
 
     /// <summary>As in "Then unzip the carrier."; what was taped to the top stays there.</summary>
-    private static string TakenOff(WorkSubject subject) => HasZippersOnly(subject) ? "Then unzip the carrier." : "Then open what is closed and take the carrier off.";
+    private static string TakenOff(WorkSubject subject) => HasZippersOnly(subject) ? Say.Of("Then unzip the carrier.") : Say.Of("Then open what is closed and take the carrier off.");
 
     private static WorkStep Mark(WorkSubject subject) =>
-        Step(new("mark-pockets", WorkStage.Mark, WorkKind.Mark, "Mark pockets, strip and patches with the carrier in place", $"Put each pocket over its corner with the carrier in it, and the strip over its {(HasZippersOnly(subject) ? "zipper" : "edge")}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)} {TakenOff(subject)}"))
+        Step(new("mark-pockets", WorkStage.Mark, WorkKind.Mark, Say.Of("Mark pockets, strip and patches with the carrier in place"), Say.Of($"Put each pocket over its corner with the carrier in it, and the strip over its {(HasZippersOnly(subject) ? Say.Of("zipper") : Say.Of("edge"))}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)} {TakenOff(subject)}")))
             .On(subject.TopPieces.SelectMany(piece => piece.Widths))
             .Using([Taped(subject), .. subject.TopPieces.Select(piece => WorkParts.Ready(piece.Id))])
             .Making(WorkParts.MarkedTop)
             .Needing(WorkAccess.TopStretched, WorkAccess.CarrierInPlace)
             .Taking(Duration.FromMinutes(15 + (5 * subject.TopPieces.Count())))
-            .With("chalk, tape measure")
-            .Until($"Every mark of the table is on the cloth, port and starboard, within {subject.Text(3)}; each corner slides into its pocket without force.")
+            .With(Say.Of("chalk, tape measure"))
+            .Until(Say.Of($"Every mark of the table is on the cloth, port and starboard, within {subject.Text(3)}; each corner slides into its pocket without force."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop(subject.TopParts.Where(part => part.Piece is not null).Select(part => part.Outline)));
 
     private static WorkStep TakeOff(WorkSubject subject) =>
-        Step(new("take-top-off", WorkStage.Mark, WorkKind.Hand, "Take the top off its frame", HasZippersOnly(subject) ? "Secure the tubes, then take the top off with the zipper halves taped to it." : "Secure the tubes, then take the top off with whatever is taped to it."))
+        Step(new("take-top-off", WorkStage.Mark, WorkKind.Hand, Say.Of("Take the top off its frame"), HasZippersOnly(subject) ? Say.Of("Secure the tubes, then take the top off with the zipper halves taped to it.") : Say.Of("Secure the tubes, then take the top off with whatever is taped to it.")))
             .Using(WorkParts.MarkedTop)
             .Making(WorkParts.LooseTop)
             .Opening(WorkAccess.TopUnderNeedle)
             .Closing(WorkAccess.TopStretched, WorkAccess.CarrierInPlace)
             .Taking(Duration.FromMinutes(30))
-            .With("a helper")
-            .When("In a calm.")
-            .Until(HasZippersOnly(subject) ? "All marks are still to be seen; the taped halves have not moved." : "All marks are still to be seen; nothing that is taped has moved.")
-            .Minding("A frame without its top can fold: tie it up. " + Height)
+            .With(Say.Of("a helper"))
+            .When(Say.Of("In a calm."))
+            .Until(HasZippersOnly(subject) ? Say.Of("All marks are still to be seen; the taped halves have not moved.") : Say.Of("All marks are still to be seen; nothing that is taped has moved."))
+            .Minding(Say.Of("A frame without its top can fold: tie it up. ") + Height)
             .Seen(WorkPicture.OnTop(Outline.Of(Plan.Of(subject.Job.Top))));
 
     private static WorkStep Sew(WorkSubject subject, TopPart part)
     {
         var rows = part.Piece?.Rows ?? part.Edge!.Run * (part.Edge is ZipperPlace ? subject.Job.Workshop.Sewing.Rows : 2);
-        return Step(new($"sew-{part.Piece?.Id ?? part.Name.Replace(' ', '-')}-top", WorkStage.Top, WorkKind.Machine, $"Sew to the top: {part.Name}", HowToSew(subject, part)))
+        return Step(new($"sew-{part.Id}-top", WorkStage.Top, WorkKind.Machine, Say.Of($"Sew to the top: {part.Name}"), HowToSew(subject, part)))
             .On(part.Piece?.Widths ?? [])
             .Using([WorkParts.LooseTop, .. part.Piece is { } piece ? [WorkParts.Ready(piece.Id)] : Array.Empty<string>()])
             .Making(WorkParts.OnTop(part.Name))
             .Needing([WorkAccess.TopUnderNeedle, .. subject.TopParts.Where(part.IsUnder).Select(other => WorkAccess.Under(other.Name))])
             .Closing(WorkAccess.Under(part.Name))
             .Taking(WorkTimes.SewingOnTop(rows))
-            .With(part.Edge is ZipperPlace ? "machine with a zipper foot" : "machine")
-            .When("The rest of the top rolled up beside the foot, nothing hanging.")
-            .Until($"Within {subject.Text(2)} of its marks; each row begins and ends with {subject.Text(25)} of overstitching (US Army TM 10-8340).")
-            .Minding("Support the cloth: its weight bends needles.")
+            .With(part.Edge is ZipperPlace ? Say.Of("machine with a zipper foot") : Say.Of("machine"))
+            .When(Say.Of("The rest of the top rolled up beside the foot, nothing hanging."))
+            .Until(Say.Of($"Within {subject.Text(2)} of its marks; each row begins and ends with {subject.Text(25)} of overstitching (US Army TM 10-8340)."))
+            .Minding(Say.Of("Support the cloth: its weight bends needles."))
             .Seen(WorkPicture.OnTop(part.Outline));
     }
 
     private static string HowToSew(WorkSubject subject, TopPart part) => part.Edge is FlapPlace flap ? HowToSew(flap) : part.Layer switch
     {
-        TopLayer.Chafe => "Sew the patch to the underside, all round, before anything is sewn over it.",
-        TopLayer.Zipper => "Sew the taped half, all rows, from end to end, ticks on their marks; the halves end level.",
-        TopLayer.Pocket => "Sew both legs, all rows; the mouth stays open. Leave 5 to 10 mm (1/4 to 3/8 in) open at the lowest corner to drain.",
-        _ => $"Sew the turned edge, all rows; the strip falls over the closed {(HasZippersOnly(subject) ? "zipper" : "edge")}.",
+        TopLayer.Chafe => Say.Of("Sew the patch to the underside, all round, before anything is sewn over it."),
+        TopLayer.Zipper => Say.Of("Sew the taped half, all rows, from end to end, ticks on their marks; the halves end level."),
+        TopLayer.Pocket => Say.Of("Sew both legs, all rows; the mouth stays open. Leave 5 to 10 mm (1/4 to 3/8 in) open at the lowest corner to drain."),
+        _ => Say.Of($"Sew the turned edge, all rows; the strip falls over the closed {(HasZippersOnly(subject) ? Say.Of("zipper") : Say.Of("edge"))}."),
     };
 
     private static string HowToSew(FlapPlace flap) => flap.Kind switch
     {
-        Design.MountKind.HookAndLoop => "Sew the taped loop tape, both edges and both ends.",
-        Design.MountKind.Lacing => "Sew the flap down along its outer edge, all rows; its folded edge stays loose, toward the carrier.",
-        _ => "Sew the strip to the underside of the top, all round, under the marks.",
+        Design.MountKind.HookAndLoop => Say.Of("Sew the taped loop tape, both edges and both ends."),
+        Design.MountKind.Lacing => Say.Of("Sew the flap down along its outer edge, all rows; its folded edge stays loose, toward the carrier."),
+        _ => Say.Of("Sew the strip to the underside of the top, all round, under the marks."),
     };
 
     private static WorkStep PutBack(WorkSubject subject) =>
-        Step(new("put-top-back", WorkStage.Top, WorkKind.Hand, "Put the top back on its frame", "Seal the rows against rain if the cloth's maker says so, then stretch the top as before."))
+        Step(new("put-top-back", WorkStage.Top, WorkKind.Hand, Say.Of("Put the top back on its frame"), Say.Of("Seal the rows against rain if the cloth's maker says so, then stretch the top as before.")))
             .Using([WorkParts.LooseTop, .. subject.TopParts.Select(part => WorkParts.OnTop(part.Name)), .. subject.Patterns.Mounted.Fastened.Flaps.Where(flap => flap.Fasteners is not null).Select(WorkParts.SetOnTop)])
             .Making(WorkParts.StretchedTop)
             .Opening(WorkAccess.TopStretched)
             .Closing(WorkAccess.TopUnderNeedle)
             .Taking(Duration.FromMinutes(40))
-            .With("a helper, seam sealer")
-            .When("In a calm.")
-            .Until($"The top is as tight as before; the {(HasZippersOnly(subject) ? "zippers'" : "fastenings'")} diagonals are equal within {subject.Text(5)}.")
+            .With(Say.Of("a helper, seam sealer"))
+            .When(Say.Of("In a calm."))
+            .Until(Say.Of($"The top is as tight as before; the {(HasZippersOnly(subject) ? Say.Of("zippers'") : Say.Of("fastenings'"))} diagonals are equal within {subject.Text(5)}."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop([Outline.Of(Plan.Of(subject.Job.Top)), .. subject.TopParts.Select(part => part.Outline)]));
 }

@@ -1,0 +1,28 @@
+using System.Collections.Frozen;
+using System.Text.Json;
+
+namespace CanvasCut.Language;
+
+/// <summary>The printed strings of one language.</summary>
+internal sealed class Table
+{
+    private readonly FrozenDictionary<string, string> _texts;
+    private readonly Func<string, string> _otherwise;
+
+    private Table(IEnumerable<KeyValuePair<string, string>> texts, Func<string, string> otherwise) =>
+        (_texts, _otherwise) = (texts.ToFrozenDictionary(StringComparer.Ordinal), otherwise);
+
+    /// <summary>A table that changes every text by a rule.</summary>
+    public static Table By(Func<string, string> rule) => new([], rule);
+
+    /// <summary>The table of a language that comes with the program.</summary>
+    /// <exception cref="InvalidOperationException">It is not embedded.</exception>
+    public static Table Read(string code)
+    {
+        using var stream = typeof(Table).Assembly.GetManifestResourceStream($"{code}.json") ?? throw new InvalidOperationException($"{code}.json is not embedded.");
+        return new(JsonSerializer.Deserialize<Dictionary<string, string>>(stream) ?? [], text => text);
+    }
+
+    /// <summary>The text in this language; where there is none, the text itself.</summary>
+    public string Find(string english) => _texts.TryGetValue(english, out var text) ? text : _otherwise(english);
+}
