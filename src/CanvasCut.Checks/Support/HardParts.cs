@@ -79,13 +79,17 @@ internal static class HardParts
         foreach (var (piece, at) in SewnOn(patterns))
         {
             var step = at - new Point(0, 0);
-            ImmutableArray<(Point, Point)> rows = [.. piece.Lines.Where(line => line.Kind == PieceLineKind.Stitch).SelectMany(Stretches).Select(row => (row.From + step, row.To + step))];
+            ImmutableArray<(Point, Point)> rows = [.. piece.Lines.Where(line => line.Kind == PieceLineKind.Stitch && LiesThere(line, piece)).SelectMany(Stretches).Select(row => (row.From + step, row.To + step))];
             if (rows.Length > 0)
             {
                 yield return new(CheckCodes.Stitch, Say.Of($"rows of the {Say.Within(piece.Title.Name)}"), rows);
             }
         }
     }
+
+    /// <summary>Whether a row lies where it is drawn when all is folded; what is folded over comes to lie on the rest.</summary>
+    private static bool LiesThere(PieceLine row, PatternPiece piece) =>
+        piece.Shape.Finished.Bounds.Grown(1).Holds(Box.Holding([row.Points[0].Toward(row.Points[^1], 0.5)]));
 
     private static IEnumerable<(PatternPiece Piece, Point At)> SewnOn(PatternSet patterns)
     {

@@ -27,7 +27,7 @@ public sealed class HoldDown
     {
         (_job, _mounted) = (job, mounted);
         Wanted = job.Panel.Limits.MaxWind is { } most && most < job.Conditions.Wind.OffAt ? most : job.Conditions.Wind.OffAt;
-        Holds = [.. Chains(), .. Ends(), .. Fasteners(), Pocket(), Seam(), Bond()];
+        Holds = [.. Chains(), .. Ends(), .. Fasteners(), .. Lugs(), Pocket(), Seam(), Bond()];
     }
 
     /// <summary>The wind, in gusts, at which it comes off if everything holds: the maker's limit or the job's, the lower.</summary>
@@ -41,12 +41,12 @@ public sealed class HoldDown
 
     /// <summary>The wind to which what holds the edges holds; null when that of nothing is known.</summary>
     public Speed? EdgesHoldTo => Holds
-        .Where(hold => hold.Code is CheckCodes.WindZipper or CheckCodes.WindZipperEnd or CheckCodes.WindFastener)
+        .Where(hold => hold.Code is CheckCodes.WindZipper or CheckCodes.WindZipperEnd or CheckCodes.WindFastener or CheckCodes.WindSleeve)
         .Select(hold => (Speed?)hold.HoldsTo)
         .MinBy(speed => speed!.Value.MetersPerSecond);
 
     /// <summary>The edges held by fasteners of unknown strength.</summary>
-    public ImmutableArray<FlapPlace> UnknownFasteners => [.. _mounted.Fastened.Flaps.Where(flap => HoldOf(flap) is null)];
+    public ImmutableArray<FlapPlace> UnknownFasteners => [.. _mounted.Fastened.Flaps.Where(flap => flap.Lugs is null && HoldOf(flap) is null)];
 
     /// <summary>Whether the zippers' strength is known, or there are none.</summary>
     public bool KnowsZippers =>
@@ -99,9 +99,22 @@ public sealed class HoldDown
     private (Measured Load, double PartUsed)? HoldOf(FlapPlace flap) => EdgeHolds.Of(flap, _job, UpliftAt(Wanted) * EdgeShare.Of(flap, _mounted));
 
     private IEnumerable<WindHold> Fasteners() => _mounted.Fastened.Flaps
+        .Where(flap => flap.Lugs is null)
         .Select(flap => (flap.Name, Hold: HoldOf(flap)))
         .Where(each => each.Hold is not null)
         .Select(each => new WindHold(CheckCodes.WindFastener, each.Name, each.Hold!.Value.Load, ToReach(each.Hold.Value.PartUsed)));
+
+    /// <summary>An edge's load passes through the lugs of the top, which are one fewer than the carrier's; one row of stitches holds each.</summary>
+    private IEnumerable<WindHold> Lugs() =>
+        from flap in _mounted.Fastened.Flaps
+        let lugs = flap.Lugs
+        where lugs is not null
+        let part = lugs.Lug * lugs.OnTop / flap.Run
+        select Line(
+            CheckCodes.WindSleeve,
+            Say.Of($"seam at the lugs of the {flap.Name}"),
+            EdgeLoadAt(Wanted, flap) / part,
+            SeamHolds / Factors.Safety.DecimalFractions);
 
     private string AnEdge => _mounted.Fastened.HasEndZippersOnly ? Say.Of("a zipper") : Say.Of("an edge");
 

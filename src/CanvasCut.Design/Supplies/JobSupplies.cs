@@ -76,7 +76,7 @@ public sealed record MountNotions(PackGrade Snap, PackGrade Twist, PackGrade Eye
 /// <summary>A rod and what goes on its ends.</summary>
 /// <param name="Rod">The rod, bought in the length that an edge needs or cut from a longer one.</param>
 /// <param name="Cap">A cap, so that an end neither splinters nor chafes.</param>
-/// <param name="Stop">A ring clamped on, so that the rod does not walk out.</param>
+/// <param name="Stop">A ring held by a thumb screw, so that the rod does not walk out.</param>
 public sealed record RodNotions(PackGrade Rod, PackGrade Cap, PackGrade Stop)
 {
     /// <summary>All of them.</summary>

@@ -22,7 +22,7 @@ internal static class FlapPieces
     public static PatternPiece OnCarrier(CarrierJob job, FlapPlace flap)
     {
         var title = new PieceTitle($"{OnCarrierId}{Words.Id(flap.Side)}", Say.Of($"Flap for {Words.Of(flap.Kind)}, {Words.Of(flap.Side)}"), 1, Hand.Neither, PieceTitle.OuterFaceUp);
-        return AsEnd(job, flap.AsEnd, title).Back(flap.Frame);
+        return Back(AsEnd(job, flap.AsEnd, title), flap);
     }
 
     /// <summary>What is sewn to the top: a strip under fasteners, the other flap of a lacing or a sleeve; nothing for tape.</summary>
@@ -47,8 +47,14 @@ internal static class FlapPieces
             MountKind.Sleeve => SleevePieces.OnTop(job, end, title),
             _ => Strip(job, title, end.OnTop),
         };
-        yield return (piece with { Lines = [.. piece.Lines, .. Crosses(end.CentresOnTop, end.OnTop)] }).Back(flap.Frame);
+        yield return Back(piece with { Lines = [.. piece.Lines, .. Crosses(end.CentresOnTop, end.OnTop)] }, flap);
     }
+
+    /// <summary>The piece as it lies at its own edge; the middle of a side's is not the boat's.</summary>
+    private static PatternPiece Back(PatternPiece piece, FlapPlace flap) => flap.IsEnd ? piece : (piece with
+    {
+        Lines = [.. piece.Lines.Select(line => line.Text == Say.Of("centreline") ? line with { Text = Say.Of("middle") } : line)],
+    }).Back(flap.Frame);
 
     private static PatternPiece AsEnd(CarrierJob job, FlapPlace flap, PieceTitle title)
     {

@@ -12,12 +12,6 @@ internal static class SleevePieces
     /// <summary>The words in an opening.</summary>
     public static readonly string OpeningText = Say.Later("cut out");
 
-    /// <summary>From an opening to the sleeve's row: as far as a row lies from a fold.</summary>
-    private static readonly Length Kept = StitchRows.FromFold;
-
-    /// <summary>How far an opening reaches from the fold, on each ply.</summary>
-    public static Length OpeningDepth(SleeveSpec sleeve) => UnitMath.Max(sleeve.Depth - Kept, sleeve.Depth / 2);
-
     /// <summary>The sleeve that is sewn under the carrier's edge.</summary>
     public static PatternPiece OnCarrier(CarrierJob job, FlapPlace flap, PieceTitle title) =>
         Of(job, title, flap, (flap.Flap, flap.Outward), flap.Lugs!.CutFromCarrier);
@@ -41,7 +35,7 @@ internal static class SleevePieces
         var (sleeve, folded) = (flap.Parts.Sleeve!, new FoldedStrip(place.Finished, place.Toward));
         var (finished, fold) = (folded.Finished, folded.FoldY);
         var row = fold - (place.Toward * sleeve.Depth.Millimeters);
-        var depth = OpeningDepth(sleeve).Millimeters;
+        var depth = SleeveOpening.DepthOf(sleeve).Millimeters;
         return new PatternPiece(
             title,
             new(Outline.Of(finished), folded.Hemmed.Cut),
@@ -62,11 +56,14 @@ internal static class SleevePieces
             ]).FoldedAlong(folded.Order);
     }
 
-    /// <summary>The ends are hemmed flat, before the strip is folded, so that the sleeve stays open.</summary>
+    /// <summary>The ends are hemmed flat, before the strip is folded, so that the sleeve stays open; a row on either half.</summary>
     private static IEnumerable<PieceLine> EndRows(FoldedStrip folded)
     {
-        var (open, inset) = (folded.Open, StitchRows.FromFold.Millimeters);
-        return new[] { open.Left + inset, open.Right - inset }
-            .Select(x => PieceLine.Row(new(x, open.Bottom), new(x, open.Top), new(RowKind.Hem, folded.Hemmed.FoldOrder.Length)));
+        var (open, inset, use) = (folded.Open, StitchRows.FromFold.Millimeters, new RowUse(RowKind.Hem, folded.Hemmed.FoldOrder.Length));
+        return new[] { open.Left + inset, open.Right - inset }.SelectMany(x => new[]
+        {
+            PieceLine.Row(new(x, open.Bottom), new(x, open.Center.Y), use),
+            PieceLine.Row(new(x, open.Center.Y), new(x, open.Top), use),
+        });
     }
 }

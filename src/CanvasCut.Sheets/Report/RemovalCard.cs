@@ -40,10 +40,18 @@ public static class RemovalCard
     private static ImmutableArray<string> Steps(PatternSet patterns) =>
     [
         Say.Of("Cover the panel: in light it is live. Then pull the plug."),
+        .. patterns.Mounted.Fastened.Sides.IsEmpty ? [] : new[] { Sides(patterns) },
         Say.Of($"Away from the wind first. At anchor that is the AFT {Held(patterns, Side.Aft)}: {Lift(patterns, Side.Aft)}{Open(patterns, Side.Aft)}, slip both aft corners out of their pockets."),
         Say.Of($"Hold on. {Forward(patterns)}, slip both forward corners out."),
         Say.Of("Keep it low and flat, edge to the wind, and hand it below."),
     ];
+
+    /// <summary>The sides while both ends still hold, as in "PORT: open it".</summary>
+    private static string Sides(PatternSet patterns)
+    {
+        var sides = patterns.Mounted.Fastened.Sides.Select(side => $"{Words.Of(side.Side).ToUpperInvariant()}: {MountText.Open(side)}");
+        return Say.Of($"While both ends still hold, the sides, the one away from the wind first. {string.Join("; ", sides)}.");
+    }
 
     private static EdgePlace Edge(PatternSet patterns, Side side) => patterns.Mounted.Fastened.Edges.Single(edge => edge.Side == side);
 
