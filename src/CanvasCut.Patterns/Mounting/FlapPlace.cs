@@ -62,7 +62,10 @@ public sealed record FlapPlace(Side Side, FlapParts Parts, Length Setback, Box F
     /// <inheritdoc/>
     public override FlapPlace AsEnd => IsEnd ? this : this with
     {
-        Side = EdgeFrame.EndOf(Side), Flap = Frame.Turned(Flap), OnTop = Frame.Turned(OnTop), Band = Frame.Turned(Band),
+        Side = EdgeFrame.EndOf(Side),
+        Flap = Frame.Turned(Flap),
+        OnTop = Frame.Turned(OnTop),
+        Band = Frame.Turned(Band),
     };
 
     /// <inheritdoc/>

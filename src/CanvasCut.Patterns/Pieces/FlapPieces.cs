@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
-using UnitsNet;
 
 namespace CanvasCut.Patterns;
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
@@ -112,7 +113,8 @@ public sealed class SideChecksTests
         {
             Fastenings = job.Fastenings with
             {
-                Pocket = SampleJobs.Pocket with { OverZipper = false, Leg = SampleJobs.Mm(60) }, Mount = job.Fastenings.Mount with { Setback = SampleJobs.Mm(100) },
+                Pocket = SampleJobs.Pocket with { OverZipper = false, Leg = SampleJobs.Mm(60) },
+                Mount = job.Fastenings.Mount with { Setback = SampleJobs.Mm(100) },
             },
         };
 
@@ -161,5 +163,5 @@ public sealed class SideChecksTests
 
     private static CheckResult Of(CarrierJob job, string code) => Assert.Single(ChecksOf(job), check => check.Code == code);
 
-    private static IReadOnlyList<CheckResult> ChecksOf(CarrierJob job) => JobChecks.Of(PatternSet.Of(job, FitChoice.For(job).Mounted));
+    private static ImmutableArray<CheckResult> ChecksOf(CarrierJob job) => JobChecks.Of(PatternSet.Of(job, FitChoice.For(job).Mounted));
 }

@@ -1,7 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
-using UnitsNet;
 
 namespace CanvasCut.Tests.Patterns;
 
