@@ -69,9 +69,12 @@ internal static class PocketChecks
             Measured.AtLeast(edge.Setback, needed),
             Verdict.Fail,
             "pocket.over_zipper = false",
-            edge.Kind == MountKind.Sleeve
-                ? Say.Of($"The pocket's leg meets the sleeve: set mount.setback to {LengthText.Of(needed, job.Units)} or more.")
-                : Say.Of($"The pocket's leg meets the {(edge.Kind == MountKind.Zipper ? Say.Of("zipper: set zipper") : Say.Of("flap: set mount"))}.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true."));
+            edge.Kind switch
+            {
+                MountKind.Zipper => Say.Of($"The pocket's leg meets the zipper: set zipper.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true."),
+                MountKind.Sleeve => Say.Of($"The pocket's leg meets the sleeve: set mount.setback to {LengthText.Of(needed, job.Units)} or more."),
+                _ => Say.Of($"The pocket's leg meets the flap: set mount.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true."),
+            });
     }
 
     private static string SubjectOf(string subject, EdgePlace edge) => (edge.IsEnd, edge.Kind) switch

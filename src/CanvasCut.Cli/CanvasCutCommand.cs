@@ -45,6 +45,7 @@ public static class CanvasCutCommand
             RefitCommand.Create(faces),
             LanguageChoice.Option(),
         };
+        SpokenHelp.On(root);
         var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);
         if (parsed.Errors.Count == 0)
         {

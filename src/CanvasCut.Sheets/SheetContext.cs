@@ -1,5 +1,4 @@
 using CanvasCut.Design;
-using CanvasCut.Language;
 
 namespace CanvasCut.Sheets;
 
@@ -14,5 +13,5 @@ public sealed record SheetContext(string JobName, string Version, PrintUnits Uni
     public (double WidthMm, double HeightMm) Paper => Units == PrintUnits.Imperial ? (215.9, 279.4) : (210.0, 297.0);
 
     /// <summary>The line at the foot of a page.</summary>
-    public string Footer => Say.Of($"{JobName} · CanvasCut {Version}{(Warning.Length > 0 ? $" · {Warning}" : string.Empty)}");
+    public string Footer => $"{JobName} · CanvasCut {Version}{(Warning.Length > 0 ? $" · {Warning}" : string.Empty)}";
 }

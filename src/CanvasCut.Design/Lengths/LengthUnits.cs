@@ -1,3 +1,5 @@
+using CanvasCut.Language;
+
 namespace CanvasCut.Design;
 
 /// <summary>The units that a length may be written in.</summary>
@@ -41,6 +43,6 @@ internal static class LengthUnits
 
     /// <summary>What is wrong with an unknown unit.</summary>
     public static string Unknown(string unit) => NearestWord.To(unit, Known.Keys) is { } near
-        ? $"has the unknown unit {unit}; did you mean {near}?"
-        : $"has the unknown unit {unit}; write mm, cm, m, in, ft or yd";
+        ? Say.Of($"has the unknown unit {unit}; did you mean {near}?")
+        : Say.Of($"has the unknown unit {unit}; write mm, cm, m, in, ft or yd");
 }

@@ -73,7 +73,7 @@ internal static class ReadingTable
     /// <summary>The page's number in the set and its label in the piece.</summary>
     private static IEnumerable<string> LabelsOf(ImmutableArray<TileGrid> grids) => grids
         .SelectMany(grid => grid.Pages.Select(page => grid.LabelOf(page.Row, page.Column)))
-        .Prepend("map")
+        .Prepend(Say.Of("map"))
         .Select((label, i) => FormattableString.Invariant($"{i + 1} {label}"));
 
     private static IEnumerable<Figure> Cell(string label, Point at) => label.StartsWith('…')

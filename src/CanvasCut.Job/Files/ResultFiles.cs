@@ -89,7 +89,7 @@ public static class ResultFiles
         var (paper, context) = (outcome.Content.Patterns.Job.Workshop.Paper, outcome.Context);
         var sheets = TilePages.Of(
             [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],
-            new("Templates", context.JobName, context.Footer),
+            new(Say.Of("Templates"), context.JobName, context.Footer),
             PaperPages.LayoutOf(paper));
         return (sheets, Say.Of($"the pieces true size, {sheets.Length} pages {paper.Name}, to print at 100 %"));
     }

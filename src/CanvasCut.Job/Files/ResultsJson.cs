@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -24,6 +25,7 @@ public static class ResultsJson
         {
             ["format"] = Format,
             ["version"] = outcome.Context.Version,
+            ["language"] = Languages.Code,
             ["job"] = outcome.Context.JobName,
             ["files"] = files,
             ["failed"] = outcome.HasFailed,

@@ -168,17 +168,18 @@ public sealed class OldResults
         return pieces.ToImmutable();
     }
 
-    /// <summary>The marks say the same as the sewn half: where they do not, one of the two was changed.</summary>
+    /// <summary>
+    /// The marks say the same as the sewn half: where they do not, one of the two was changed. They stand in the same order, and
+    /// their names do not count, for they may have been written in another language.
+    /// </summary>
     private static void CheckMarks(JsonElement root, SewnHalf sewn, Action<string, string> report)
     {
-        ImmutableArray<TopMark> expected = [.. TopMarks.Of(sewn.WithOldPanel()).Where(mark => !mark.Name.StartsWith("panel,", StringComparison.Ordinal))];
         var written = root.TryGetProperty("marks", out var marks) && marks.ValueKind == JsonValueKind.Array ? marks.EnumerateArray().ToList() : [];
-        foreach (var mark in expected)
+        foreach (var (index, mark) in TopMarks.Of(sewn.WithOldPanel()).Index().Where(each => !each.Item.IsOfPanel))
         {
-            var index = written.FindIndex(each => TextIn(each, "name") == mark.Name);
-            if (index < 0 || PlaceIn(written[index]) is not { } place || place.DistanceMm(Plan.Of(mark.Place)) > SameMarkMm)
+            if (index >= written.Count || PlaceIn(written[index]) is not { } place || place.DistanceMm(Plan.Of(mark.Place)) > SameMarkMm)
             {
-                var field = index < 0 ? "marks" : FormattableString.Invariant($"marks[{index + 1}]");
+                var field = index >= written.Count ? "marks" : FormattableString.Invariant($"marks[{index + 1}]");
                 report(field, Say.Of($"should have \"{mark.Name}\" at station {Number(mark.Place.Station.Millimeters)} and offset {Number(mark.Place.Offset.Millimeters)} mm, as sewn tells."));
                 return;
             }

@@ -31,5 +31,5 @@ internal sealed record FieldRange(Bound Bound, string From, string To)
 
     public static FieldRange Signed(string from, string to) => new(Bound.Any, from, to);
 
-    public override string ToString() => IsLimited ? Say.Later($"{From} to {To}") : "any";
+    public override string ToString() => IsLimited ? Say.Of($"{From} to {To}") : string.Empty;
 }

@@ -58,6 +58,7 @@ internal sealed class FieldReader((TomlTable Root, bool IsWhole) file, string fi
     private void TakeDefault(Field field, string path)
     {
         var (text, source) = supplies.DefaultOf(path) ?? (_isImperial ? field.ImperialDefault ?? field.Default! : field.Default!, field.Source);
+        text = field.Kind == FieldKind.Text ? Say.Of(text) : text;
         Keep(path, ValueParser.Parse(new(field, PlaceAt(path, _root.Place), NodeOf(field, text), log)));
         _defaults.Add(new(path, text, Say.Of(source)));
     }

@@ -60,11 +60,7 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
     {
         var (first, last) = _axis.EndNames;
         var where = part.Number == 1 ? $", {first}" : part.Number == part.Of ? $", {last}" : string.Empty;
-        return piece.Title with
-        {
-            Id = piece.Title.IdOfWidth(part.Number),
-            Name = Say.Of($"{piece.Title.Name}, width {part.Number} of {part.Of}{where}"),
-        };
+        return piece.Title.OfWidth(part.Number, Say.Of($"{piece.Title.Name}, width {part.Number} of {part.Of}{where}"));
     }
 
     private PieceLine SeamLine(Seam seam, Outline cut)

@@ -35,8 +35,11 @@ public sealed record PieceTitle(string Id, string Name, int Quantity, Hand Hand,
     /// <summary>The id of the piece that this one is a width of; its own id when it is whole.</summary>
     public string WholeId => Id.LastIndexOf(WidthMark, StringComparison.Ordinal) is >= 0 and var at ? Id[..at] : Id;
 
-    /// <summary>The id of one width of a piece that is too wide for the roll.</summary>
-    internal string IdOfWidth(int number) => FormattableString.Invariant($"{Id}{WidthMark}{number}");
+    /// <summary>The name of the piece that this one is a width of; its own name when it is whole.</summary>
+    public string WholeName { get; private init; } = Name;
+
+    /// <summary>One width of a piece that is too wide for the roll.</summary>
+    internal PieceTitle OfWidth(int number, string name) => this with { Id = FormattableString.Invariant($"{Id}{WidthMark}{number}"), Name = name, WholeName = Name };
 }
 
 /// <summary>The two outlines of a piece, in its own plane: Y points forward, X to starboard, millimetres.</summary>

@@ -9,7 +9,8 @@ namespace CanvasCut.Patterns;
 /// <summary>A place to mark on the top.</summary>
 /// <param name="Name">What lies there.</param>
 /// <param name="Place">Where.</param>
-public sealed record TopMark(string Name, TopPlace Place);
+/// <param name="IsOfPanel">Whether it is the panel's, and goes when another panel comes.</param>
+public sealed record TopMark(string Name, TopPlace Place, bool IsOfPanel = false);
 
 /// <summary>A distance to measure between two marks on opposite corners; equal pairs show that the marks are square.</summary>
 /// <param name="Name">Between which marks.</param>
@@ -23,7 +24,7 @@ public static class TopMarks
     public static ImmutableArray<TopMark> Of(MountedShape mounted) =>
     [
         .. Corner.All.Select(corner => At(Say.Of($"carrier, {corner} corner"), corner.Of(mounted.CarrierBox))),
-        .. Corner.All.Select(corner => At(Say.Of($"panel, {corner} corner"), corner.Of(mounted.PanelBox))),
+        .. Corner.All.Select(corner => At(Say.Of($"panel, {corner} corner"), corner.Of(mounted.PanelBox)) with { IsOfPanel = true }),
         .. mounted.Fastened.Zippers.SelectMany(ZipperMarks),
         .. mounted.Fastened.Flaps.SelectMany(FlapMarks),
         .. mounted.Fastened.Pockets.SelectMany(PocketMarks),

@@ -17,7 +17,7 @@ public static class ExchangeStyle
     public static PatternStyle Of(ImmutableArray<PieceDrawing> drawings, PatternSet patterns, SheetContext context) => new(
         context.JobName,
         Size,
-        Say.Of($"CanvasCut {context.Version}"),
+        $"CanvasCut {context.Version}",
         [.. drawings.Select(drawing => Block(drawing, patterns.Job.Workshop.Cloth.Name, context))]);
 
     private static PatternBlock Block(PieceDrawing drawing, string cloth, SheetContext context)

@@ -45,7 +45,7 @@ internal sealed record PieceLabel(PatternPiece Piece, int Number, int Of, SheetC
             Say.Of($"Cut {SizeText(Piece.CutSize)}"),
             Say.Of($"Cloth: {Cloth}"),
         }.Concat(Piece.Notes)
-            .Append(Say.Of($"CanvasCut {Context.Version}"))
+            .Append($"CanvasCut {Context.Version}")
             .Concat(Context.Warning.Length > 0 ? [Context.Warning] : [])
             .SelectMany((line, i) => TextWrap.Lines(line, widthMm, HeightMm, i < 2).Select(part => new Line(part, i < 2))),
     ];

@@ -44,7 +44,7 @@ internal static class PlotHead
         yield return (context.JobName, TextMm);
         yield return (Say.Of("Print at 100 % (\"actual size\"), never \"fit\". Measure the squares both ways before you cut: half a millimetre off in 100 mm is the most."), TextMm);
         yield return (Say.Of("Each piece is drawn once; its label says how often it is cut. Cut cloth by the thickest line only."), TextMm);
-        yield return (Say.Of($"CanvasCut {context.Version}"), TextMm);
+        yield return ($"CanvasCut {context.Version}", TextMm);
         if (context.Warning.Length > 0)
         {
             yield return (context.Warning, TitleMm);

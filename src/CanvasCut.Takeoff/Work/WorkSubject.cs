@@ -117,9 +117,6 @@ internal sealed class WorkSubject
         .. Patterns.Pieces
             .Where(piece => piece.Title.WholeId.StartsWith(beginning, StringComparison.Ordinal))
             .GroupBy(piece => piece.Title.WholeId)
-            .Select(group => new WholePiece(group.Key, NameOf(group.First()), [.. group])),
+            .Select(group => new WholePiece(group.Key, group.First().Title.WholeName, [.. group])),
     ];
-
-    private static string NameOf(PatternPiece piece) =>
-        piece.Title.Id == piece.Title.WholeId ? piece.Title.Name : piece.Title.Name[..piece.Title.Name.LastIndexOf(", width ", StringComparison.Ordinal)];
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using CanvasCut.JobFiles;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -13,7 +11,7 @@ namespace CanvasCut.Tests.Language;
 internal static class SpokenTexts
 {
     /// <summary>The keys of the tables, as the program makes them.</summary>
-    public static SortedSet<string> All { get; } = new(InCode().Concat(OfMaterials()), StringComparer.Ordinal);
+    public static SortedSet<string> All { get; } = new([.. InCode(), .. OfMaterials(), .. Starter.Notes], StringComparer.Ordinal);
 
     private static IEnumerable<string> InCode() => Directory
         .EnumerateFiles(Repository.PathOf("src"), "*.cs", SearchOption.AllDirectories)
