@@ -40,5 +40,5 @@ public sealed record MountChoice(MountSpec Mount, bool IsTheJobs, MountFiguresFo
 
     private string Ends => Mount.Forward == Mount.Aft ? Words.Of(Mount.Forward) : Say.Of($"{Words.Of(Mount.Forward)} forward, {Words.Of(Mount.Aft)} aft");
 
-    private static string Held(MountKind? kind, Side side) => kind is { } held ? Say.Of($"{Words.Of(held)} to {Words.Of(side)}") : string.Empty;
+    private static string Held(MountKind? kind, Side side) => kind is { } held ? Say.Of($"{Words.Of(held)} on the {Words.Of(side)} side") : string.Empty;
 }

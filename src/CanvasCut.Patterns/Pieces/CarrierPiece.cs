@@ -58,7 +58,7 @@ internal static class CarrierPiece
             finished,
             [.. RowDepths(FlapPlace.Lap.Millimeters, job.Workshop.Sewing.Rows)],
             new(RowKind.Mount, folds, flap.Side),
-            [(flap.AsEnd.Band.Left, "flap end"), (flap.AsEnd.Band.Right, "flap end")]));
+            [(flap.AsEnd.Band.Left, Say.Of("flap end")), (flap.AsEnd.Band.Right, Say.Of("flap end"))]));
     }
 
     /// <summary>The rows that hold something along an edge, and ticks there; worked out as at an end.</summary>

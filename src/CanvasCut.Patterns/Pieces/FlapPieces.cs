@@ -38,7 +38,7 @@ internal static class FlapPieces
             MountKind.Sleeve => Say.Of("Flap for rod sleeve on the top"),
             _ => Say.Of($"Strip under {Words.Of(flap.Kind)}"),
         };
-        var title = new PieceTitle($"{OnTopId}{Words.Id(flap.Side)}", Say.Of($"{name}, {Words.Of(flap.Side)}"), 1, Hand.Neither, PieceTitle.OuterFaceUp);
+        var title = new PieceTitle($"{OnTopId}{Words.Id(flap.Side)}", $"{name}, {Words.Of(flap.Side)}", 1, Hand.Neither, PieceTitle.OuterFaceUp);
         var end = flap.AsEnd;
         var piece = flap.Kind switch
         {

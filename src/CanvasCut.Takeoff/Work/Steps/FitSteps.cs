@@ -29,7 +29,7 @@ internal static class FitSteps
     {
         if (subject.Edges.Length > 2)
         {
-            return string.Join(Say.Of(", then "), subject.Edges.Select(edge => Say.Of($"{MountText.Close(edge.Kind)} {Words.Of(edge.Side)}")));
+            return string.Join(Say.Of(", then "), subject.Edges.Select(edge => Say.Of($"{MountText.Close(edge.Kind)} at the {Words.Of(edge.Side)} edge")));
         }
 
         var (forward, aft) = (MountText.Close(subject.Edges[0].Kind), MountText.Close(subject.Edges[1].Kind));
