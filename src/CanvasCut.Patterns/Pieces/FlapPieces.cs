@@ -124,7 +124,7 @@ internal static class FlapPieces
                 .. folded.Folds(),
                 .. new[] { finished.Left + StitchRows.FromFold.Millimeters, finished.Right - StitchRows.FromFold.Millimeters }
                     .Select(x => PieceLine.Row(new(x, finished.Bottom), new(x, finished.Top), new(RowKind.Hem, folded.Order.Length))),
-                PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), "centreline"),
+                PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), Say.Of("centreline")),
             ],
             [AllowanceText.Of(Sides.All(folded.Turn), job.Units), Say.Of("Folded in half: two plies when finished.")]).FoldedAlong(folded.Order);
     }
