@@ -64,8 +64,9 @@ public static class MeasuringSheet
     private static IEnumerable<Figure> Head(Point corner)
     {
         yield return new Lettering(Say.Of("Measuring sheet"), corner - new Step(0, TitleMm), TitleMm, IsBold: true);
-        yield return new Lettering(Say.Of("Boat, date, who, unit:"), corner - new Step(0, TitleMm + 6), TextMm);
-        yield return Stroke.Open(LineRole.Note, corner - new Step(-27, TitleMm + 6.5), corner - new Step(MeasuringSketch.WidthMm + 4 - FormMm, TitleMm + 6.5));
+        var label = new Lettering(Say.Of("Boat, date, who, unit:"), corner - new Step(0, TitleMm + 6), TextMm);
+        yield return label;
+        yield return Stroke.Open(LineRole.Note, corner - new Step(-Math.Max(27, TextWidth.Of(label) + 1), TitleMm + 6.5), corner - new Step(MeasuringSketch.WidthMm + 4 - FormMm, TitleMm + 6.5));
     }
 
     private static IEnumerable<Figure> Paragraphs(Point corner, double widthMm)

@@ -41,11 +41,12 @@ internal static class FirstDayForm
         flow.Heading(Say.Of("Readings"));
         flow.Text(Say.Of("Clear noon, the battery at least half discharged (Practical Sailor, \"Solar panel self-destruction\"); later years in the same weeks."));
         flow.Block([], 2);
-        var column = (flow.WidthMm - 58) / 3;
-        Grid(flow, ["", Say.Of("First day"), Say.Of("After one year"), Say.Of("After two years")], [58, column, column, column]);
+        var names = Math.Max(LabelMm + 12, Readings.Max(reading => TextWidth.Of(reading, TextMm, isBold: false)) + 3);
+        var column = (flow.WidthMm - names) / 3;
+        Grid(flow, ["", Say.Of("First day"), Say.Of("After one year"), Say.Of("After two years")], [names, column, column, column]);
         foreach (var reading in Readings)
         {
-            Grid(flow, [reading, "", "", ""], [58, column, column, column]);
+            Grid(flow, [reading, "", "", ""], [names, column, column, column]);
         }
 
         flow.Block([], 3);
@@ -71,12 +72,13 @@ internal static class FirstDayForm
     private static IEnumerable<Figure> Line((string Label, string Known) row, double leftMm, double widthMm)
     {
         const double BaseMm = -5.6;
-        var lineFrom = leftMm + LabelMm;
+        var labelMm = Math.Max(LabelMm, TextWidth.Of(row.Label, TextMm, isBold: false) + 1.5);
+        var lineFrom = leftMm + labelMm;
         yield return new Lettering(row.Label, new(leftMm, BaseMm), TextMm);
         yield return Stroke.Open(LineRole.Note, new(lineFrom, BaseMm - 1), new(leftMm + widthMm, BaseMm - 1));
         if (row.Known.Length > 0)
         {
-            var known = TextWidth.Shortened(row.Known, widthMm - LabelMm - 1, TextMm, isBold: false);
+            var known = TextWidth.Shortened(row.Known, widthMm - labelMm - 1, TextMm, isBold: false);
             yield return new Lettering(known, new(lineFrom + 0.5, BaseMm), TextMm);
         }
     }

@@ -1,5 +1,7 @@
 using CanvasCut.Drawing;
+using CanvasCut.Drawing.Pages;
 using CanvasCut.Geometry;
+using CanvasCut.Language;
 using CanvasCut.Sheets;
 using CanvasCut.Tests.Job;
 
@@ -8,10 +10,14 @@ namespace CanvasCut.Tests.Sheets;
 /// <summary>What can be told of a sheet's look by numbers: no text on text, none off the paper, none across a cut line.</summary>
 public sealed class SheetLookTests
 {
+    public static TheoryData<string, string> InEveryLanguage { get; } =
+        [.. ExampleTests.Examples.SelectMany(_ => Languages.Known, (example, language) => (example.Data, language))];
+
     [Theory]
-    [MemberData(nameof(ExampleTests.Examples), MemberType = typeof(ExampleTests))]
-    public void No_text_lies_on_another_or_off_the_sheet(string example)
+    [MemberData(nameof(InEveryLanguage))]
+    public void No_text_lies_on_another_or_off_the_sheet(string example, string language)
     {
+        using var speech = Languages.Speak(language);
         var outcome = ExampleTests.OutcomeOf(example);
         var content = outcome.Content;
         Sheet[] sheets =
@@ -23,12 +29,13 @@ public sealed class SheetLookTests
             PlacementSheet.Of(content.Patterns, outcome.Context),
             CutPlanSheet.Of(content.Plan, outcome.Context),
             .. ShapeSheet.Of(content.Patterns, outcome.Context) is { } shape ? [shape] : Array.Empty<Sheet>(),
+            MeasuringSheet.Of(PaperSize.A4, outcome.Context.Footer),
         ];
 
         Assert.All(sheets, sheet =>
         {
             var paper = new Box(0, 0, sheet.WidthMm, sheet.HeightMm);
-            var words = sheet.Figures.OfType<Lettering>().ToList();
+            var words = sheet.Figures.OfType<Lettering>().Where(text => text.Text.Length > 0).ToList();
             Assert.All(words, text => Assert.True(paper.Holds(Figures.BoundsOf(text)), $"{sheet.Name}: {text.Text}"));
             foreach (var (first, second) in words.SelectMany((first, i) => words.Skip(i + 1).Select(second => (first, second))))
             {
@@ -39,9 +46,10 @@ public sealed class SheetLookTests
 
     /// <summary>On its own sheet and as wide as the report has room for: no words on words, and none across the edge of a piece.</summary>
     [Theory]
-    [MemberData(nameof(ExampleTests.Examples), MemberType = typeof(ExampleTests))]
-    public void Words_on_the_roll_keep_clear_of_each_other_and_of_the_pieces(string example)
+    [MemberData(nameof(InEveryLanguage))]
+    public void Words_on_the_roll_keep_clear_of_each_other_and_of_the_pieces(string example, string language)
     {
+        using var speech = Languages.Speak(language);
         var outcome = ExampleTests.OutcomeOf(example);
         foreach (var widthMm in new[] { 273.0, 187.9, 182 })
         {
@@ -58,14 +66,15 @@ public sealed class SheetLookTests
                 Assert.True(Overlap(first, second) < 0.05, $"\"{first.Text}\" and \"{second.Text}\"");
             }
 
-            Assert.Contains(words, text => text.Text.Contains("from the cut end", StringComparison.Ordinal));
+            Assert.Contains(words, text => text.Text.Contains(Say.Of("from the cut end"), StringComparison.Ordinal));
         }
     }
 
     [Theory]
-    [MemberData(nameof(ExampleTests.Examples), MemberType = typeof(ExampleTests))]
-    public void No_text_crosses_a_cut_line(string example)
+    [MemberData(nameof(InEveryLanguage))]
+    public void No_text_crosses_a_cut_line(string example, string language)
     {
+        using var speech = Languages.Speak(language);
         var outcome = ExampleTests.OutcomeOf(example);
 
         Assert.All(PieceDrawing.All(outcome.Content.Patterns, outcome.Context), drawing =>
