@@ -6,7 +6,7 @@ using Spectre.Console;
 
 namespace CanvasCut.Cli;
 
-/// <summary><c>canvascut refit OLD NEW [--out DIR]</c></summary>
+/// <summary><c>canvascut refit OLD NEW [--out DIR | --json]</c></summary>
 internal static class RefitCommand
 {
     public static Command Create(Faces faces)
@@ -14,18 +14,19 @@ internal static class RefitCommand
         var old = new Argument<string>("OLD") { Description = Say.Of("The results.json, or its folder, that make wrote for what is sewn to the top.") };
         var job = new Argument<string>("NEW") { Description = Say.Of("The job file with the new panel.") };
         var folder = new Option<string?>("--out", "-o") { Description = Say.Of("A folder to write for the new carrier, replaced whole; not written when the panel does not fit.") };
+        var json = new Option<bool>("--json") { Description = Say.Of("Prints the answer for programs; writes nothing.") };
         var side = new SideOptions();
-        var command = new Command("refit", Say.Of("Tells whether a new panel fits the half that is sewn to the top, and what is made anew.")) { old, job, folder };
+        var command = new Command("refit", Say.Of("Tells whether a new panel fits the half that is sewn to the top, and what is made anew.")) { old, job, folder, json };
         side.AddTo(command);
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(old), (parsed.GetRequiredValue(job), side.Of(parsed)), parsed.GetValue(folder), faces));
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(old), (parsed.GetRequiredValue(job), side.Of(parsed)), (parsed.GetValue(folder), parsed.GetValue(json)), faces));
         return command;
     }
 
-    private static int Run(string old, (string Path, SideNames Side) job, string? folder, Faces faces)
+    private static int Run(string old, (string Path, SideNames Side) job, (string? Folder, bool AsJson) wanted, Faces faces)
     {
-        if (folder is not null && string.IsNullOrWhiteSpace(folder))
+        if (wanted.Folder is { } folder && (string.IsNullOrWhiteSpace(folder) || wanted.AsJson))
         {
-            faces.Errors.WriteLine(Say.Of("--out needs the name of a folder."));
+            faces.Errors.WriteLine(wanted.AsJson ? Say.Of("--json prints and writes no folder; leave out --out.") : Say.Of("--out needs the name of a folder."));
             return ExitCode.WrongInput;
         }
 
@@ -46,8 +47,15 @@ internal static class RefitCommand
             return code;
         }
 
+        var outcome = RefitOutcome.Of(results.Value, read);
+        if (wanted.AsJson)
+        {
+            faces.Output.Write(RefitJson.Of(results.Value.JobName, read.Name, outcome));
+            return outcome.Made is { } made ? CodeOf(made) : ExitCode.CheckFailed;
+        }
+
         faces.Output.WriteLine(Say.Of($"{read.Name}, on what is sewn for: {results.Value.JobName}"));
-        return Tell(RefitOutcome.Of(results.Value, read), folder, faces);
+        return Tell(outcome, wanted.Folder, faces);
     }
 
     private static int Tell(RefitOutcome outcome, string? folder, Faces faces)

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Text.Json;
 
 namespace CanvasCut.Language;
@@ -6,11 +5,10 @@ namespace CanvasCut.Language;
 /// <summary>The printed strings of one language.</summary>
 internal sealed class Table
 {
-    private readonly FrozenDictionary<string, string> _texts;
+    private readonly Dictionary<string, string> _texts;
     private readonly Func<string, string> _otherwise;
 
-    private Table(IEnumerable<KeyValuePair<string, string>> texts, Func<string, string> otherwise) =>
-        (_texts, _otherwise) = (texts.ToFrozenDictionary(StringComparer.Ordinal), otherwise);
+    private Table(Dictionary<string, string> texts, Func<string, string> otherwise) => (_texts, _otherwise) = (texts, otherwise);
 
     /// <summary>A table that changes every text by a rule.</summary>
     public static Table By(Func<string, string> rule) => new([], rule);
@@ -20,7 +18,8 @@ internal sealed class Table
     public static Table Read(string code)
     {
         using var stream = typeof(Table).Assembly.GetManifestResourceStream($"{code}.json") ?? throw new InvalidOperationException($"{code}.json is not embedded.");
-        return new(JsonSerializer.Deserialize<Dictionary<string, string>>(stream) ?? [], text => text);
+        using var table = JsonDocument.Parse(stream);
+        return new(table.RootElement.EnumerateObject().ToDictionary(entry => entry.Name, entry => entry.Value.GetString()!, StringComparer.Ordinal), text => text);
     }
 
     /// <summary>The text in this language; where there is none, the text itself.</summary>

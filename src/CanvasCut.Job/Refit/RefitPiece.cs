@@ -25,10 +25,11 @@ public enum RefitFate
 }
 
 /// <summary>A piece and what becomes of it.</summary>
+/// <param name="Id">What its files are named after.</param>
 /// <param name="Name">What the sewist calls it.</param>
 /// <param name="Fate">What becomes of it.</param>
 /// <param name="Why">Why.</param>
-public sealed record RefitPiece(string Name, RefitFate Fate, string Why)
+public sealed record RefitPiece(string Id, string Name, RefitFate Fate, string Why)
 {
     /// <summary>All pieces, those of the carrier first.</summary>
     internal static ImmutableArray<RefitPiece> All(ImmutableArray<DrawnPiece> old, PatternSet patterns)
@@ -39,7 +40,7 @@ public sealed record RefitPiece(string Name, RefitFate Fate, string Why)
         [
             .. onCarrier.Select(piece => OnCarrier(old, piece, patterns)),
             .. patterns.Kept.Select(piece => OnTop(old, piece, patterns.Job.Units)),
-            .. old.Where(piece => !made.Contains(piece.Id)).Select(piece => new RefitPiece(piece.Name, RefitFate.NotNeeded, Say.Of("the new carrier has none"))),
+            .. old.Where(piece => !made.Contains(piece.Id)).Select(piece => new RefitPiece(piece.Id, piece.Name, RefitFate.NotNeeded, Say.Of("the new carrier has none"))),
         ];
     }
 
@@ -47,16 +48,16 @@ public sealed record RefitPiece(string Name, RefitFate Fate, string Why)
     {
         var drawn = DrawnPiece.Of(piece);
         return old.Any(drawn.IsDrawnLike)
-            ? new(piece.Title.Name, RefitFate.Stays, Say.Of($"drawn as before: the old template serves{(piece.Title.Quantity > 1 ? Say.Of($"; {piece.Title.Quantity} for the carrier's zipper halves") : string.Empty)}"))
-            : new(piece.Title.Name, RefitFate.Anew, Difference(old, drawn, piece, patterns.Job.Units));
+            ? new(piece.Title.Id, piece.Title.Name, RefitFate.Stays, Say.Of($"drawn as before: the old template serves{(piece.Title.Quantity > 1 ? Say.Of($"; {piece.Title.Quantity} for the carrier's zipper halves") : string.Empty)}"))
+            : new(piece.Title.Id, piece.Title.Name, RefitFate.Anew, Difference(old, drawn, piece, patterns.Job.Units));
     }
 
     private static RefitPiece OnTop(ImmutableArray<DrawnPiece> old, PatternPiece piece, PrintUnits units)
     {
         var drawn = DrawnPiece.Of(piece);
-        return old.Any(drawn.IsDrawnLike) ? new(piece.Title.Name, RefitFate.Stays, Say.Of("sewn to the top, and drawn as before"))
-            : old.Any(other => other.Id == drawn.Id) ? new(piece.Title.Name, RefitFate.StaysAsSewn, Say.Of($"sewn to the top; now {Difference(old, drawn, piece, units)}"))
-            : new(piece.Title.Name, RefitFate.NotThere, Say.Of("the top has none; make it with the new job's own templates if it is wanted"));
+        return old.Any(drawn.IsDrawnLike) ? new(piece.Title.Id, piece.Title.Name, RefitFate.Stays, Say.Of("sewn to the top, and drawn as before"))
+            : old.Any(other => other.Id == drawn.Id) ? new(piece.Title.Id, piece.Title.Name, RefitFate.StaysAsSewn, Say.Of($"sewn to the top; now {Difference(old, drawn, piece, units)}"))
+            : new(piece.Title.Id, piece.Title.Name, RefitFate.NotThere, Say.Of("the top has none; make it with the new job's own templates if it is wanted"));
     }
 
     private static string Difference(ImmutableArray<DrawnPiece> old, DrawnPiece drawn, PatternPiece piece, PrintUnits units)

@@ -12,6 +12,12 @@ namespace CanvasCut.Job;
 /// <param name="Further">What else must hold; empty for nothing.</param>
 public sealed record RefitRange(string Way, string AsAsked, string Length, string Width, string Further)
 {
+    /// <summary>The same in figures, in the whole steps of a ruler that are printed; null where no panel fits.</summary>
+    public PanelRange? Sizes { get; private init; }
+
+    /// <summary>The thickest panel.</summary>
+    public UnitsNet.Length MostThickness { get; private init; }
+
     internal static RefitRange Of(RefitWay way, PrintUnits units)
     {
         var range = way.Range.InSteps(RulerSteps.Of(units));
@@ -24,11 +30,15 @@ public sealed record RefitRange(string Way, string AsAsked, string Length, strin
                 way.Range.Holds(asked.Item1, asked.Item2) && asked.Item1 >= asked.Item2 ? $"{LengthText.Of(asked.Item1, units)} × {LengthText.Of(asked.Item2, units)}" : Say.Of("none"),
                 Say.Of($"{LengthText.Of(range.Length.From, units)} to {LengthText.Of(range.Length.To, units)}"),
                 Say.Of($"{LengthText.Of(range.Width.From, units)} to {LengthText.Of(range.Width.To, units)}"),
-                string.Join("; ", [.. range.Limits.Select(limit => Text(limit, units)), Say.Of($"at most {LengthText.Of(way.MostThickness, units)} thick")]));
+                string.Join("; ", [.. range.Limits.Select(limit => Text(limit, units)), Say.Of($"at most {LengthText.Of(way.MostThickness, units)} thick")]))
+            {
+                Sizes = range,
+                MostThickness = way.MostThickness,
+            };
     }
 
     private static string Text(SizeLimit limit, PrintUnits units) =>
-        Say.Of($"{Times(limit.Lengths, "length")} + {Times(limit.Widths, "width")} at most {LengthText.Of(limit.Most, units)}");
+        Say.Of($"{Times(limit.Lengths, Say.Of("length"))} + {Times(limit.Widths, Say.Of("width"))} at most {LengthText.Of(limit.Most, units)}");
 
     private static string Times(int times, string what) => times == 1 ? what : FormattableString.Invariant($"{times} × {what}");
 }

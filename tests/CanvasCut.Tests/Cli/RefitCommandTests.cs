@@ -1,3 +1,4 @@
+using System.Text.Json;
 using CanvasCut.Cli;
 
 namespace CanvasCut.Tests.Cli;
@@ -24,6 +25,26 @@ public sealed class RefitCommandTests
         }
 
         Assert.Equal(0, Run("compare", folder.PathOf("second")).Code);
+    }
+
+    /// <summary>By hand in the example's README: 890 to 1060 mm by 370 to 540 mm.</summary>
+    [Fact]
+    public void The_answer_for_programs_has_the_range_in_figures()
+    {
+        using var folder = new TemporaryFolder();
+        Run("make", Repository.PathOf($"{Folder}/old-job.toml"), "--out", folder.PathOf("first"));
+
+        var (code, output, errors) = Run("refit", folder.PathOf("first"), NewJob, "--json");
+        var answer = JsonDocument.Parse(output).RootElement;
+        var range = answer.GetProperty("ranges").EnumerateArray().First();
+
+        Assert.Equal((0, string.Empty), (code, errors));
+        Assert.True(answer.GetProperty("fits").GetBoolean());
+        Assert.Equal([890, 1060], range.GetProperty("length_mm").EnumerateArray().Select(each => each.GetDouble()));
+        Assert.Equal([370, 540], range.GetProperty("width_mm").EnumerateArray().Select(each => each.GetDouble()));
+        Assert.Equal("anew", Assert.Single(answer.GetProperty("pieces").EnumerateArray(), piece => piece.GetProperty("id").GetString() == "carrier").GetProperty("fate").GetString());
+        Assert.Equal(2, Run("refit", folder.PathOf("first"), NewJob, "--json", "--out", folder.PathOf("second")).Code);
+        Assert.False(Directory.Exists(folder.PathOf("second")));
     }
 
     [Fact]
