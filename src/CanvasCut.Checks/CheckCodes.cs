@@ -32,6 +32,9 @@ public static class CheckCodes
     /// <summary>A fastener and the pockets.</summary>
     public const string MountReach = "mount.reach";
 
+    /// <summary>A sleeve's rod and the bend it lies in.</summary>
+    public const string MountRod = "mount.rod";
+
     /// <summary>How many movements it takes to get the carrier off.</summary>
     public const string MountRemoval = "mount.removal";
 
@@ -131,6 +134,9 @@ public static class CheckCodes
     /// <summary>The wind and the zippers' ends.</summary>
     public const string WindZipperEnd = "wind.zipper-end";
 
+    /// <summary>The wind and the lugs of a rod's sleeves.</summary>
+    public const string WindSleeve = "wind.sleeve";
+
     /// <summary>The wind and the pockets.</summary>
     public const string WindPocket = "wind.pocket";
 
@@ -177,9 +183,9 @@ public static class CheckCodes
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
         PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, KeepRoom,
-        MountPitch, MountRoom, MountEdge, MountReach, MountRemoval, ZipperStock, ClothWidth,
+        MountPitch, MountRoom, MountEdge, MountReach, MountRod, MountRemoval, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
-        WindZipper, WindZipperEnd, WindFastener, WindPocket, WindSeam, WindBond, WindOff,
+        WindZipper, WindZipperEnd, WindFastener, WindSleeve, WindPocket, WindSeam, WindBond, WindOff,
         BondingOnto, BondingSurface, BondingDew, BondingClear, HeatFree, HeatBlocked, SlopeCorner, SlopeDrain,
         TopCondition,
     ];

@@ -18,11 +18,13 @@ public static class JobChecks
     public static ImmutableArray<CheckResult> Of(PatternSet patterns) =>
     [
         .. FitChecks.Of(patterns.Job, patterns.Mounted)
+            .Concat(SideChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(ShapeChecks.Of(patterns))
             .Concat(SupportChecks.Of(patterns))
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(RoomChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(MountChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(SleeveChecks.Of(patterns))
             .Concat(SupplyChecks.Of(patterns))
             .Concat(SeamChecks.Of(patterns))
             .Concat(PlotChecks.Of(patterns))

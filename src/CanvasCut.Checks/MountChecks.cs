@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace CanvasCut.Checks;
 
-/// <summary>Tells whether what holds the edges in the place of zippers sits well; nothing for zippers.</summary>
+/// <summary>Tells whether what holds the edges in the place of zippers sits well; nothing for zippers. Rods: <see cref="SleeveChecks"/>.</summary>
 internal static class MountChecks
 {
     /// <summary>From a fastener's rim, or a tape's edge, to the flap's edge; common practice, no source.</summary>
@@ -22,7 +22,7 @@ internal static class MountChecks
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
     {
         var flaps = mounted.Fastened.Flaps;
-        foreach (var flap in flaps)
+        foreach (var flap in flaps.Where(flap => flap.Kind != MountKind.Sleeve))
         {
             foreach (var result in OnFlap(job, mounted, flap))
             {
@@ -30,7 +30,7 @@ internal static class MountChecks
             }
         }
 
-        if (!flaps.IsEmpty)
+        if (!mounted.Fastened.HasEndZippersOnly)
         {
             yield return CheckResult.Judged(
                 (CheckCodes.MountRemoval, Say.Of("movements of the hand to take it off")),

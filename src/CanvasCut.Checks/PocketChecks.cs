@@ -49,20 +49,40 @@ internal static class PocketChecks
             Verdict.Fail,
             Say.Of("half the pocket's height over its mouth (geometry)"),
             Say.Of("The hem of the mouth is too deep for so small a pocket: narrow pocket.mouth.width, or bind the mouth."));
-        if (!job.Fastenings.Pocket.OverZipper)
+        foreach (var result in job.Fastenings.Pocket.OverZipper ? [] : mounted.Fastened.Edges.Select(edge => End(job, pocket, edge)).OfType<CheckResult>())
         {
-            var needed = pocket.Leg - pocket.OutX + MountedFastenings.SeamClearance;
-            var edge = mounted.Fastened.Edges.First(each => each.Side == pocket.Corner.End);
-            yield return CheckResult.Judged(
-                (CheckCodes.PocketZipper, edge.Kind == MountKind.Zipper ? Say.Of($"{subject} and zipper's end") : Say.Of($"{subject} and the flap's end")),
-                Measured.AtLeast(edge.Setback, needed),
-                Verdict.Fail,
-                "pocket.over_zipper = false",
-                edge.Kind == MountKind.Zipper
-                    ? Say.Of($"The pocket's leg meets the zipper: set zipper.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true.")
-                    : Say.Of($"The pocket's leg meets the flap: set mount.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true."));
+            yield return result;
         }
     }
+
+    /// <summary>A pocket that does not go over what holds an edge lies between its end and the corner; null for an edge that it is not at.</summary>
+    private static CheckResult? End(CarrierJob job, PocketPlace pocket, EdgePlace edge)
+    {
+        if (edge.Side != pocket.Corner.End && edge.Side != pocket.Corner.Hand)
+        {
+            return null;
+        }
+
+        var needed = pocket.Leg - (edge.IsEnd ? pocket.OutX : pocket.OutY) + MountedFastenings.SeamClearance;
+        return CheckResult.Judged(
+            (CheckCodes.PocketZipper, SubjectOf(Say.Of($"{pocket.Corner} pocket"), edge)),
+            Measured.AtLeast(edge.Setback, needed),
+            Verdict.Fail,
+            "pocket.over_zipper = false",
+            edge.Kind switch
+            {
+                MountKind.Zipper => Say.Of($"The pocket's leg meets the zipper: set zipper.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true."),
+                MountKind.Sleeve => Say.Of($"The pocket's leg meets the sleeve: set mount.setback to {LengthText.Of(needed, job.Units)} or more."),
+                _ => Say.Of($"The pocket's leg meets the flap: set mount.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true."),
+            });
+    }
+
+    private static string SubjectOf(string subject, EdgePlace edge) => (edge.IsEnd, edge.Kind) switch
+    {
+        (true, MountKind.Zipper) => Say.Of($"{subject} and zipper's end"),
+        (true, _) => Say.Of($"{subject} and the flap's end"),
+        _ => Say.Of($"{subject} and the end of the {edge.Name}"),
+    };
 
     private static IEnumerable<CheckResult> Room(MountedShape mounted)
     {

@@ -20,7 +20,7 @@ internal static class RoomChecks
             return [];
         }
 
-        if (!mounted.Fastened.Flaps.IsEmpty)
+        if (!mounted.Fastened.HasEndZippersOnly)
         {
             return [new(CheckCodes.KeepRoom, Say.Of("a later panel"), Verdict.NotChecked, Measured.Nothing, "carrier.keep_room", Say.Of("Only for carriers on zippers at both edges: the flaps of other fastenings are made anew with the carrier."))];
         }

@@ -35,17 +35,18 @@ public sealed record CarrierJob(
 /// <param name="Pocket">The corner pockets.</param>
 /// <param name="WeatherStrip">The weather strip.</param>
 /// <param name="Chafe">The chafe patches.</param>
-/// <param name="Mount">What holds the forward and the aft edge.</param>
+/// <param name="Mount">What holds the edges.</param>
 public sealed record Fastenings(ZipperSpec Zipper, PocketSpec Pocket, WeatherStripSpec WeatherStrip, ChafeSpec Chafe, MountSpec Mount)
 {
-    /// <summary>From the carrier's edge out to the outer edge of all that holds it there.</summary>
-    /// <param name="side">Forward or aft.</param>
+    /// <summary>From the carrier's edge out to the outer edge of all that holds it there; nothing at a side that is not held.</summary>
     public Length OuterEdge(Side side) => Mount.At(side) switch
     {
+        null => Length.Zero,
         MountKind.Zipper => Zipper.OuterTapeEdge,
         MountKind.HookAndLoop => Mount.Figures.HookAndLoop.Width,
+        MountKind.Sleeve => Mount.Figures.Sleeve.OuterEdge,
         MountKind.Lacing => (Mount.Figures.Eyelets.Width * 2) + Mount.Figures.LacingGap,
-        var kind => Mount.Figures.FastenersOf(kind)!.Width,
+        { } kind => Mount.Figures.FastenersOf(kind)!.Width,
     };
 }
 

@@ -19,27 +19,47 @@ public enum MountKind
 
     /// <summary>A line through two rows of eyelets.</summary>
     Lacing,
+
+    /// <summary>A rod through two sleeves that are cut out into lugs.</summary>
+    Sleeve,
 }
 
-/// <summary>What holds the forward and the aft edge.</summary>
+/// <summary>What holds the carrier's edges.</summary>
 /// <param name="Forward">At the forward edge.</param>
 /// <param name="Aft">At the aft edge.</param>
 /// <param name="Setback">From each finished corner of the carrier to the end of a flap; zippers have their own.</param>
 /// <param name="Figures">The sizes of every kind but the zipper.</param>
-public sealed record MountSpec(MountKind Forward, MountKind Aft, Length Setback, MountFigures Figures)
+/// <param name="Port">At the port edge; null when only the pockets hold it.</param>
+/// <param name="Starboard">At the starboard edge; null when only the pockets hold it.</param>
+public sealed record MountSpec(
+    MountKind Forward, MountKind Aft, Length Setback, MountFigures Figures, MountKind? Port = null, MountKind? Starboard = null)
 {
     /// <summary>Zippers at both edges, and no sizes of anything else.</summary>
     public static MountSpec Zippers { get; } = new(MountKind.Zipper, MountKind.Zipper, Length.Zero, MountFigures.None);
 
-    /// <summary>What holds an edge.</summary>
-    /// <param name="side">Forward or aft.</param>
-    public MountKind At(Side side) => side == Side.Forward ? Forward : Aft;
+    /// <summary>Whether zippers hold the forward and the aft edge, and nothing the sides.</summary>
+    public bool IsZippersAtBothEnds => this == OnZippers();
+
+    /// <summary>Whether anything but the pockets holds the sides.</summary>
+    public bool HoldsSides => Port is not null || Starboard is not null;
+
+    /// <summary>What holds an edge; null when nothing does but the pockets at its ends.</summary>
+    public MountKind? At(Side side) => side switch
+    {
+        Side.Forward => Forward,
+        Side.Aft => Aft,
+        Side.Port => Port,
+        _ => Starboard,
+    };
 
     /// <summary>Whether any edge is held so.</summary>
-    public bool Uses(MountKind kind) => Forward == kind || Aft == kind;
+    public bool Uses(MountKind kind) => Forward == kind || Aft == kind || Port == kind || Starboard == kind;
 
-    /// <summary>Both edges held in one way.</summary>
+    /// <summary>The forward and the aft edge held in one way, the sides as they are.</summary>
     public MountSpec Both(MountKind kind) => this with { Forward = kind, Aft = kind };
+
+    /// <summary>Zippers at the forward and the aft edge, and nothing at the sides.</summary>
+    public MountSpec OnZippers() => this with { Forward = MountKind.Zipper, Aft = MountKind.Zipper, Port = null, Starboard = null };
 }
 
 /// <summary>The sizes of every kind of fastening but the zipper.</summary>
@@ -48,10 +68,13 @@ public sealed record MountSpec(MountKind Forward, MountKind Aft, Length Setback,
 /// <param name="Eyelets">The eyelets of a lacing, in each of its two flaps.</param>
 /// <param name="LacingGap">Between the two flaps of a lacing.</param>
 /// <param name="HookAndLoop">Hook-and-loop.</param>
-public sealed record MountFigures(FastenerSpec Snaps, FastenerSpec Twist, FastenerSpec Eyelets, Length LacingGap, HookAndLoopSpec HookAndLoop)
+/// <param name="Sleeve">A sleeve with its rod.</param>
+public sealed record MountFigures(
+    FastenerSpec Snaps, FastenerSpec Twist, FastenerSpec Eyelets, Length LacingGap, HookAndLoopSpec HookAndLoop, SleeveSpec Sleeve)
 {
     /// <summary>For a job of zippers that gives none.</summary>
-    public static MountFigures None { get; } = new(FastenerSpec.None, FastenerSpec.None, FastenerSpec.None, Length.Zero, new(Length.Zero, Force.Zero));
+    public static MountFigures None { get; } = new(
+        FastenerSpec.None, FastenerSpec.None, FastenerSpec.None, Length.Zero, new(Length.Zero, Force.Zero), SleeveSpec.None);
 
     /// <summary>What is set at a pitch; null for kinds that hold all along.</summary>
     public FastenerSpec? FastenersOf(MountKind kind) => kind switch

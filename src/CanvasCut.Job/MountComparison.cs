@@ -36,5 +36,9 @@ public sealed record MountComparison(ImmutableArray<MountChoice> Choices)
 public sealed record MountChoice(MountSpec Mount, bool IsTheJobs, MountFiguresFound? Figures)
 {
     /// <summary>As in "snaps", or "zipper forward, lacing aft".</summary>
-    public string Name => Mount.Forward == Mount.Aft ? Words.Of(Mount.Forward) : Say.Of($"{Words.Of(Mount.Forward)} forward, {Words.Of(Mount.Aft)} aft");
+    public string Name => string.Join(", ", new[] { Ends, Held(Mount.Port, Side.Port), Held(Mount.Starboard, Side.Starboard) }.Where(part => part.Length > 0));
+
+    private string Ends => Mount.Forward == Mount.Aft ? Words.Of(Mount.Forward) : Say.Of($"{Words.Of(Mount.Forward)} forward, {Words.Of(Mount.Aft)} aft");
+
+    private static string Held(MountKind? kind, Side side) => kind is { } held ? Say.Of($"{Words.Of(held)} on the {Words.Of(side)} side") : string.Empty;
 }

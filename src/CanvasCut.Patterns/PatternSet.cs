@@ -43,7 +43,7 @@ public sealed record PatternSet(
             mounted,
             carrier,
             RollSplit.Of(carrier, job, KeepClear(job, mounted), carrierWidths),
-            [.. TopSide(job, mounted).SelectMany(piece => RollSplit.Of(piece, job, []))],
+            [.. TopSide(job, mounted).SelectMany(piece => RollSplit.Of(piece, job, FlapPieces.Openings(piece)))],
             [.. PatchPieces.EndCaps(job, mounted), .. PatchPieces.CableExit(job, mounted), .. Flaps(job, mounted)]);
     }
 
@@ -69,7 +69,7 @@ public sealed record PatternSet(
     ];
 
     private static IEnumerable<PatternPiece> Flaps(CarrierJob job, MountedShape mounted) =>
-        mounted.Fastened.Flaps.Select(flap => FlapPieces.OnCarrier(job, flap)).SelectMany(piece => RollSplit.Of(piece, job, []));
+        mounted.Fastened.Flaps.Select(flap => FlapPieces.OnCarrier(job, flap)).SelectMany(piece => RollSplit.Of(piece, job, FlapPieces.Openings(piece)));
 
     /// <summary>What a seam in the carrier must keep clear of, in the carrier's own plane.</summary>
     private static ImmutableArray<Box> KeepClear(CarrierJob job, MountedShape mounted)
@@ -78,7 +78,7 @@ public sealed record PatternSet(
         var exit = job.Panel.Fittings.CableExit?.Diameter.Millimeters ?? 0;
         return
         [
-            .. centred.Fastened.Edges.SelectMany(edge => EdgeBoxes(edge.Band, job.Workshop.Cloth.Lay.Warp)),
+            .. centred.Fastened.Edges.SelectMany(edge => EdgeBoxes(edge, job.Workshop.Cloth.Lay.Warp)),
             .. centred.Fastened.Pockets.Select(pocket => pocket.Outline.Bounds),
             .. centred.JunctionBox is { } box ? [box] : ImmutableArray<Box>.Empty,
             .. centred.CableExit is { } hole ? [Box.Around(hole, exit, exit)] : ImmutableArray<Box>.Empty,
@@ -86,7 +86,9 @@ public sealed record PatternSet(
     }
 
     /// <summary>A seam across a fastening's run cannot be helped, but must not meet its ends; one along it must miss it all.</summary>
-    private static IEnumerable<Box> EdgeBoxes(Box band, WarpDirection warp) => warp == WarpDirection.ForeAft
-        ? [band with { Right = band.Left }, band with { Left = band.Right }]
-        : [band];
+    private static IEnumerable<Box> EdgeBoxes(EdgePlace edge, WarpDirection warp)
+    {
+        var (band, runsAlong) = (edge.AsEnd.Band, edge.IsEnd == (warp == WarpDirection.Athwart));
+        return runsAlong ? [edge.Band] : new[] { band with { Right = band.Left }, band with { Left = band.Right } }.Select(edge.Frame.Back);
+    }
 }

@@ -31,6 +31,7 @@ public static class Words
         MountKind.Snaps => Say.Of("snaps"),
         MountKind.Twist => Say.Of("twist fasteners"),
         MountKind.HookAndLoop => Say.Of("hook-and-loop"),
+        MountKind.Sleeve => Say.Of("rod sleeve"),
         _ => Say.Of("lacing"),
     };
 
@@ -40,6 +41,7 @@ public static class Words
         MountKind.Snaps => "snaps",
         MountKind.Twist => "twist",
         MountKind.HookAndLoop => "hook_and_loop",
+        MountKind.Sleeve => "sleeve",
         _ => "lacing",
     };
 

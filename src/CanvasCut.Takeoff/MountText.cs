@@ -14,6 +14,7 @@ public static class MountText
         MountKind.Snaps => Say.Of("snap closed"),
         MountKind.Twist => Say.Of("twist closed"),
         MountKind.HookAndLoop => Say.Of("press down"),
+        MountKind.Sleeve => Say.Of("thread the rod and stop it"),
         _ => Say.Of("lace"),
     };
 
@@ -23,6 +24,7 @@ public static class MountText
         { Kind: MountKind.Zipper } => Say.Of("open it"),
         { Kind: MountKind.HookAndLoop } => Say.Of("peel the edge off from one end"),
         FlapPlace { Kind: MountKind.Lacing } => Say.Of("untie the line and draw it out of every eyelet of the carrier"),
+        { Kind: MountKind.Sleeve } => Say.Of("take the stop off one end of the rod and draw the rod out by the other"),
         FlapPlace { Fasteners: { } row } => Say.Of($"open all {row.Count}, the middle ones last"),
         _ => Say.Of("open it"),
     };
@@ -39,6 +41,7 @@ public static class MountText
     {
         MountKind.Zipper => edge is ZipperPlace ? Say.Of("Zip the top's halves on.") : string.Empty,
         MountKind.HookAndLoop => Say.Of("Press the loop tape on the carrier's hook tape."),
+        MountKind.Sleeve => Say.Of("Thread the rod through both sleeves, lug by lug."),
         MountKind.Lacing => Say.Of("Lay the top's flap beside the carrier's, the gap between."),
         _ => Say.Of("Leave the fasteners open."),
     };

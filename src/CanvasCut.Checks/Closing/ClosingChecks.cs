@@ -21,7 +21,7 @@ internal static class ClosingChecks
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted, SurfaceFinding finding, ImmutableArray<PanelProfile> profiles)
     {
         var paths = finding.Surface is { } known ? CarrierPath.Of(job, mounted, known, profiles) : [];
-        var half = mounted.Fastened.Flaps.IsEmpty ? Say.Of("zipper") : Say.Of("edge");
+        var half = mounted.Fastened.HasEndZippersOnly ? Say.Of("zipper") : Say.Of("edge");
         var way = Say.Of($"carrier from {half} to {half}");
         yield return finding.IsKnown ? Path(paths) : AlongBend.Unknown(CheckCodes.ClosingPath, way, finding);
         yield return Shrunk(job, mounted, paths);
@@ -29,7 +29,7 @@ internal static class ClosingChecks
         foreach (var edge in mounted.Fastened.Edges.Where(edge => edge.MustMatch))
         {
             var subject = Say.Of($"halves of the {edge.Name}");
-            yield return finding.IsKnown ? Match(subject, edge, finding.Surface) : AlongBend.Unknown(CheckCodes.ClosingMatch, subject, finding);
+            yield return finding.IsKnown ? Match(subject, edge, job, finding.Surface) : AlongBend.Unknown(CheckCodes.ClosingMatch, subject, finding);
         }
 
         CheckResult Path(ImmutableArray<CarrierPath> all)
@@ -73,19 +73,28 @@ internal static class ClosingChecks
             Say.Of("So much slack lets the corners slip out of their pockets and the cloth flutter: lower cloth.shrink, widen carrier.border so that the pockets cover more, or take the slack up in a tuck."));
     }
 
+    private static CheckResult Match(string subject, EdgePlace edge, CarrierJob job, TopSurface surface) => CheckResult.Judged(
+        (CheckCodes.ClosingMatch, subject),
+        Measured.AtMost(edge.IsEnd ? LongerAcross(edge, surface) : LongerAlong(edge, job.Top, surface), Mating),
+        Verdict.Caution,
+        Say.Of("1/16 in between mating halves (common practice, no source)"),
+        Say.Of("On so round a top the outer half comes out longer: sew it tick on tick, and ease it between the ticks."));
+
     /// <summary>Sewn one over the other on an arc, the outer half is longer by run × distance between them / radius.</summary>
-    private static CheckResult Match(string subject, EdgePlace edge, TopSurface surface)
+    private static Length LongerAcross(EdgePlace edge, TopSurface surface)
     {
         const int Places = 9;
         var curvature = Enumerable.Range(0, Places)
             .Select(i => surface.ArcRadiusAt(PanelNet.At(-edge.LineY, edge.Band.Left + (edge.Band.WidthMm * i / (Places - 1)))))
             .Average(radius => radius is { } known ? 1 / known.Millimeters : 0);
-        return CheckResult.Judged(
-            (CheckCodes.ClosingMatch, subject),
-            Measured.AtMost(edge.Run * (curvature * LayersBetweenHalves * CarrierPath.ClothThickness.Millimeters), Mating),
-            Verdict.Caution,
-            Say.Of("1/16 in between mating halves (common practice, no source)"),
-            Say.Of("On so round a top the outer half comes out longer: sew it tick on tick, and ease it between the ticks."));
+        return edge.Run * (curvature * LayersBetweenHalves * CarrierPath.ClothThickness.Millimeters);
+    }
+
+    /// <summary>Over the ridges it is longer by distance between them × what the cloth turns there, in radians; in a valley shorter.</summary>
+    private static Length LongerAlong(EdgePlace edge, TopCloth top, TopSurface surface)
+    {
+        var turn = surface.Ridges.Where(ridge => !Plan.BandOf(top, top.Bows[ridge.Bow]).Shared(edge.Band).IsEmpty).Sum(ridge => ridge.Turn.Radians);
+        return CarrierPath.ClothThickness * (LayersBetweenHalves * Math.Abs(turn));
     }
 
     /// <summary>What the carrier is sewn larger by, along the boat.</summary>

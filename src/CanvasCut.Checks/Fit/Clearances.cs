@@ -54,7 +54,7 @@ internal static class Clearances
     private static IEnumerable<Clearance> OnTube(CarrierJob job, MountedShape mounted, Box tube, string bow)
     {
         var needed = job.Limits.TubeClearance.Millimeters;
-        foreach (var (code, subject, part) in HardParts(mounted))
+        foreach (var (code, subject, part) in HardParts(mounted).Concat(SideFasteners.NearestTo(tube, mounted)))
         {
             yield return new(code, Say.Of($"{subject} and {bow}"), Clearance.AlongMm(part, tube), needed);
         }
@@ -74,12 +74,12 @@ internal static class Clearances
         var carrier = mounted.CarrierBox;
         yield return (CheckCodes.TubeEdge, Say.Of("carrier's forward edge"), carrier with { Bottom = carrier.Top });
         yield return (CheckCodes.TubeEdge, Say.Of("carrier's aft edge"), carrier with { Top = carrier.Bottom });
-        foreach (var zipper in mounted.Fastened.Zippers)
+        foreach (var zipper in mounted.Fastened.Zippers.Where(zipper => zipper.IsEnd))
         {
             yield return (CheckCodes.TubeZipper, Say.Of($"{Words.Of(zipper.Side)} zipper"), zipper.Band);
         }
 
-        foreach (var flap in mounted.Fastened.Flaps)
+        foreach (var flap in mounted.Fastened.Flaps.Where(flap => flap.IsEnd))
         {
             yield return (CheckCodes.TubeMount, flap.Name, flap.Band);
         }

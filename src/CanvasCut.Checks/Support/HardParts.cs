@@ -25,24 +25,20 @@ internal static class HardParts
         .. patterns.Mounted.Fastened.Flaps.Select(flap => new HardPart(CheckCodes.Fastener, flap.Name, Held(flap))),
     ];
 
-    /// <summary>The rims of fasteners, on the carrier and on the top; of hook-and-loop the tape.</summary>
-    private static ImmutableArray<(Point From, Point To)> Held(FlapPlace flap)
-    {
-        var across = (flap.Parts.Spec?.Diameter ?? UnitsNet.Length.Zero).Millimeters;
-        var rims = flap.CentresOnCarrier.Concat(flap.CentresOnTop).Select(centre => Box.Around(centre, across, across)).DefaultIfEmpty(flap.OnTop);
-        return [.. rims.SelectMany(rim => HardPart.LinesOf(rim))];
-    }
+    /// <summary>The rims of fasteners, on the carrier and on the top; of a sleeve the rod, of hook-and-loop the tape.</summary>
+    private static ImmutableArray<(Point From, Point To)> Held(FlapPlace flap) =>
+        [.. SideFasteners.RimsOf(flap).DefaultIfEmpty(flap.Rod ?? flap.OnTop).SelectMany(part => HardPart.LinesOf(part))];
 
     private static Box Teeth(ZipperPlace zipper, PatternSet patterns)
     {
         var half = patterns.Job.Fastenings.Zipper.Gauge.Chain.Millimeters / 2;
-        return zipper.Band with { Bottom = zipper.ChainY - half, Top = zipper.ChainY + half };
+        return zipper.Frame.Back(zipper.AsEnd.Band with { Bottom = zipper.ChainY - half, Top = zipper.ChainY + half });
     }
 
     private static ImmutableArray<(Point From, Point To)> Ends(ZipperPlace zipper) =>
     [
-        .. new[] { zipper.Band.Left, zipper.Band.Right }
-            .SelectMany(x => HardPart.LinesOf(zipper.Band with { Left = x - EndMm, Right = x + EndMm })),
+        .. new[] { zipper.AsEnd.Band.Left, zipper.AsEnd.Band.Right }
+            .SelectMany(x => HardPart.LinesOf(zipper.Frame.Back(zipper.AsEnd.Band with { Left = x - EndMm, Right = x + EndMm }))),
     ];
 
     private static IEnumerable<HardPart> Seams(PatternSet patterns)
@@ -83,13 +79,17 @@ internal static class HardParts
         foreach (var (piece, at) in SewnOn(patterns))
         {
             var step = at - new Point(0, 0);
-            ImmutableArray<(Point, Point)> rows = [.. piece.Lines.Where(line => line.Kind == PieceLineKind.Stitch).SelectMany(Stretches).Select(row => (row.From + step, row.To + step))];
+            ImmutableArray<(Point, Point)> rows = [.. piece.Lines.Where(line => line.Kind == PieceLineKind.Stitch && LiesThere(line, piece)).SelectMany(Stretches).Select(row => (row.From + step, row.To + step))];
             if (rows.Length > 0)
             {
                 yield return new(CheckCodes.Stitch, Say.Of($"rows of the {Say.Within(piece.Title.Name)}"), rows);
             }
         }
     }
+
+    /// <summary>Whether a row lies where it is drawn when all is folded; what is folded over comes to lie on the rest.</summary>
+    private static bool LiesThere(PieceLine row, PatternPiece piece) =>
+        piece.Shape.Finished.Bounds.Grown(1).Holds(Box.Holding([row.Points[0].Toward(row.Points[^1], 0.5)]));
 
     private static IEnumerable<(PatternPiece Piece, Point At)> SewnOn(PatternSet patterns)
     {
@@ -103,7 +103,7 @@ internal static class HardParts
             }),
             .. mounted.Fastened.Pockets.Select(pocket => ($"pocket-{pocket.Corner.Id}", pocket.At)),
             .. mounted.Fastened.Strips.Select(strip => ($"weather-strip-{Words.Id(strip.Side)}", strip.Finished.Center)),
-            .. patterns.Job.Top.Bows.Select((bow, i) => ($"chafe-patch-bow-{i + 1}", new Point(mounted.CarrierBox.Center.X, -bow.Station.Millimeters))),
+            .. patterns.Job.Top.Bows.Select((bow, i) => ($"chafe-patch-bow-{i + 1}", new Point(mounted.WithSides.Center.X, -bow.Station.Millimeters))),
             .. mounted.CableExit is { } exit ? [("cable-exit-patch", exit)] : Array.Empty<(string, Point)>(),
         ];
         return places.Where(place => pieces.ContainsKey(place.Id)).Select(place => (pieces[place.Id], place.At));

@@ -8,7 +8,8 @@ namespace CanvasCut.Checks;
 
 /// <summary>What the wind does to the mounted carrier, and what holds it.</summary>
 /// <remarks>
-/// Uplift = q × coefficient × area. The fastenings of the two edges share it, half each. When one has come open its two pockets carry its half.
+/// Uplift = q × coefficient × area. The fastenings of the edges share it, see <see cref="EdgeShare"/>: half each where two are held. When one has
+/// come open its two pockets carry half.
 /// The worst-placed piece of each carries the edge factor times its fair share. A strength is divided by the safety factor.
 /// </remarks>
 public sealed class HoldDown
@@ -26,7 +27,7 @@ public sealed class HoldDown
     {
         (_job, _mounted) = (job, mounted);
         Wanted = job.Panel.Limits.MaxWind is { } most && most < job.Conditions.Wind.OffAt ? most : job.Conditions.Wind.OffAt;
-        Holds = [.. Chains(), .. Ends(), .. Fasteners(), Pocket(), Seam(), Bond()];
+        Holds = [.. Chains(), .. Ends(), .. Fasteners(), .. Lugs(), Pocket(), Seam(), Bond()];
     }
 
     /// <summary>The wind, in gusts, at which it comes off if everything holds: the maker's limit or the job's, the lower.</summary>
@@ -40,12 +41,12 @@ public sealed class HoldDown
 
     /// <summary>The wind to which what holds the edges holds; null when that of nothing is known.</summary>
     public Speed? EdgesHoldTo => Holds
-        .Where(hold => hold.Code is CheckCodes.WindZipper or CheckCodes.WindZipperEnd or CheckCodes.WindFastener)
+        .Where(hold => hold.Code is CheckCodes.WindZipper or CheckCodes.WindZipperEnd or CheckCodes.WindFastener or CheckCodes.WindSleeve)
         .Select(hold => (Speed?)hold.HoldsTo)
         .MinBy(speed => speed!.Value.MetersPerSecond);
 
     /// <summary>The edges held by fasteners of unknown strength.</summary>
-    public ImmutableArray<FlapPlace> UnknownFasteners => [.. _mounted.Fastened.Flaps.Where(flap => HoldOf(flap) is null)];
+    public ImmutableArray<FlapPlace> UnknownFasteners => [.. _mounted.Fastened.Flaps.Where(flap => flap.Lugs is null && HoldOf(flap) is null)];
 
     /// <summary>Whether the zippers' strength is known, or there are none.</summary>
     public bool KnowsZippers =>
@@ -74,7 +75,7 @@ public sealed class HoldDown
 
     /// <summary>The load on the worst-placed stretch of a zipper, or of what stands for one, at a wind.</summary>
     public ForcePerLength EdgeLoadAt(Speed wind, EdgePlace edge) =>
-        ForcePerLength.FromNewtonsPerMeter(UpliftAt(wind).Newtons / 2 / edge.Run.Meters * Factors.Edge.DecimalFractions);
+        ForcePerLength.FromNewtonsPerMeter(UpliftAt(wind).Newtons * EdgeShare.Of(edge, _mounted) / edge.Run.Meters * Factors.Edge.DecimalFractions);
 
     /// <summary>The load on a pocket at a wind, when the zipper beside it has come open.</summary>
     public Force PocketLoadAt(Speed wind) => UpliftAt(wind) / 4 * Factors.Edge.DecimalFractions;
@@ -95,14 +96,27 @@ public sealed class HoldDown
         Force.FromNewtons(EdgeLoadAt(Wanted, zipper).NewtonsPerMeter * (zipper.Choice.Setback + ZipperHold.Jaw).Meters),
         end / Factors.Safety.DecimalFractions));
 
-    private (Measured Load, double PartUsed)? HoldOf(FlapPlace flap) => EdgeHolds.Of(flap, _job, UpliftAt(Wanted) / 2);
+    private (Measured Load, double PartUsed)? HoldOf(FlapPlace flap) => EdgeHolds.Of(flap, _job, UpliftAt(Wanted) * EdgeShare.Of(flap, _mounted));
 
     private IEnumerable<WindHold> Fasteners() => _mounted.Fastened.Flaps
+        .Where(flap => flap.Lugs is null)
         .Select(flap => (flap.Name, Hold: HoldOf(flap)))
         .Where(each => each.Hold is not null)
         .Select(each => new WindHold(CheckCodes.WindFastener, each.Name, each.Hold!.Value.Load, ToReach(each.Hold.Value.PartUsed)));
 
-    private string AnEdge => _mounted.Fastened.Flaps.IsEmpty ? Say.Of("a zipper") : Say.Of("an edge");
+    /// <summary>An edge's load passes through the lugs of the top, which are one fewer than the carrier's; one row of stitches holds each.</summary>
+    private IEnumerable<WindHold> Lugs() =>
+        from flap in _mounted.Fastened.Flaps
+        let lugs = flap.Lugs
+        where lugs is not null
+        let part = lugs.Lug * lugs.OnTop / flap.Run
+        select Line(
+            CheckCodes.WindSleeve,
+            Say.Of($"seam at the lugs of the {flap.Name}"),
+            EdgeLoadAt(Wanted, flap) / part,
+            SeamHolds / Factors.Safety.DecimalFractions);
+
+    private string AnEdge => _mounted.Fastened.HasEndZippersOnly ? Say.Of("a zipper") : Say.Of("an edge");
 
     private WindHold Pocket() => Single(
         CheckCodes.WindPocket,
@@ -112,7 +126,7 @@ public sealed class HoldDown
 
     private WindHold Seam()
     {
-        var worst = _mounted.Fastened.Edges.MinBy(edge => edge.Run.Millimeters)!;
+        var worst = _mounted.Fastened.Edges.MaxBy(edge => EdgeLoadAt(Wanted, edge).NewtonsPerMeter)!;
         return Line(
             CheckCodes.WindSeam,
             Say.Of($"one row of stitches along {AnEdge}"),

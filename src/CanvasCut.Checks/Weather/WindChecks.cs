@@ -66,6 +66,7 @@ internal static class WindChecks
             CheckCodes.WindZipperEnd => Say.Of("Bring the zipper's ends nearer the corners (zipper.setback), or choose a heavier class."),
             CheckCodes.WindFastener when part.Load.Reading?.Value is ForcePerLength => Say.Of("Hook-and-loop peels off from its inner edge: hold this edge by a zipper or by fasteners, or give the peel of a stronger tape (mount.hook_and_loop.peel)."),
             CheckCodes.WindFastener => Say.Of("Set the fasteners closer (mount.*.pitch), or hold this edge by a zipper."),
+            CheckCodes.WindSleeve => Say.Of("Make the lugs longer against their gaps (mount.sleeve.segment), or choose a stronger thread (wind.thread_strength) or a shorter stitch."),
             CheckCodes.WindZipper => Say.Of("Choose a heavier class of zipper (wind.zipper_class)."),
             _ => Say.Of("Choose a stronger thread (wind.thread_strength) or a shorter stitch."),
         };

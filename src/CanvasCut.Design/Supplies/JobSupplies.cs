@@ -25,6 +25,7 @@ public sealed record JobSupplies(ClothGrade Cloth, SewingGrades Sewing, ZipperGr
         .. Grades,
         .. mount.Uses(MountKind.HookAndLoop) ? [Tapes.Mount.HookAndLoop.Grade] : Array.Empty<Grade>(),
         .. mount.Uses(MountKind.Lacing) ? [Tapes.Mount.Lacing.Grade] : Array.Empty<Grade>(),
+        .. mount.Uses(MountKind.Sleeve) ? Notions.Mount.Rod.All.Select(part => part.Grade) : [],
         .. new[] { MountKind.Snaps, MountKind.Twist, MountKind.Lacing }.Where(mount.Uses).Select(kind => Notions.Mount.Of(kind)!.Grade),
     ];
 }
@@ -59,7 +60,8 @@ public sealed record NotionGrades(PackGrade Slider, PackGrade Stop, PackGrade Gr
 /// <param name="Snap">Cap, socket, stud and post.</param>
 /// <param name="Twist">Eyelet with its washer, and the turning part with its washer.</param>
 /// <param name="Eyelet">A two-part eyelet of a lacing.</param>
-public sealed record MountNotions(PackGrade Snap, PackGrade Twist, PackGrade Eyelet)
+/// <param name="Rod">The rod of a sleeve.</param>
+public sealed record MountNotions(PackGrade Snap, PackGrade Twist, PackGrade Eyelet, RodNotions Rod)
 {
     /// <summary>What a kind of fastening is counted in; null for kinds that are not.</summary>
     public PackGrade? Of(MountKind kind) => kind switch
@@ -69,6 +71,16 @@ public sealed record MountNotions(PackGrade Snap, PackGrade Twist, PackGrade Eye
         MountKind.Lacing => Eyelet,
         _ => null,
     };
+}
+
+/// <summary>A rod and what goes on its ends.</summary>
+/// <param name="Rod">The rod, bought in the length that an edge needs or cut from a longer one.</param>
+/// <param name="Cap">A cap, so that an end neither splinters nor chafes.</param>
+/// <param name="Stop">A ring held by a thumb screw, so that the rod does not walk out.</param>
+public sealed record RodNotions(PackGrade Rod, PackGrade Cap, PackGrade Stop)
+{
+    /// <summary>All of them.</summary>
+    public IEnumerable<PackGrade> All => [Rod, Cap, Stop];
 }
 
 /// <summary>How things are bought.</summary>

@@ -12,15 +12,25 @@ public static class MountComparisonJson
         ["format"] = Format,
         ["version"] = outcome.Context.Version,
         ["job"] = outcome.Context.JobName,
-        ["choices"] = comparison.Choices.Select(choice => new
-        {
-            forward = MountJson.Word(choice.Mount.Forward),
-            aft = MountJson.Word(choice.Mount.Aft),
-            is_the_jobs = choice.IsTheJobs,
-            fits = choice.Figures is not null,
-            figures = choice.Figures is { } found ? Figures(found) : null,
-        }),
+        ["choices"] = comparison.Choices.Select(Choice),
     });
+
+    private static Dictionary<string, object?> Choice(MountChoice choice)
+    {
+        var entry = new Dictionary<string, object?> { ["forward"] = MountJson.Word(choice.Mount.Forward), ["aft"] = MountJson.Word(choice.Mount.Aft) };
+        if (choice.Mount.HoldsSides)
+        {
+            entry["port"] = WordOrNone(choice.Mount.Port);
+            entry["starboard"] = WordOrNone(choice.Mount.Starboard);
+        }
+
+        entry["is_the_jobs"] = choice.IsTheJobs;
+        entry["fits"] = choice.Figures is not null;
+        entry["figures"] = choice.Figures is { } found ? Figures(found) : null;
+        return entry;
+    }
+
+    private static string WordOrNone(Design.MountKind? kind) => kind is { } held ? MountJson.Word(held) : "none";
 
     private static object Figures(MountFiguresFound found) => new
     {

@@ -42,9 +42,9 @@ public static class ResultsJson
             }),
             ["pieces"] = content.Patterns.Pieces.Select(Piece),
             ["kept_pieces"] = content.Patterns.Kept.Select(Piece),
-            ["sewn"] = mounted.Fastened.Flaps.IsEmpty ? SewnJson.Root(content.Patterns) : null,
+            ["sewn"] = mounted.Fastened.HasEndZippersOnly ? SewnJson.Root(content.Patterns) : null,
             ["zippers"] = mounted.Fastened.Zippers.Select(Zipper),
-            ["mounts"] = mounted.Fastened.Flaps.IsEmpty ? null : MountJson.Of(mounted.Fastened.Flaps),
+            ["mounts"] = mounted.Fastened.HasEndZippersOnly ? null : MountJson.Of(mounted.Fastened.Flaps),
             ["pockets"] = mounted.Fastened.Pockets.Select(pocket => new
             {
                 corner = pocket.Corner.ToString(),

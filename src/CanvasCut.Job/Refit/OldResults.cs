@@ -123,6 +123,11 @@ public sealed class OldResults
             return (ResultsCode.OtherVersion, "format", Say.Of($"is \"{format}\", and this version reads \"{ResultsJson.Format}\"; make the old job again with this version."));
         }
 
+        if (root.TryGetProperty("mounts", out var mounts) && mounts is { ValueKind: JsonValueKind.Array } && mounts.GetArrayLength() == 0)
+        {
+            return (ResultsCode.NoZippers, "mounts", Say.Of("tells of zippers at the sides too, and only tops with zippers at the forward and the aft edge alone are refitted; mark the new carrier's fastenings from those on the top."));
+        }
+
         if (root.TryGetProperty("mounts", out _))
         {
             return (ResultsCode.NoZippers, "mounts", Say.Of("holds an edge by something else than a zipper, and only tops with zippers at both edges are refitted; mark the new carrier's fastenings from those on the top."));

@@ -35,7 +35,7 @@ internal static class RefitNotes
             yield return Say.Of($"zipper.kind: the new job says {Word(new_.Zipper.Kind)}, but {Word(old.Zipper.Kind)} zippers are sewn and count.");
         }
 
-        if (job.Fastenings.Mount.Both(MountKind.Zipper) != job.Fastenings.Mount)
+        if (!job.Fastenings.Mount.IsZippersAtBothEnds)
         {
             yield return Say.Of("mount: the new job asks for another fastening, but zippers are sewn at both edges and count.");
         }

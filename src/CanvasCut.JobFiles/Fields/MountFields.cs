@@ -11,6 +11,8 @@ internal static class MountFields
     public static readonly string[] Pitched = ["snaps", "twist", "lacing"];
 
     private const string Zipper = "zipper";
+    private const string None = "none";
+    private static readonly string[] Edges = ["forward", "aft", "port", "starboard"];
 
     /// <summary>The kinds but the zipper, as they are written, with the table of each and the tape it needs.</summary>
     private static readonly (string Word, string Table, string Tape)[] Kinds =
@@ -19,12 +21,15 @@ internal static class MountFields
         ("twist", "mount.twist", string.Empty),
         ("hook-and-loop", "mount.hook_and_loop", "tapes.hook_and_loop"),
         ("lacing", "mount.lacing", "tapes.lacing"),
+        ("sleeve", "mount.sleeve", string.Empty),
     ];
 
     public static Field[] All { get; } =
     [
         Edge("forward"),
         Edge("aft"),
+        SideEdge("port"),
+        SideEdge("starboard"),
         new Field("mount.setback", Length, Reach("0 mm", "300 mm"), Presence.Optional).Or("1 in", Source.Practice),
         .. Fasteners("snaps", ("1 in", "4 in", "4 in", "15 mm"), Say.Later("4 to 6 in: from memory")),
         .. Fasteners("twist", ("1 1/2 in", "8 in", "4 1/2 in", "20 mm"), Say.Later("6 to 10 in: from memory")),
@@ -32,11 +37,17 @@ internal static class MountFields
         new Field("mount.lacing.gap", Length, Reach("0 mm", "150 mm"), Presence.Optional).Or("1 in", Source.Practice),
         new Field("mount.hook_and_loop.width", Length, Size("20 mm", "150 mm"), Presence.Optional).Or("1 1/2 in", Source.Practice),
         new Field("mount.hook_and_loop.peel", Force, Size("0.2 lbf", "20 lbf"), Presence.Optional).Or("1 lbf", Say.Later("about 1 lbf an inch of width in peel: from memory")),
+        .. Sleeve,
     ];
 
-    /// <summary>Whether a default is worth telling: those of fastenings only when the job has them.</summary>
+    /// <summary>Whether a default is worth telling: those of fastenings only when the job has them, and never that a side has none.</summary>
     public static bool Concerns(string field, JobValues values)
     {
+        if (field is "mount.port" or "mount.starboard")
+        {
+            return false;
+        }
+
         var kind = Kinds.FirstOrDefault(each => field == each.Tape || field.StartsWith(each.Table + ".", StringComparison.Ordinal));
         return kind.Word is not null
             ? IsUsed(kind.Word, values)
@@ -44,7 +55,25 @@ internal static class MountFields
     }
 
     /// <summary>Whether an edge is held so.</summary>
-    public static bool IsUsed(string word, JobValues values) => values.Text("mount.forward") == word || values.Text("mount.aft") == word;
+    public static bool IsUsed(string word, JobValues values) => IsUsedAtEnds(word, values) || IsUsedAtSides(word, values);
+
+    /// <summary>Whether the forward or the aft edge is held so.</summary>
+    public static bool IsUsedAtEnds(string word, JobValues values) => Edges[..2].Any(edge => values.Text($"mount.{edge}") == word);
+
+    /// <summary>Whether the port or the starboard edge is held so.</summary>
+    public static bool IsUsedAtSides(string word, JobValues values) => Edges[2..].Any(edge => values.Text($"mount.{edge}") == word);
+
+    private static Field SideEdge(string side) =>
+        new Field($"mount.{side}", Word, Any, Presence.Optional).Among([None, Zipper, .. Kinds.Select(kind => kind.Word)]).Or(None, Source.Practice);
+
+    private static Field[] Sleeve =>
+    [
+        new Field("mount.sleeve.rod", Length, Size("4 mm", "25 mm"), Presence.Optional).Or("3/8 in", Source.Practice),
+        new Field("mount.sleeve.ease", Length, Size("8 mm", "50 mm"), Presence.Optional).Or("1/2 in", Source.Practice),
+        new Field("mount.sleeve.segment", Length, Size("50 mm", "0.3 m"), Presence.Optional).Or("4 in", Source.Practice),
+        new Field("mount.sleeve.gap", Length, Size("2 mm", "15 mm"), Presence.Optional).Or("1/4 in", Source.Practice),
+        new("mount.sleeve.bend_radius", Length, Size("50 mm", "50 m"), Presence.Optional),
+    ];
 
     private static Field Edge(string side) =>
         new Field($"mount.{side}", Word, Any, Presence.Optional).Among([Zipper, .. Kinds.Select(kind => kind.Word)]).Or(Zipper, Source.Practice);

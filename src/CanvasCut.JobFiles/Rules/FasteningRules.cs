@@ -30,12 +30,17 @@ internal static class FasteningRules
 
     private static void CheckSetback(JobValues values, RuleLog rules)
     {
-        var athwart = MountedSize.SmallestCarrier(values).Athwart;
+        var (athwart, foreAft) = MountedSize.SmallestCarrier(values);
         rules.When(
             values.Length("zipper.setback") * 2 >= athwart,
             ProblemCode.Setback,
             "zipper.setback",
             Say.Of($"leaves no zipper: it counts at both ends, and the carrier can be as narrow as {In(athwart)} athwart."));
+        rules.When(
+            MountFields.IsUsedAtSides("zipper", values) && values.Length("zipper.setback") * 2 >= foreAft,
+            ProblemCode.Setback,
+            "zipper.setback",
+            Say.Of($"leaves no zipper at a side: it counts at both ends, and the carrier can be as short as {In(foreAft)} fore and aft."));
     }
 
     private static void CheckStock(JobValues values, RuleLog rules)

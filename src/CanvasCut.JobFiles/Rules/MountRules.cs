@@ -1,4 +1,5 @@
 using CanvasCut.Language;
+using UnitsNet;
 using static CanvasCut.JobFiles.RuleLog;
 
 namespace CanvasCut.JobFiles;
@@ -6,31 +7,53 @@ namespace CanvasCut.JobFiles;
 /// <summary>Whether fasteners can be set at their pitch along the edges, for the kinds that the job has.</summary>
 internal static class MountRules
 {
+    /// <summary>Two lugs of the carrier and one of the top between them.</summary>
+    private const int FewestLugs = 3;
+
+    /// <summary>What is worth sewing.</summary>
+    private static readonly Length LeastLug = Length.FromMillimeters(15);
+
     public static void Check(JobValues values, RuleLog rules)
     {
-        var used = MountFields.Pitched.Where(kind => MountFields.IsUsed(kind, values)).ToList();
-        var hasTape = MountFields.IsUsed("hook-and-loop", values);
-        var athwart = MountedSize.SmallestCarrier(values).Athwart;
-        var run = athwart - (values.Length("mount.setback") * 2);
-        if ((used.Count > 0 || hasTape) && run <= UnitsNet.Length.Zero)
+        foreach (var table in MountFields.Pitched.Where(kind => MountFields.IsUsed(kind, values)).Select(kind => $"mount.{kind}"))
         {
-            rules.When(true, ProblemCode.FlapRoom, "mount.setback", Say.Of($"leaves no flap: it counts at both ends, and the carrier can be as narrow as {In(athwart)} athwart."));
+            var diameter = values.Length($"{table}.diameter");
+            rules.When(values.Length($"{table}.pitch") <= diameter, ProblemCode.Pitch, $"{table}.pitch", Say.Of($"must be more than one fastener's diameter, {In(diameter)}, or they lie on each other."));
+            rules.When(values.Length($"{table}.width") < diameter, ProblemCode.FlapRoom, $"{table}.width", Say.Of($"is less than one fastener's diameter, {In(diameter)}."));
+        }
+
+        var (athwart, foreAft) = MountedSize.SmallestCarrier(values);
+        CheckEdges(values, rules, athwart, Say.Of($"leaves no flap: it counts at both ends, and the carrier can be as narrow as {In(athwart)} athwart."), kind => MountFields.IsUsedAtEnds(kind, values));
+        CheckEdges(values, rules, foreAft, Say.Of($"leaves no flap at a side: it counts at both ends, and the carrier can be as short as {In(foreAft)} fore and aft."), kind => MountFields.IsUsedAtSides(kind, values));
+    }
+
+    private static void CheckEdges(JobValues values, RuleLog rules, Length? edge, string none, Func<string, bool> isUsed)
+    {
+        var used = MountFields.Pitched.Where(isUsed).ToList();
+        var (hasTape, hasRod) = (isUsed("hook-and-loop"), isUsed("sleeve"));
+        var run = edge - (values.Length("mount.setback") * 2);
+        if ((used.Count > 0 || hasTape || hasRod) && run <= Length.Zero)
+        {
+            rules.When(true, ProblemCode.FlapRoom, "mount.setback", none);
             return;
         }
 
+        rules.When(
+            hasRod && run < FewestLugs * (values.Length("mount.sleeve.gap") + LeastLug),
+            ProblemCode.FlapRoom,
+            "mount.setback",
+            Say.Of($"leaves too little for a sleeve: it needs three lugs of {In(LeastLug)} with their gaps, and the flap can be as short as {In(run)}."));
         foreach (var kind in used)
         {
             CheckPitch(values, rules, $"mount.{kind}", run);
         }
     }
 
-    private static void CheckPitch(JobValues values, RuleLog rules, string table, UnitsNet.Length? run)
+    private static void CheckPitch(JobValues values, RuleLog rules, string table, Length? run)
     {
         var (pitch, end, diameter) = (values.Length($"{table}.pitch"), values.Length($"{table}.end_distance"), values.Length($"{table}.diameter"));
         var between = run - (end * 2);
-        rules.When(pitch <= diameter, ProblemCode.Pitch, $"{table}.pitch", Say.Of($"must be more than one fastener's diameter, {In(diameter)}, or they lie on each other."));
-        rules.When(values.Length($"{table}.width") < diameter, ProblemCode.FlapRoom, $"{table}.width", Say.Of($"is less than one fastener's diameter, {In(diameter)}."));
-        if (between <= UnitsNet.Length.Zero)
+        if (between <= Length.Zero)
         {
             rules.When(true, ProblemCode.FlapRoom, $"{table}.end_distance", Say.Of($"leaves no room for a second fastener: it counts at both ends of a flap that can be as short as {In(run)}."));
         }

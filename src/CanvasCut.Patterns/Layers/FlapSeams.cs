@@ -22,12 +22,12 @@ internal static class FlapSeams
                 Say.Of($"{flap.Name}, flap on the carrier"),
                 [.. carrier, .. ids],
                 patterns.WholeCarrier.Lines
-                    .Where(line => line.Use?.Kind == RowKind.Mount && (flap.Side == Side.Forward) == (line.Points[0].Y > 0))
+                    .Where(line => line.Use is { Kind: RowKind.Mount } use && use.Edge == flap.Side)
                     .Select(line => line.Points));
         }
     }
 
-    /// <summary>Sews the strip under the fasteners, the loop tape, or the lacing's other flap to the top.</summary>
+    /// <summary>Sews the strip under the fasteners, the loop tape, or the other flap of a lacing or a sleeve to the top.</summary>
     public static void OnTop(SeamBuilder builder, PatternSet patterns)
     {
         foreach (var flap in patterns.Mounted.Fastened.Flaps)
@@ -46,7 +46,7 @@ internal static class FlapSeams
         if (flap.Kind == MountKind.HookAndLoop)
         {
             builder.Lay([new(LayerKind.HookAndLoop, Outline.Of(flap.OnTop))]);
-            builder.Sew(SeamKind.Mount, $"{flap.Name}, {what}", ids, FlapPieces.RowsOf(flap.OnTop).Select(row => ImmutableArray.Create(row.From, row.To)));
+            builder.Sew(SeamKind.Mount, $"{flap.Name}, {what}", ids, FlapPieces.RowsOf(flap).Select(row => ImmutableArray.Create(row.From, row.To)));
         }
     }
 }

@@ -49,7 +49,7 @@ public static class JobSeams
                 SeamKind.Zipper,
                 Say.Of($"{Words.Of(zipper.Side)} zipper, half {OnCarrier}"),
                 ids,
-                whole.Lines.Where(line => line.Use?.Kind == RowKind.Zipper && IsNear(line, zipper)).Select(line => line.Points));
+                whole.Lines.Where(line => line.Use is { Kind: RowKind.Zipper } use && use.Edge == zipper.Side).Select(line => line.Points));
         }
 
         FlapSeams.OnCarrier(builder, patterns, centred, ids);
@@ -131,7 +131,10 @@ public static class JobSeams
     }
 
     /// <summary>One tape of a zipper and the caps on its ends, where they lie.</summary>
-    private static IEnumerable<SewnLayer> TapeHalf(PatternSet patterns, ZipperPlace zipper, bool isOnTop)
+    private static IEnumerable<SewnLayer> TapeHalf(PatternSet patterns, ZipperPlace zipper, bool isOnTop) =>
+        TapeHalfAtEnd(patterns, zipper.AsEnd, isOnTop).Select(layer => layer with { Ply = zipper.Frame.Back(layer.Ply) });
+
+    private static IEnumerable<SewnLayer> TapeHalfAtEnd(PatternSet patterns, ZipperPlace zipper, bool isOnTop)
     {
         var isUpper = (zipper.Side == Side.Forward) == isOnTop;
         var tape = isUpper ? zipper.Band with { Bottom = zipper.ChainY } : zipper.Band with { Top = zipper.ChainY };
@@ -149,14 +152,13 @@ public static class JobSeams
 
     private static IEnumerable<ImmutableArray<Point>> OuterRows(CarrierJob job, ZipperPlace zipper)
     {
-        var (outer, inward) = zipper.Side == Side.Forward ? (zipper.Band.Top, -1) : (zipper.Band.Bottom, 1);
+        var (band, frame) = (zipper.AsEnd.Band, zipper.Frame);
+        var (outer, inward) = zipper.Outward > 0 ? (band.Top, -1) : (band.Bottom, 1);
         var room = (job.Fastenings.Zipper.Gauge.OverallWidth - job.Fastenings.Zipper.Gauge.Chain).Millimeters / 2;
         return Enumerable.Range(0, job.Workshop.Sewing.Rows)
             .Select(row => Math.Min(StitchRows.DistanceFromFold(row).Millimeters, Math.Max(room, 0)))
-            .Select(depth => Level(zipper.Band, outer + (inward * depth)));
+            .Select(depth => Level(band, outer + (inward * depth)).Select(frame.Back).ToImmutableArray());
     }
-
-    private static bool IsNear(PieceLine line, ZipperPlace zipper) => (zipper.Side == Side.Forward) == (line.Points[0].Y > 0);
 
     private static PatternPiece Cap(PatternSet patterns) => PatchPieces.EndCap(patterns.Job, patterns.Mounted);
 

@@ -29,11 +29,14 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         var seams = FelledBands.SeamsOf(piece, cut);
         var flat = FelledBands.Sheet(piece, seams, join);
         _seams.AddRange(FelledBands.Rows(piece, seams, join));
-        var hems = piece.Lines.Where(line => line.Use?.Kind == RowKind.Hem).ToList();
-        if (hems.Count > 0)
+        foreach (var (rows, kind, name) in new[] { (RowKind.Hem, SeamKind.Hems, Say.Of($"{piece.Title.Name}, hems")), (RowKind.Sleeve, SeamKind.Mount, Say.Of($"{piece.Title.Name}, row beside the fold")) })
         {
-            var hemmed = SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds.Take(hems[0].Use!.AfterFolds))).ToList();
-            Add(SeamKind.Hems, Say.Of($"{piece.Title.Name}, hems"), IdsOf(piece, seams), [.. hems.Select(row => SewnRuns.Of(row.Points, hemmed).ToImmutableArray())]);
+            var own = piece.Lines.Where(line => line.Use?.Kind == rows).ToList();
+            if (own.Count > 0)
+            {
+                var folded = SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds.Take(own[0].Use!.AfterFolds))).ToList();
+                Add(kind, name, IdsOf(piece, seams), [.. own.Select(row => SewnRuns.Of(row.Points, folded).ToImmutableArray())]);
+            }
         }
 
         Lay(SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds).MovedBy(step)));

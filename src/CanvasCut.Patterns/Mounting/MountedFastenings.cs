@@ -6,7 +6,7 @@ using UnitsNet;
 namespace CanvasCut.Patterns;
 
 /// <summary>What holds the edges, pockets and strips, in the plan of the top.</summary>
-/// <param name="Edges">What holds the forward edge, then the aft edge.</param>
+/// <param name="Edges">What holds the forward edge, the aft edge, then the port and the starboard edge where anything does.</param>
 /// <param name="Pockets">One a corner, in the order of <see cref="Corner.All"/>.</param>
 /// <param name="Strips">One for each edge that has one.</param>
 public sealed record MountedFastenings(
@@ -21,28 +21,43 @@ public sealed record MountedFastenings(
     /// <summary>The edges that are held by a flap with something on it.</summary>
     public ImmutableArray<FlapPlace> Flaps => [.. Edges.OfType<FlapPlace>()];
 
+    /// <summary>What holds the port and the starboard edge.</summary>
+    public ImmutableArray<EdgePlace> Sides => [.. Edges.Where(edge => !edge.IsEnd)];
+
+    /// <summary>Whether zippers hold the forward and the aft edge, and nothing the sides.</summary>
+    public bool HasEndZippersOnly => Flaps.IsEmpty && Sides.IsEmpty;
+
     /// <summary>Whether the flaps that a job asks for find room on its carrier, either way the panel may lie.</summary>
     public static bool Fits(CarrierJob job)
     {
         var (mount, border, body) = (job.Fastenings.Mount, job.Carrier.Border, job.Panel.Body);
-        var panel = job.Panel.LongSide == LongSide.Athwart ? body.Length : body.Width;
-        var run = panel + border.Port + border.Starboard - (mount.Setback * 2);
-        return new[] { mount.Forward, mount.Aft }.Where(kind => kind != MountKind.Zipper).All(kind =>
-            run > Length.Zero && (mount.Figures.FastenersOf(kind) is not { } spec || run - (spec.Spacing.EndDistance * 2) > spec.Diameter));
+        var athwart = job.Panel.LongSide == LongSide.Athwart ? body.Length : body.Width;
+        var foreAft = job.Panel.LongSide == LongSide.ForeAft ? body.Length : body.Width;
+        return new[] { mount.Forward, mount.Aft }.All(kind => HasRoom(mount, kind, athwart + border.Port + border.Starboard))
+            && new[] { mount.Port, mount.Starboard }.All(kind => HasRoom(mount, kind, foreAft + border.Forward + border.Aft));
+    }
+
+    private static bool HasRoom(MountSpec mount, MountKind? kind, Length edge)
+    {
+        var run = edge - (mount.Setback * 2);
+        return kind is null or MountKind.Zipper
+            || (run > Length.Zero
+                && (kind != MountKind.Sleeve || LugRow.HasRoom(run, mount.Figures.Sleeve))
+                && (mount.Figures.FastenersOf(kind.Value) is not { } spec || run - (spec.Spacing.EndDistance * 2) > spec.Diameter));
     }
 
     /// <summary>The fastenings of a carrier.</summary>
     public static MountedFastenings For(Box carrier, Box cells, CarrierJob job) => Of(
         carrier,
         job.Fastenings,
-        [EdgeOn(Side.Forward, carrier, job), EdgeOn(Side.Aft, carrier, job)],
+        [.. new[] { Side.Forward, Side.Aft, Side.Port, Side.Starboard }.Where(side => job.Fastenings.Mount.At(side) is not null).Select(side => EdgeOn(side, carrier, job))],
         [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, job).Leg)]);
 
     /// <summary>The fastenings of a carrier whose zippers and pockets are settled.</summary>
     internal static MountedFastenings Of(Box carrier, Fastenings fastenings, ZipperChoice choice, ImmutableArray<Length> legs) => Of(
         carrier,
         fastenings,
-        [ZipperOn(Side.Forward, carrier, fastenings.Zipper, choice), ZipperOn(Side.Aft, carrier, fastenings.Zipper, choice)],
+        [ZipperPlace.On(Side.Forward, carrier, fastenings.Zipper, choice), ZipperPlace.On(Side.Aft, carrier, fastenings.Zipper, choice)],
         legs);
 
     /// <summary>The same fastenings elsewhere.</summary>
@@ -57,16 +72,8 @@ public sealed record MountedFastenings(
         [.. fastenings.WeatherStrip.Edges.Select(side => StripOn(side, carrier, fastenings))]);
 
     private static EdgePlace EdgeOn(Side side, Box carrier, CarrierJob job) => job.Fastenings.Mount.At(side) == MountKind.Zipper
-        ? ZipperOn(side, carrier, job.Fastenings.Zipper, ZipperChoice.For(Length.FromMillimeters(carrier.WidthMm), job.Fastenings.Zipper))
+        ? ZipperPlace.On(side, carrier, job.Fastenings.Zipper)
         : FlapPlace.On(side, carrier, job);
-
-    private static ZipperPlace ZipperOn(Side side, Box carrier, ZipperSpec spec, ZipperChoice choice)
-    {
-        var outward = side == Side.Forward ? 1 : -1;
-        var chainY = (side == Side.Forward ? carrier.Top : carrier.Bottom) + (outward * spec.Reveal.Millimeters);
-        var band = Box.Around(new(carrier.Center.X, chainY), choice.Run.Millimeters, spec.Gauge.OverallWidth.Millimeters);
-        return new(side, choice, band, chainY);
-    }
 
     private static StripPlace StripOn(Side side, Box carrier, Fastenings fastenings)
     {

@@ -49,6 +49,9 @@ public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelB
     public bool LiesOn(Box band) =>
         !CarrierBox.Shared(band).IsEmpty || Fastened.Edges.Any(edge => !edge.Band.Shared(band).IsEmpty);
 
+    /// <summary>The carrier and what holds its sides, which a tube under it crosses.</summary>
+    public Box WithSides => Fastened.Sides.Aggregate(CarrierBox, (all, side) => all.Joined(side.Band));
+
     /// <summary>The same mounting elsewhere.</summary>
     public MountedShape MovedBy(Step step) => this with
     {

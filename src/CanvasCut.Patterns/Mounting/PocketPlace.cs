@@ -56,8 +56,8 @@ public sealed record PocketPlace(Corner Corner, Length Leg, Length OutX, Length 
 
     private static (Length OutX, Length OutY) Outs(Fastenings fastenings, Corner corner)
     {
-        var pocket = fastenings.Pocket;
-        return (pocket.Ease, pocket.OverZipper ? fastenings.OuterEdge(corner.End) + pocket.Ease : pocket.Ease);
+        Length Out(Side side) => fastenings.Pocket.OverZipper ? fastenings.OuterEdge(side) + fastenings.Pocket.Ease : fastenings.Pocket.Ease;
+        return (Out(corner.Hand), Out(corner.End));
     }
 
     /// <summary>How far the cell area's corner lies from the carrier's, the distances along both edges added up.</summary>

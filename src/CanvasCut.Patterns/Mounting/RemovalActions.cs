@@ -8,14 +8,17 @@ public static class RemovalActions
     /// <summary>The cover over the panel and the plug.</summary>
     private const int CoverAndPlug = 2;
 
+    /// <summary>A rod's stop, and the rod.</summary>
+    private const int StopAndRod = 2;
+
     /// <summary>The cover, the plug, each edge, each corner out of its pocket.</summary>
     public static int Of(MountedFastenings fastened) => CoverAndPlug + fastened.Edges.Sum(Of) + fastened.Pockets.Length;
 
     /// <summary>
     /// A zipper is opened and hook-and-loop pulled in one movement, each snap or twist fastener in its own; a lacing is
-    /// untied and drawn out of every eyelet of the carrier.
+    /// untied and drawn out of every eyelet of the carrier; of a rod a stop is taken off, and the rod drawn out.
     /// </summary>
     public static int Of(EdgePlace edge) => edge is FlapPlace { Fasteners: { } row }
         ? row.Count + (edge.Kind == MountKind.Lacing ? 1 : 0)
-        : 1;
+        : edge.Kind == MountKind.Sleeve ? StopAndRod : 1;
 }

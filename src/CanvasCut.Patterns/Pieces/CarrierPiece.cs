@@ -43,39 +43,34 @@ internal static class CarrierPiece
     private static IEnumerable<PieceLine> ZipperLines(CarrierJob job, MountedShape centred, Box finished, int folds)
     {
         var underHem = job.Fastenings.Zipper.Gauge.OverallWidth.Millimeters / 2 - job.Fastenings.Zipper.Reveal.Millimeters;
-        foreach (var zipper in centred.Fastened.Zippers)
-        {
-            var inward = zipper.Side == Side.Forward ? -1 : 1;
-            var edge = zipper.Side == Side.Forward ? finished.Top : finished.Bottom;
-            foreach (var depth in RowDepths(underHem, job.Workshop.Sewing.Rows))
-            {
-                var y = edge + (inward * depth);
-                yield return PieceLine.Row(new(zipper.Band.Left, y), new(zipper.Band.Right, y), new(RowKind.Zipper, folds));
-            }
-
-            foreach (var (x, text) in Ticks(zipper))
-            {
-                yield return PieceLine.Straight(PieceLineKind.Mark, new(x, edge), new(x, edge + (inward * TickMm)), text);
-            }
-        }
+        return centred.Fastened.Zippers.SelectMany(zipper => EdgeLines(
+            zipper,
+            finished,
+            [.. RowDepths(underHem, job.Workshop.Sewing.Rows)],
+            new(RowKind.Zipper, folds, zipper.Side),
+            Ticks(zipper.AsEnd)));
     }
 
     private static IEnumerable<PieceLine> FlapLines(CarrierJob job, MountedShape centred, Box finished, int folds)
     {
-        foreach (var flap in centred.Fastened.Flaps)
-        {
-            var edge = flap.Side == Side.Forward ? finished.Top : finished.Bottom;
-            foreach (var depth in RowDepths(FlapPlace.Lap.Millimeters, job.Workshop.Sewing.Rows))
-            {
-                var y = edge - (flap.Outward * depth);
-                yield return PieceLine.Row(new(flap.Flap.Left, y), new(flap.Flap.Right, y), new(RowKind.Mount, folds));
-            }
+        return centred.Fastened.Flaps.SelectMany(flap => EdgeLines(
+            flap,
+            finished,
+            [.. RowDepths(FlapPlace.Lap.Millimeters, job.Workshop.Sewing.Rows)],
+            new(RowKind.Mount, folds, flap.Side),
+            [(flap.AsEnd.Band.Left, Say.Of("flap end")), (flap.AsEnd.Band.Right, Say.Of("flap end"))]));
+    }
 
-            foreach (var x in new[] { flap.Flap.Left, flap.Flap.Right })
-            {
-                yield return PieceLine.Straight(PieceLineKind.Mark, new(x, edge), new(x, edge - (flap.Outward * TickMm)), Say.Of("flap end"));
-            }
-        }
+    /// <summary>The rows that hold something along an edge, and ticks there; worked out as at an end.</summary>
+    private static IEnumerable<PieceLine> EdgeLines(
+        EdgePlace place, Box finished, ImmutableArray<double> depths, RowUse use, IEnumerable<(double X, string Text)> ticks)
+    {
+        var (frame, outward, band) = (place.Frame, place.Outward, place.AsEnd.Band);
+        var turned = frame.Turned(finished);
+        var edge = outward > 0 ? turned.Top : turned.Bottom;
+        return depths.Select(depth => edge - (outward * depth)).Select(y => PieceLine.Row(new(band.Left, y), new(band.Right, y), use))
+            .Concat(ticks.Select(tick => PieceLine.Straight(PieceLineKind.Mark, new(tick.X, edge), new(tick.X, edge - (outward * TickMm)), tick.Text)))
+            .Select(line => line.Mapped(frame.Back));
     }
 
     /// <summary>One row near the carrier's fold; a second near the tape's inner edge; more between.</summary>

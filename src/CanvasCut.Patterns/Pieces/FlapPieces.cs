@@ -2,16 +2,12 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
-using UnitsNet;
 
 namespace CanvasCut.Patterns;
 
 /// <summary>The flaps that hold the carrier's edges in the place of zippers, and what lies under or against them on the top.</summary>
 internal static class FlapPieces
 {
-    /// <summary>The turn along every raw edge, less where the strip is narrower; common practice, no source.</summary>
-    private static readonly Length MostTurn = Length.FromInches(0.5);
-
     /// <summary>Each arm of the cross at a fastener's centre.</summary>
     private const double CrossMm = 5;
 
@@ -25,11 +21,10 @@ internal static class FlapPieces
     public static PatternPiece OnCarrier(CarrierJob job, FlapPlace flap)
     {
         var title = new PieceTitle($"{OnCarrierId}{Words.Id(flap.Side)}", Say.Of($"Flap for {Words.Of(flap.Kind)}, {Words.Of(flap.Side)}"), 1, Hand.Neither, PieceTitle.OuterFaceUp);
-        var piece = Folded(job, title, flap.Flap, flap.Outward);
-        return piece with { Lines = [.. piece.Lines, .. TapeRows(job, flap), .. Crosses(flap, flap.CentresOnCarrier, flap.Flap)] };
+        return Back(AsEnd(job, flap.AsEnd, title), flap);
     }
 
-    /// <summary>What is sewn to the top: a strip under fasteners, the other flap of a lacing; nothing for tape.</summary>
+    /// <summary>What is sewn to the top: a strip under fasteners, the other flap of a lacing or a sleeve; nothing for tape.</summary>
     public static IEnumerable<PatternPiece> OnTop(CarrierJob job, FlapPlace flap)
     {
         if (flap.Kind == MountKind.HookAndLoop)
@@ -37,27 +32,55 @@ internal static class FlapPieces
             yield break;
         }
 
-        var isLacing = flap.Kind == MountKind.Lacing;
-        var name = isLacing ? Say.Of("Flap for lacing on the top") : Say.Of($"Strip under {Words.Of(flap.Kind)}");
+        var name = flap.Kind switch
+        {
+            MountKind.Lacing => Say.Of("Flap for lacing on the top"),
+            MountKind.Sleeve => Say.Of("Flap for rod sleeve on the top"),
+            _ => Say.Of($"Strip under {Words.Of(flap.Kind)}"),
+        };
         var title = new PieceTitle($"{OnTopId}{Words.Id(flap.Side)}", $"{name}, {Words.Of(flap.Side)}", 1, Hand.Neither, PieceTitle.OuterFaceUp);
-        var piece = isLacing ? Laced(job, title, flap) : Strip(job, title, flap.OnTop);
-        yield return piece with { Lines = [.. piece.Lines, .. Crosses(flap, flap.CentresOnTop, flap.OnTop)] };
+        var end = flap.AsEnd;
+        var piece = flap.Kind switch
+        {
+            MountKind.Lacing => Laced(job, title, end),
+            MountKind.Sleeve => SleevePieces.OnTop(job, end, title),
+            _ => Strip(job, title, end.OnTop),
+        };
+        yield return Back(piece with { Lines = [.. piece.Lines, .. Crosses(end.CentresOnTop, end.OnTop)] }, flap);
     }
 
-    private static Length TurnIn(Box place) =>
-        Length.FromMillimeters(Math.Min(MostTurn.Millimeters, Math.Min(place.WidthMm, place.HeightMm) / 2));
+    /// <summary>The piece as it lies at its own edge; the middle of a side's is not the boat's.</summary>
+    private static PatternPiece Back(PatternPiece piece, FlapPlace flap) => flap.IsEnd ? piece : (piece with
+    {
+        Lines = [.. piece.Lines.Select(line => line.Text == Say.Of("centreline") ? line with { Text = Say.Of("middle") } : line)],
+    }).Back(flap.Frame);
+
+    private static PatternPiece AsEnd(CarrierJob job, FlapPlace flap, PieceTitle title)
+    {
+        if (flap.Kind == MountKind.Sleeve)
+        {
+            return SleevePieces.OnCarrier(job, flap, title);
+        }
+
+        var piece = Folded(job, title, flap.Flap, flap.Outward);
+        return piece with { Lines = [.. piece.Lines, .. TapeRows(flap), .. Crosses(flap.CentresOnCarrier, flap.Flap)] };
+    }
 
     /// <summary>The two rows that hold a tape along a flap or the top, in the plan.</summary>
-    public static IEnumerable<(Point From, Point To)> RowsOf(Box tape)
+    public static IEnumerable<(Point From, Point To)> RowsOf(FlapPlace flap)
     {
-        var inset = tape.Grown(-StitchRows.FromFold.Millimeters);
-        yield return (new(inset.Left, inset.Top), new(inset.Right, inset.Top));
-        yield return (new(inset.Left, inset.Bottom), new(inset.Right, inset.Bottom));
+        var (inset, frame) = (flap.AsEnd.OnTop.Grown(-StitchRows.FromFold.Millimeters), flap.Frame);
+        yield return (frame.Back(new Point(inset.Left, inset.Top)), frame.Back(new Point(inset.Right, inset.Top)));
+        yield return (frame.Back(new Point(inset.Left, inset.Bottom)), frame.Back(new Point(inset.Right, inset.Bottom)));
     }
+
+    /// <summary>The openings of a sleeve, which no joining seam should cross.</summary>
+    public static ImmutableArray<Box> Openings(PatternPiece piece) =>
+        [.. piece.Lines.Where(line => line.Text == Say.Of(SleevePieces.OpeningText)).Select(line => Box.Holding(line.Points))];
 
     private static PatternPiece Strip(CarrierJob job, PieceTitle title, Box place)
     {
-        var turn = TurnIn(place);
+        var turn = FoldedStrip.TurnIn(place);
         var hemmed = new HemmedBox(Box.Around(new(0, 0), place.WidthMm, place.HeightMm), Sides.All(EdgeTurn.Once(turn)), CornerKind.Square);
         return new PatternPiece(
             title,
@@ -71,12 +94,17 @@ internal static class FlapPieces
     private static PatternPiece Laced(CarrierJob job, PieceTitle title, FlapPlace flap)
     {
         var piece = Folded(job, title, flap.OnTop, -flap.Outward);
+        return piece with { Lines = [.. piece.Lines, .. OuterRows(job, piece, flap.Outward)] };
+    }
+
+    /// <summary>The rows that hold a flap on the top, along its edge away from the carrier.</summary>
+    public static IEnumerable<PieceLine> OuterRows(CarrierJob job, PatternPiece piece, int outward)
+    {
         var box = piece.Shape.Finished.Bounds;
-        var outer = flap.Outward > 0 ? box.Top : box.Bottom;
-        var rows = Enumerable.Range(0, job.Workshop.Sewing.Rows)
-            .Select(row => outer - (flap.Outward * StitchRows.DistanceFromFold(row).Millimeters))
+        var outer = outward > 0 ? box.Top : box.Bottom;
+        return Enumerable.Range(0, job.Workshop.Sewing.Rows)
+            .Select(row => outer - (outward * StitchRows.DistanceFromFold(row).Millimeters))
             .Select(y => PieceLine.Row(new(box.Left, y), new(box.Right, y), new(RowKind.Edge, piece.Folds.Length)));
-        return piece with { Lines = [.. piece.Lines, .. rows] };
     }
 
     /// <summary>A strip of two plies, folded in half, its raw edges turned in and its ends closed.</summary>
@@ -86,33 +114,27 @@ internal static class FlapPieces
     /// <param name="toward">Where the fold lies: 1 forward, -1 aft.</param>
     private static PatternPiece Folded(CarrierJob job, PieceTitle title, Box place, int toward)
     {
-        var finished = Box.Around(new(0, 0), place.WidthMm, place.HeightMm);
-        var fold = toward * finished.Top;
-        var open = toward > 0 ? finished with { Top = finished.Top + finished.HeightMm } : finished with { Bottom = finished.Bottom - finished.HeightMm };
-        var turn = TurnIn(place);
-        var hemmed = new HemmedBox(open, Sides.All(EdgeTurn.Once(turn)), CornerKind.Square);
-        ImmutableArray<HalfPlane> folds = [.. hemmed.FoldOrder, new(new(0, fold), new(-toward, 0))];
-        var cut = hemmed.Cut.Bounds;
+        var folded = new FoldedStrip(place, toward);
+        var finished = folded.Finished;
         return new PatternPiece(
             title,
-            new(Outline.Of(finished), hemmed.Cut),
+            new(Outline.Of(finished), folded.Hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [
-                .. hemmed.Folds(),
-                PieceLine.Straight(PieceLineKind.Fold, new(cut.Left, fold), new(cut.Right, fold), Say.Of("fold in half")),
+                .. folded.Folds(),
                 .. new[] { finished.Left + StitchRows.FromFold.Millimeters, finished.Right - StitchRows.FromFold.Millimeters }
-                    .Select(x => PieceLine.Row(new(x, finished.Bottom), new(x, finished.Top), new(RowKind.Hem, folds.Length))),
+                    .Select(x => PieceLine.Row(new(x, finished.Bottom), new(x, finished.Top), new(RowKind.Hem, folded.Order.Length))),
                 PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), Say.Of("centreline")),
             ],
-            [AllowanceText.Of(Sides.All(turn), job.Units), Say.Of("Folded in half: two plies when finished.")]).FoldedAlong(folds);
+            [AllowanceText.Of(Sides.All(folded.Turn), job.Units), Say.Of("Folded in half: two plies when finished.")]).FoldedAlong(folded.Order);
     }
 
     /// <summary>The rows of the hook tape, on the flap's own plane.</summary>
-    private static IEnumerable<PieceLine> TapeRows(CarrierJob job, FlapPlace flap) => flap.Kind == MountKind.HookAndLoop
-        ? RowsOf(flap.OnTop).Select(row => PieceLine.Row(Own(row.From, flap.Flap), Own(row.To, flap.Flap), new(RowKind.Mount, 0)))
+    private static IEnumerable<PieceLine> TapeRows(FlapPlace flap) => flap.Kind == MountKind.HookAndLoop
+        ? RowsOf(flap).Select(row => PieceLine.Row(Own(row.From, flap.Flap), Own(row.To, flap.Flap), new(RowKind.Mount, 0)))
         : [];
 
-    private static IEnumerable<PieceLine> Crosses(FlapPlace flap, ImmutableArray<Point> centres, Box place)
+    private static IEnumerable<PieceLine> Crosses(ImmutableArray<Point> centres, Box place)
     {
         foreach (var (index, centre) in centres.Select(centre => Own(centre, place)).Index())
         {

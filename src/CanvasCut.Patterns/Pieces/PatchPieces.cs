@@ -24,7 +24,7 @@ internal static class PatchPieces
             yield return Patch(
                 job,
                 new($"chafe-patch-bow-{index + 1}", Say.Of($"Chafe patch, bow {index + 1}"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
-                (Length.FromMillimeters(mounted.CarrierBox.WidthMm), width),
+                (Length.FromMillimeters(mounted.WithSides.WidthMm), width),
                 spec.TurnUnder);
         }
     }
@@ -80,7 +80,7 @@ internal static class PatchPieces
     public static IEnumerable<Point> ChafeMiddles(CarrierJob job, MountedShape mounted) =>
         job.Top.Bows.Select(bow => Plan.BandOf(job.Top, bow))
             .Where(mounted.LiesOn)
-            .Select(band => new Point(mounted.CarrierBox.Center.X, band.Center.Y));
+            .Select(band => new Point(mounted.WithSides.Center.X, band.Center.Y));
 
     private static Point Inside(Box box, Point point) =>
         box.IsEmpty ? box.Center : new(Math.Clamp(point.X, box.Left, box.Right), Math.Clamp(point.Y, box.Bottom, box.Top));

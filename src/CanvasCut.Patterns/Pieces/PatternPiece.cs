@@ -62,6 +62,18 @@ public sealed record PatternPiece(
     /// <summary>The same piece with its folds.</summary>
     public PatternPiece FoldedAlong(IEnumerable<HalfPlane> folds) => this with { Folds = [.. folds] };
 
+    /// <summary>The same piece for a side, when it was drawn for an end; the warp stays as it runs on the boat.</summary>
+    internal PatternPiece Back(EdgeFrame frame)
+    {
+        Step Turned(Step step) => frame.Back(new Point(0, 0) + step) - new Point(0, 0);
+        return frame.Quarters == 0 ? this : this with
+        {
+            Shape = new(frame.Back(Shape.Finished), frame.Back(Shape.Cut)),
+            Lines = [.. Lines.Select(line => line.Mapped(frame.Back))],
+            Folds = [.. Folds.Select(fold => new HalfPlane(frame.Back(fold.On), Turned(fold.Along)))],
+        };
+    }
+
     /// <summary>The finished size: across the boat and along it.</summary>
     public (Length Athwart, Length ForeAft) FinishedSize => SizeOf(Shape.Finished);
 

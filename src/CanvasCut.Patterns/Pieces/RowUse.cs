@@ -1,3 +1,5 @@
+using CanvasCut.Design;
+
 namespace CanvasCut.Patterns;
 
 /// <summary>What a row of stitches does.</summary>
@@ -15,6 +17,9 @@ public enum RowKind
     /// <summary>Holds a flap on the carrier, or a tape on a flap.</summary>
     Mount,
 
+    /// <summary>Closes a sleeve in its own piece.</summary>
+    Sleeve,
+
     /// <summary>Joins two widths.</summary>
     Felled,
 }
@@ -22,4 +27,5 @@ public enum RowKind
 /// <summary>What a row does, and when.</summary>
 /// <param name="Kind">What it does.</param>
 /// <param name="AfterFolds">How many of the piece's folds are made before it is sewn.</param>
-public sealed record RowUse(RowKind Kind, int AfterFolds);
+/// <param name="Edge">The carrier's edge that is held there; null for other rows.</param>
+public sealed record RowUse(RowKind Kind, int AfterFolds, Side? Edge = null);

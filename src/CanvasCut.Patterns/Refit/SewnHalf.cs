@@ -32,7 +32,7 @@ public sealed record SewnPanel(LongSide LongSide, Length Athwart, Length ForeAft
 public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, ZipperChoice Zipper, ImmutableArray<Length> Legs)
 {
     /// <summary>The sewn half of a job, at its place.</summary>
-    /// <exception cref="ArgumentException">An edge is not held by a zipper; such a half is not refitted.</exception>
+    /// <exception cref="ArgumentException">An edge is not held by a zipper, or a side is held; such a half is not refitted.</exception>
     public static SewnHalf Of(CarrierJob job, MountedShape mounted) => new(
         new(
             Plan.PlaceOf(mounted.CarrierBox.Center),
@@ -40,7 +40,7 @@ public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, Zipper
             Length.FromMillimeters(mounted.CarrierBox.HeightMm),
             new(mounted.Panel.LongSide, mounted.Panel.Athwart, mounted.Panel.ForeAft, job.Panel.Body.Thickness)),
         job.Fastenings,
-        mounted.Fastened.Flaps.IsEmpty ? mounted.Fastened.Zippers[0].Choice : throw new ArgumentException("An edge is not held by a zipper.", nameof(mounted)),
+        mounted.Fastened.HasEndZippersOnly ? mounted.Fastened.Zippers[0].Choice : throw new ArgumentException("An edge is not held by a zipper.", nameof(mounted)),
         [.. mounted.Fastened.Pockets.Select(pocket => pocket.Leg)]);
 
     /// <summary>Everything that is mounted when a panel lies on a new carrier of the old one's size.</summary>
@@ -67,7 +67,7 @@ public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, Zipper
     {
         Panel = SameWay(job.Panel, longSide),
         Carrier = job.Carrier with { Border = border, Position = Carrier.Middle, Room = job.Carrier.Room with { Kept = Sides.All(Length.Zero) } },
-        Fastenings = Fastenings with { Zipper = Fastenings.Zipper with { Setback = Zipper.Setback, Stock = [Zipper.Buy], CapTurn = job.Fastenings.Zipper.CapTurn }, Mount = job.Fastenings.Mount.Both(MountKind.Zipper) },
+        Fastenings = Fastenings with { Zipper = Fastenings.Zipper with { Setback = Zipper.Setback, Stock = [Zipper.Buy], CapTurn = job.Fastenings.Zipper.CapTurn }, Mount = job.Fastenings.Mount.OnZippers() },
         Defaults = [.. job.Defaults.Where(used => !IsSewn(used.Field))],
     };
 

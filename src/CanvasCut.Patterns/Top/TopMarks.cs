@@ -34,16 +34,16 @@ public static class TopMarks
     /// <summary>The diagonals that show that the marks are square: each pair must be equal.</summary>
     public static ImmutableArray<TopDiagonal> Diagonals(MountedShape mounted)
     {
-        var (forward, aft) = (mounted.Fastened.Edges[0], mounted.Fastened.Edges[1]);
-        var ends = mounted.Fastened.Flaps.IsEmpty ? Say.Of("zipper ends") : Say.Of("fastening ends");
+        var (forward, aft) = (mounted.Fastened.Edges[0].Line, mounted.Fastened.Edges[1].Line);
+        var ends = mounted.Fastened.HasEndZippersOnly ? Say.Of("zipper ends") : Say.Of("fastening ends");
         Point PocketAt(int index) => mounted.Fastened.Pockets[index].At;
         Point CarrierAt(int index) => Corner.All[index].Of(mounted.CarrierBox);
         return
         [
             Between(Say.Of("carrier, forward port to aft starboard"), CarrierAt(0), CarrierAt(3)),
             Between(Say.Of("carrier, forward starboard to aft port"), CarrierAt(1), CarrierAt(2)),
-            Between(Say.Of($"{ends}, forward port to aft starboard"), new(forward.Band.Left, forward.LineY), new(aft.Band.Right, aft.LineY)),
-            Between(Say.Of($"{ends}, forward starboard to aft port"), new(forward.Band.Right, forward.LineY), new(aft.Band.Left, aft.LineY)),
+            Between(Say.Of($"{ends}, forward port to aft starboard"), forward.From, aft.To),
+            Between(Say.Of($"{ends}, forward starboard to aft port"), forward.To, aft.From),
             Between(Say.Of("pocket corners, forward port to aft starboard"), PocketAt(0), PocketAt(3)),
             Between(Say.Of("pocket corners, forward starboard to aft port"), PocketAt(1), PocketAt(2)),
         ];
@@ -52,24 +52,31 @@ public static class TopMarks
     private static IEnumerable<TopMark> ZipperMarks(ZipperPlace zipper)
     {
         var name = Say.Of($"{Words.Of(zipper.Side)} zipper");
-        var outer = zipper.Side == Side.Forward ? zipper.Band.Top : zipper.Band.Bottom;
-        yield return At(Say.Of($"{name}, chain, port end"), new(zipper.Band.Left, zipper.ChainY));
-        yield return At(Say.Of($"{name}, chain, starboard end"), new(zipper.Band.Right, zipper.ChainY));
-        yield return At(Say.Of($"{name}, outer tape edge, port end"), new(zipper.Band.Left, outer));
-        yield return At(Say.Of($"{name}, outer tape edge, starboard end"), new(zipper.Band.Right, outer));
+        var ((from, to), (first, last)) = (OuterLine(zipper, zipper.AsEnd.Band), zipper.EndNames);
+        yield return At(Say.Of($"{name}, chain, {first} end"), zipper.Line.From);
+        yield return At(Say.Of($"{name}, chain, {last} end"), zipper.Line.To);
+        yield return At(Say.Of($"{name}, outer tape edge, {first} end"), from);
+        yield return At(Say.Of($"{name}, outer tape edge, {last} end"), to);
     }
 
     /// <summary>The outer corners of what is sewn to the top, and the first and the last fastener; the others at equal spaces between.</summary>
     private static IEnumerable<TopMark> FlapMarks(FlapPlace flap)
     {
-        var outer = flap.Side == Side.Forward ? flap.OnTop.Top : flap.OnTop.Bottom;
-        yield return At(Say.Of($"{flap.Name}, outer edge, port end"), new(flap.OnTop.Left, outer));
-        yield return At(Say.Of($"{flap.Name}, outer edge, starboard end"), new(flap.OnTop.Right, outer));
-        if (flap.CentresOnTop is [var first, .., var last] centres)
+        var ((from, to), (first, last)) = (OuterLine(flap, flap.AsEnd.OnTop), flap.EndNames);
+        yield return At(Say.Of($"{flap.Name}, outer edge, {first} end"), from);
+        yield return At(Say.Of($"{flap.Name}, outer edge, {last} end"), to);
+        if (flap.CentresOnTop is [var one, .., var other] centres)
         {
-            yield return At(Say.Of($"{flap.Name}, first of {centres.Length}, port"), first);
-            yield return At(Say.Of($"{flap.Name}, last of {centres.Length}, starboard"), last);
+            yield return At(Say.Of($"{flap.Name}, first of {centres.Length}, {first}"), one);
+            yield return At(Say.Of($"{flap.Name}, last of {centres.Length}, {last}"), other);
         }
+    }
+
+    /// <summary>The edge of a box away from the carrier, from end to end.</summary>
+    private static (Point From, Point To) OuterLine(EdgePlace edge, Box asEnd)
+    {
+        var outer = edge.Outward > 0 ? asEnd.Top : asEnd.Bottom;
+        return (edge.Frame.Back(new Point(asEnd.Left, outer)), edge.Frame.Back(new Point(asEnd.Right, outer)));
     }
 
     private static IEnumerable<TopMark> PocketMarks(PocketPlace pocket)

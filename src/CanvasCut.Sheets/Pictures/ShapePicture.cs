@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
@@ -82,10 +81,11 @@ internal sealed class ShapePicture
     /// <summary>The part of a zipper, or of what stands for one, that lies beside the carrier; the other lies under the carrier.</summary>
     private IEnumerable<ImmutableArray<SpacePoint>> EdgeBesideTheCarrier(EdgePlace place)
     {
-        var (carrier, band) = (_patterns.Mounted.CarrierBox, place.Band);
-        var (edge, outer) = place.Side == Side.Forward ? (carrier.Top, band.Top) : (carrier.Bottom, band.Bottom);
+        var (carrier, band) = (place.Frame.Turned(_patterns.Mounted.CarrierBox), place.AsEnd.Band);
+        var (edge, outer) = place.Outward > 0 ? (carrier.Top, band.Top) : (carrier.Bottom, band.Bottom);
         Point[] corners = [new(band.Left, edge), new(band.Left, outer), new(band.Right, outer), new(band.Right, edge)];
-        return corners.Zip(corners.Skip(1), _space.Line);
+        Point[] inPlan = [.. corners.Select(place.Frame.Back)];
+        return inPlan.Zip(inPlan.Skip(1), _space.Line);
     }
 
     /// <summary>The parts of a straight line that the carrier does not cover.</summary>

@@ -78,7 +78,7 @@ internal sealed class SidePicture
     private static IEnumerable<double> Stations(PatternSet patterns)
     {
         const int Places = 160;
-        var edges = patterns.Mounted.Fastened.Edges.Select(edge => -edge.LineY).ToList();
+        var edges = patterns.Mounted.Fastened.Edges.Where(edge => edge.IsEnd).Select(edge => -edge.LineY).ToList();
         var bows = patterns.Job.Top.Bows.Select(bow => bow.Station.Millimeters).ToList();
         var (from, to) = (Math.Min(edges.Min(), bows.Min()) - 20, Math.Max(edges.Max(), bows.Max()) + 20);
         return Enumerable.Range(0, Places + 1).Select(i => from + ((to - from) * i / Places)).Concat(bows).Order();
@@ -106,7 +106,7 @@ internal sealed class SidePicture
         ];
     }
 
-    private IEnumerable<Figure> Edges() => _patterns.Mounted.Fastened.Edges.SelectMany(edge =>
+    private IEnumerable<Figure> Edges() => _patterns.Mounted.Fastened.Edges.Where(edge => edge.IsEnd).SelectMany(edge =>
     {
         var at = At(_profile.ClothAt(-edge.LineY));
         var isForward = edge.Side == Side.Forward;

@@ -78,10 +78,10 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         foreach (var zipper in _mounted.Fastened.Zippers)
         {
             yield return view.Line(LineRole.Mark, zipper.Band);
-            yield return view.Line(LineRole.Stitch, new(zipper.Band.Left, zipper.ChainY), new(zipper.Band.Right, zipper.ChainY));
+            yield return view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To);
         }
 
-        foreach (var figure in _mounted.Fastened.Flaps.SelectMany(Flap))
+        foreach (var figure in _mounted.Fastened.Flaps.SelectMany(flap => FlapPicture.Of(flap, view)))
         {
             yield return figure;
         }
@@ -104,19 +104,6 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         }
     }
 
-    /// <summary>The flap, what it is fastened to on the top, and a ring at every centre.</summary>
-    private IEnumerable<Figure> Flap(FlapPlace flap)
-    {
-        const double LeastRingMm = 0.5;
-        yield return view.Line(LineRole.Mark, flap.Flap);
-        yield return view.Line(LineRole.Stitch, flap.OnTop);
-        var ring = Math.Max(LeastRingMm, (flap.Parts.Spec?.Diameter ?? Length.Zero).Millimeters / 2 * view.Scale);
-        foreach (var centre in flap.CentresOnCarrier.Concat(flap.Kind == MountKind.Lacing ? flap.CentresOnTop : []))
-        {
-            yield return Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(centre), ring));
-        }
-    }
-
     /// <summary>What is named, and the point on paper that its name tells of.</summary>
     private IEnumerable<(string Name, Point At)> Named()
     {
@@ -133,12 +120,12 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
 
         foreach (var zipper in mounted.Zippers)
         {
-            yield return (Say.Of($"{Words.Of(zipper.Side)} zipper"), view.Of(new Point(zipper.Band.Left + (zipper.Band.WidthMm * 0.3), zipper.ChainY)));
+            yield return (Say.Of($"{Words.Of(zipper.Side)} zipper"), view.Of(zipper.Line.From.Toward(zipper.Line.To, 0.3)));
         }
 
         foreach (var flap in mounted.Flaps)
         {
-            yield return (flap.Name, view.Of(new Point(flap.Band.Left + (flap.Band.WidthMm * 0.3), flap.LineY)));
+            yield return (flap.Name, view.Of(flap.Line.From.Toward(flap.Line.To, 0.3)));
         }
 
         foreach (var strip in mounted.Strips)

@@ -4,30 +4,39 @@ using CanvasCut.Geometry;
 namespace CanvasCut.Sheets;
 
 /// <summary>Large text from the top of a box downward.</summary>
-internal sealed class BigColumn(Box frame)
+/// <param name="frame">Where it may stand.</param>
+/// <param name="size">By which all of it is made smaller; 1 for as large as asked.</param>
+internal sealed class BigColumn(Box frame, double size)
 {
     private const double Pitch = 1.7;
+
+    /// <summary>Room between the frame and a footer.</summary>
+    private const double BelowMm = 3;
+
     private double _y = frame.Top;
 
     /// <summary>What has been put.</summary>
     public List<Figure> Figures { get; } = [];
 
+    /// <summary>Whether the last line ends above the frame's lower edge.</summary>
+    public bool IsWithin => Figures.OfType<Lettering>().All(text => text.At.Y >= frame.Bottom - BelowMm);
+
     /// <summary>A paragraph.</summary>
-    public void Put(string text, double heightMm, bool isBold = false) => Lines(text, 0, heightMm, isBold);
+    public void Put(string text, double heightMm, bool isBold = false) => Lines(text, 0, heightMm * size, isBold);
 
     /// <summary>A paragraph with a number in a box before it.</summary>
     public void Numbered(int number, string text, double heightMm)
     {
         const double IndentMm = 16;
-        Figures.Add(new Lettering($"{number}", new(frame.Left, _y - (heightMm * 1.6)), heightMm * 1.6, IsBold: true));
-        Lines(text, IndentMm, heightMm, isBold: false);
+        Figures.Add(new Lettering($"{number}", new(frame.Left, _y - (heightMm * size * 1.6)), heightMm * size * 1.6, IsBold: true));
+        Lines(text, IndentMm, heightMm * size, isBold: false);
     }
 
     /// <summary>A line across.</summary>
     public void Rule()
     {
         Figures.Add(Stroke.Open(LineRole.Cut, new(frame.Left, _y), new(frame.Right, _y)));
-        _y -= 6;
+        _y -= 6 * size;
     }
 
     private void Lines(string text, double indentMm, double heightMm, bool isBold)

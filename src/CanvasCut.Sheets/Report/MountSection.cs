@@ -16,10 +16,12 @@ internal static class MountSection
             Zippers(flow, fastened.Zippers, context);
         }
 
-        if (!fastened.Flaps.IsEmpty)
+        if (fastened.Flaps.Any(flap => flap.Lugs is null))
         {
-            Flaps(flow, fastened.Flaps, context);
+            Flaps(flow, [.. fastened.Flaps.Where(flap => flap.Lugs is null)], context);
         }
+
+        SleeveSection.Write(flow, fastened, context);
     }
 
     private static void Zippers(Flow flow, ImmutableArray<ZipperPlace> zippers, SheetContext context)

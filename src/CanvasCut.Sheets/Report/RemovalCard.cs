@@ -13,13 +13,24 @@ public static class RemovalCard
 {
     private const double MarginMm = 16;
 
+    /// <summary>A card with many words is written smaller, as little as need be; the smallest is still read from a step away.</summary>
+    private static readonly double[] Sizes = [1, 0.94, 0.88, 0.82, 0.76, 0.7];
+
     /// <summary>The card; black on white, to be read at arm's length.</summary>
     public static Sheet Of(PatternSet patterns, SheetContext context)
     {
         var (width, height) = context.Paper;
+        var columns = Sizes.Select(size => Written(patterns, context, size));
+        var column = columns.FirstOrDefault(each => each.IsWithin) ?? Written(patterns, context, Sizes[^1]);
+        return new("removal-card", Say.Of($"Removal card, {context.JobName}"), width, height, [.. column.Figures, new Lettering(TextWidth.Shortened(context.Footer, width - (2 * MarginMm), 2.2, isBold: false), new(MarginMm, MarginMm - 6), 2.2)]);
+    }
+
+    private static BigColumn Written(PatternSet patterns, SheetContext context, double size)
+    {
+        var (width, height) = context.Paper;
         var hold = HoldDown.Of(patterns.Job, patterns.Mounted);
         var steps = Steps(patterns);
-        var column = new BigColumn(new(MarginMm, MarginMm, width - MarginMm, height - MarginMm));
+        var column = new BigColumn(new(MarginMm, MarginMm, width - MarginMm, height - MarginMm), size);
         column.Put(Say.Of("TAKE THE PANEL OFF"), 11, isBold: true);
         column.Put(Say.Of($"before gusts of {hold.OffAt.Knots:0} knots"), 9, isBold: true);
         column.Put(Say.Of($"{hold.OffAt.MetersPerSecond:0} m/s. A mean wind of about {hold.MeanAtOff.Knots:0} knots, Beaufort {Wind.Beaufort(hold.MeanAtOff)}, brings them. At once when the cloth shakes."), 4.2);
@@ -34,16 +45,24 @@ public static class RemovalCard
         column.Put(Stow(patterns, context), 4.4);
         column.Rule();
         column.Put(Say.Of("Two people, one always holding the panel. Never begin on the side the wind comes from: it gets under and takes it out of your hands. If it already blows harder than this, stay off the top and leave it. Panel and cloth can be replaced."), 4.2);
-        return new("removal-card", Say.Of($"Removal card, {context.JobName}"), width, height, [.. column.Figures, new Lettering(TextWidth.Shortened(context.Footer, width - (2 * MarginMm), 2.2, isBold: false), new(MarginMm, MarginMm - 6), 2.2)]);
+        return column;
     }
 
     private static ImmutableArray<string> Steps(PatternSet patterns) =>
     [
         Say.Of("Cover the panel: in light it is live. Then pull the plug."),
+        .. patterns.Mounted.Fastened.Sides.IsEmpty ? [] : new[] { Sides(patterns) },
         Say.Of($"Away from the wind first. At anchor that is the AFT {Held(patterns, Side.Aft)}: {Lift(patterns, Side.Aft)}{Open(patterns, Side.Aft)}, slip both aft corners out of their pockets."),
         Say.Of($"Hold on. {Forward(patterns)}, slip both forward corners out."),
         Say.Of("Keep it low and flat, edge to the wind, and hand it below."),
     ];
+
+    /// <summary>The sides while both ends still hold, as in "PORT: open it".</summary>
+    private static string Sides(PatternSet patterns)
+    {
+        var sides = patterns.Mounted.Fastened.Sides.Select(side => $"{Words.Of(side.Side).ToUpperInvariant()}: {MountText.Open(side)}");
+        return Say.Of($"While both ends still hold, the sides, the one away from the wind first. {string.Join("; ", sides)}.");
+    }
 
     private static EdgePlace Edge(PatternSet patterns, Side side) => patterns.Mounted.Fastened.Edges.Single(edge => edge.Side == side);
 

@@ -125,7 +125,7 @@ public static class ReportSheets
     private static void Marks(Flow flow, ReportContent content, SheetContext context)
     {
         flow.Heading(Say.Of("Marks on the top"));
-        var what = content.Patterns.Mounted.Fastened.Flaps.IsEmpty ? Say.Of("zippers") : Say.Of("fastenings");
+        var what = content.Patterns.Mounted.Fastened.HasEndZippersOnly ? Say.Of("zippers") : Say.Of("fastenings");
         flow.Text(Say.Of($"Stations run aft from the top's forward edge, offsets from the centreline, both along the cloth. Mark the {what} from the carrier itself where you can; these figures are to check by."));
         flow.Rows(PlacementSheet.MarksTable(context, flow.WidthMm), PlacementSheet.Marks(content.Patterns, context));
         flow.Text(string.Empty);

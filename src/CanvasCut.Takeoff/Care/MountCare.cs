@@ -7,7 +7,7 @@ namespace CanvasCut.Takeoff;
 internal static class MountCare
 {
     /// <summary>Where an edge gives first.</summary>
-    public static string Ends(MountSpec mount) => mount.Both(MountKind.Zipper) == mount ? Say.Of("the zippers' ends") : Say.Of("all that holds the edges");
+    public static string Ends(MountSpec mount) => mount.IsZippersAtBothEnds ? Say.Of("the zippers' ends") : Say.Of("all that holds the edges");
 
     public static IEnumerable<CareTask> Tasks(MountSpec mount)
     {
@@ -19,6 +19,11 @@ internal static class MountCare
         if (mount.Uses(MountKind.Snaps) || mount.Uses(MountKind.Twist))
         {
             yield return new("fasteners", Say.Of("Rinse and try the fasteners"), Say.Of("Rinse out the salt, open and close each, put a little wax or petroleum jelly on it. Replace one that has worn loose, and mend cloth that has begun to tear round it."), new(6, 6), Say.Of("common practice, no source"));
+        }
+
+        if (mount.Uses(MountKind.Sleeve))
+        {
+            yield return new("rods", Say.Of("Draw out the rods"), Say.Of("Rinse rods and sleeves, look along each rod: straight, no splinter, no bared fibre. Wear gloves. Seal a bared place with clear varnish, replace one that has cracked or stays bent; put new caps on."), new(6, 6), Say.Of("common practice, no source"));
         }
 
         if (mount.Uses(MountKind.Lacing))
@@ -38,6 +43,11 @@ internal static class MountCare
         if (mount.Uses(MountKind.Snaps) || mount.Uses(MountKind.Twist))
         {
             yield return Say.Of("Fasteners: each closes with a click or a turn; none loose, no cloth torn round it.");
+        }
+
+        if (mount.Uses(MountKind.Sleeve))
+        {
+            yield return Say.Of("Sleeves: no lug torn or worn through at the rod; stops tight, caps on.");
         }
 
         if (mount.Uses(MountKind.Lacing))

@@ -16,7 +16,12 @@ internal static class MountOrder
         foreach (var alike in patterns.Mounted.Fastened.Flaps.GroupBy(flap => flap.Kind))
         {
             FlapPlace[] flaps = [.. alike];
-            if (alike.Key != MountKind.HookAndLoop)
+            foreach (var line in alike.Key == MountKind.Sleeve ? RodOrder.Of(patterns, flaps, Use(patterns, flaps)) : [])
+            {
+                yield return line;
+            }
+
+            if (flaps[0].Fasteners is not null)
             {
                 yield return Counted(patterns, flaps);
             }
@@ -36,7 +41,7 @@ internal static class MountOrder
     public static Length LineOf(FlapPlace flap)
     {
         var row = flap.Fasteners!;
-        var across = Math.Abs(flap.CentresOnTop[0].Y - flap.CentresOnCarrier[0].Y);
+        var across = flap.CentresOnTop[0].DistanceMm(flap.CentresOnCarrier[0]);
         var zigzag = 2 * (row.Count - 1) * double.Hypot(across, row.Pitch.Millimeters / 2);
         return Length.FromMillimeters(zigzag + across) + LineEnds;
     }

@@ -66,7 +66,7 @@ internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, Who
     {
         var bow = int.Parse(piece.Id[(piece.Id.LastIndexOf('-') + 1)..], CultureInfo.InvariantCulture);
         var band = Plan.BandOf(subject.Job.Top, subject.Job.Top.Bows[bow - 1]).Grown(subject.Job.Fastenings.Chafe.WidthBeyondTube.Millimeters);
-        var carrier = subject.Patterns.Mounted.CarrierBox;
+        var carrier = subject.Patterns.Mounted.WithSides;
         return band with { Left = carrier.Left, Right = carrier.Right };
     }
 }

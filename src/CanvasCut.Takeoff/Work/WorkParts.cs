@@ -85,6 +85,9 @@ public static class WorkParts
     /// <summary>The fasteners of an edge, set on the top.</summary>
     public static string SetOnTop(EdgePlace edge) => Say.Of($"{edge.Name}, set on the top");
 
+    /// <summary>The rod of a sleeve, cut and tried.</summary>
+    public static string RodOf(EdgePlace edge) => Say.Of($"{edge.Name}, rod ready");
+
     /// <summary>The carrier held where it will lie, the top's part of its fastenings with it.</summary>
     public static string TapedCarrier => Say.Of("carrier, taped in its place");
 

@@ -47,7 +47,12 @@ internal sealed class WorkSubject
     public ImmutableArray<EdgePlace> Edges => Patterns.Mounted.Fastened.Edges;
 
     /// <summary>What there is on the carrier when an edge's half is ready to be closed.</summary>
-    public IEnumerable<string> CarrierSides => Edges.Select(edge => edge is FlapPlace { Fasteners: not null } ? WorkParts.SetInCarrier(edge) : WorkParts.OnCarrier(edge));
+    public IEnumerable<string> CarrierSides => Edges.Select(edge => edge switch
+    {
+        FlapPlace { Fasteners: not null } => WorkParts.SetInCarrier(edge),
+        { Kind: MountKind.Sleeve } => WorkParts.RodOf(edge),
+        _ => WorkParts.OnCarrier(edge),
+    });
 
     public WholePiece Carrier { get; }
 

@@ -7,7 +7,7 @@ namespace CanvasCut.Tests.Docs;
 /// <summary>The figures of the documents are drawn by the program, so that they cannot differ from it.</summary>
 public sealed class DocFiguresTests
 {
-    private static readonly string[] Documents = ["docs/how-patterns-are-made.md", "docs/weather.md"];
+    private static readonly string[] Documents = ["docs/how-patterns-are-made.md", "docs/mounts.md", "docs/weather.md"];
 
     private static readonly Dictionary<string, Func<Sheet>> Drawn = new()
     {
@@ -23,6 +23,7 @@ public sealed class DocFiguresTests
         ["marks"] = TopFigures.Marks,
         ["mitre"] = CarrierFigures.Mitre,
         ["ridge-way"] = BendingFigures.Ridge,
+        ["rod-sleeve"] = SleeveFigures.Sleeve,
         ["slope-corner"] = WeatherFigures.Slope,
         ["tiling"] = TopFigures.Tiling,
         ["weather-strip"] = FasteningFigures.WeatherStrip,

@@ -23,6 +23,9 @@ public sealed partial class AnyJobTests
         "[chafe]\nturn_under = \"0 mm\"\nwidth_beyond_tube = \"0 mm\"\n", "[paper]\nsize = \"A3\"\noverlap = \"0 mm\"\n", "[zipper]\nsetback = \"0 mm\"\n",
         "[mount]\nforward = \"snaps\"\naft = \"twist\"\n", "[mount]\nforward = \"hook-and-loop\"\naft = \"lacing\"\n", "[mount]\naft = \"snaps\"\nsnaps = { width = \"15 mm\" }\n",
         "[mount]\nforward = \"lacing\"\naft = \"hook-and-loop\"\nlacing = { pitch = \"60 mm\", end_distance = \"20 mm\" }\n", "[mount]\nforward = \"twist\"\nsetback = \"0 mm\"\n",
+        "[mount]\nforward = \"sleeve\"\naft = \"sleeve\"\n", "[mount]\nport = \"zipper\"\nstarboard = \"zipper\"\n",
+        "[mount]\nforward = \"sleeve\"\nport = \"snaps\"\nstarboard = \"lacing\"\nsnaps = { end_distance = \"20 mm\" }\nlacing = { end_distance = \"20 mm\" }\n",
+        "[mount]\naft = \"twist\"\nport = \"sleeve\"\nstarboard = \"hook-and-loop\"\nsleeve = { segment = \"60 mm\", ease = \"20 mm\" }\n",
     ];
 
     private static readonly ImmutableArray<string> Bases =

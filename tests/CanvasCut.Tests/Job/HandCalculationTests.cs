@@ -1,4 +1,5 @@
 using CanvasCut.Checks;
+using CanvasCut.Design;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Tests.Job;
@@ -20,6 +21,11 @@ public sealed class HandCalculationTests
     [InlineData("snaps-and-lacing", "mount-flap-forward", 1100, 38.1, 1125.4, 101.6)]
     [InlineData("snaps-and-lacing", "mount-strip-forward", 1100, 25.4, 1125.4, 50.8)]
     [InlineData("snaps-and-lacing", "mount-strip-aft", 1100, 25.4, 1125.4, 76.2)]
+    [InlineData("rod-and-held-sides", "mount-flap-forward", 930.8, 40.36, 956.2, 106.12)]
+    [InlineData("rod-and-held-sides", "mount-strip-forward", 755.21, 40.36, 780.61, 106.12)]
+    [InlineData("rod-and-held-sides", "mount-flap-port", 38.1, 370.8, 101.6, 396.2)]
+    [InlineData("rod-and-held-sides", "mount-strip-starboard", 25.4, 370.8, 50.8, 396.2)]
+    [InlineData("rod-and-held-sides", "weather-strip-forward", 1201.6, 73.165, 1252.4, 111.265)]
     [InlineData("snaps-and-lacing", "weather-strip-forward", 1201.6, 57.275, 1252.4, 95.375)]
     public void A_piece_has_the_size_worked_out_by_hand(string example, string id, double athwart, double foreAft, double cutAthwart, double cutForeAft)
     {
@@ -55,6 +61,24 @@ public sealed class HandCalculationTests
         Assert.Equal((123.2, 174), (fastened.Pockets[0].Leg.Millimeters, fastened.Pockets[2].Leg.Millimeters), new WithinMm(ReadmeMm));
         Assert.Equal(1717.6, CanvasCut.Takeoff.MountOrder.LineOf(fastened.Flaps[1]).Millimeters, ReadmeMm);
         Assert.Equal(25, RemovalActions.Of(fastened));
+    }
+
+    [Fact]
+    public void A_rod_and_held_sides_are_as_worked_out_by_hand()
+    {
+        var (patterns, checks) = (ExampleTests.OutcomeOf("rod-and-held-sides").Content.Patterns, ExampleTests.OutcomeOf("rod-and-held-sides").Content.Checks);
+        var (fastened, hold) = (patterns.Mounted.Fastened, HoldDown.Of(patterns.Job, patterns.Mounted));
+        double Load(string subject) => QuantityWords.Plain(hold.Holds.Single(part => part.Subject == subject).Load.Reading!.Value).Number;
+
+        Assert.Equal((6, 5), (fastened.Flaps[0].Lugs!.OnCarrier, fastened.Flaps[0].Lugs!.OnTop));
+        Assert.Equal((84.62, 78.27), (fastened.Flaps[0].Lugs!.Pitch.Millimeters, fastened.Flaps[0].Lugs!.Lug.Millimeters), new WithinMm(ReadmeMm));
+        Assert.Equal((968.9, 51.29), (fastened.Flaps[0].Rod!.Value.WidthMm, fastened.Flaps[0].Band.Top - patterns.Mounted.CarrierBox.Top), new WithinMm(ReadmeMm));
+        Assert.Equal((3, 83.8), (fastened.Flaps[1].Fasteners!.Count, fastened.Flaps[1].Fasteners!.Pitch.Millimeters), new WithinMm(ReadmeMm));
+        Assert.Equal(15, RemovalActions.Of(fastened));
+        Assert.Equal(16.17, Load("port snaps"), 0.01);
+        Assert.Equal(359, Load("seam at the lugs of the forward rod sleeve"), 0.5);
+        Assert.Equal(144.7, Load("aft zipper's chain"), 0.1);
+        Assert.Equal(4345.6, checks.Single(check => check.Code == CheckCodes.MountRod).Measured.Value!.Value.Millimeters, ReadmeMm);
     }
 
     [Theory]

@@ -15,7 +15,7 @@ public sealed class MountComparisonTests
 
     [Fact]
     public void Every_kind_stands_beside_the_jobs_own() => Assert.Equal(
-        ["zipper", "snaps", "twist fasteners", "hook-and-loop", "lacing"],
+        ["zipper", "snaps", "twist fasteners", "hook-and-loop", "lacing", "rod sleeve"],
         Comparison.Choices.Select(choice => choice.Name));
 
     /// <summary>Each row says what the whole program says of the same job with that fastening.</summary>
@@ -23,6 +23,7 @@ public sealed class MountComparisonTests
     [InlineData(MountKind.Zipper)]
     [InlineData(MountKind.Snaps)]
     [InlineData(MountKind.HookAndLoop)]
+    [InlineData(MountKind.Sleeve)]
     public void A_row_says_what_the_job_itself_would(MountKind kind)
     {
         var own = Zipped.Content.Patterns.Job;
@@ -73,8 +74,22 @@ public sealed class MountComparisonTests
         Assert.Contains("hook-and-loop", table, StringComparison.Ordinal);
         Assert.Equal(MountComparisonJson.Format, document.RootElement.GetProperty("format").GetString());
         Assert.Equal(("snaps", "lacing", true), (choices[0].GetProperty("forward").GetString(), choices[0].GetProperty("aft").GetString(), choices[0].GetProperty("is_the_jobs").GetBoolean()));
-        Assert.Equal(6, choices.Count);
+        Assert.Equal(7, choices.Count);
         Assert.Equal(25, choices[0].GetProperty("figures").GetProperty("removal_actions").GetInt32());
+    }
+
+    /// <summary>The sides stay as the job has them in every row, and programs are told of them only where they are held.</summary>
+    [Fact]
+    public void Held_sides_stand_in_every_row()
+    {
+        var choices = MountComparison.Of(ExampleTests.OutcomeOf("rod-and-held-sides")).Choices;
+        var (_, json) = Run("compare-mounts", Repository.PathOf("patterns/rod-and-held-sides/job.toml"), "--json");
+        using var document = JsonDocument.Parse(json);
+
+        Assert.Equal("rod sleeve forward, zipper aft, snaps on the port side, snaps on the starboard side", choices[0].Name);
+        Assert.All(choices, choice => Assert.Equal((MountKind.Snaps, MountKind.Snaps), (choice.Mount.Port, choice.Mount.Starboard)));
+        Assert.All(document.RootElement.GetProperty("choices").EnumerateArray(), choice => Assert.Equal("snaps", choice.GetProperty("port").GetString()));
+        Assert.Equal("sleeve", document.RootElement.GetProperty("choices")[0].GetProperty("forward").GetString());
     }
 
     private static (int Code, string Output) Run(params string[] arguments)

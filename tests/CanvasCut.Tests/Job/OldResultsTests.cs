@@ -36,6 +36,19 @@ public sealed class OldResultsTests
         Assert.StartsWith("results.json(", problem.ToString(), StringComparison.Ordinal);
     }
 
+    /// <summary>A top with anything but zippers forward and aft is refused, whatever holds its edges.</summary>
+    [Theory]
+    [InlineData("forward = \"sleeve\"", "holds an edge by something else than a zipper")]
+    [InlineData("port = \"snaps\"", "holds an edge by something else than a zipper")]
+    [InlineData("starboard = \"zipper\"", "tells of zippers at the sides too")]
+    public void A_top_held_otherwise_is_not_refitted(string mount, string told)
+    {
+        var outcome = JobOutcome.Of($"{JobFiles.Sample.Least}\n[mount]\n{mount}\n", "job.toml").Value!;
+        var problem = Assert.Single(OldResults.Read(Encoding.UTF8.GetBytes(ResultsJson.Of(outcome, [])), "results.json").Problems);
+
+        Assert.Contains($"CC184: mounts: {told}", problem.ToString(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("\"reveal_mm\": 9.525", "\"reveal_mm\": \"9.525\"", "sewn.zipper.reveal_mm: should be a length above zero in millimetres.")]
     [InlineData("\"ease_mm\": 10", "\"ease_mm\": -10", "sewn.pocket.ease_mm: should be a length not below zero in millimetres.")]

@@ -102,7 +102,10 @@ public sealed class EverythingTests
                     new(Mm(42), new(Mm(210), Mm(43)), Mm(21), Force.FromPoundsForce(20)),
                     new(Mm(28), new(Mm(110), Mm(44)), Mm(17), Force.FromNewtons(90)),
                     Mm(29),
-                    new(Mm(45), Force.FromNewtons(5)))),
+                    new(Mm(45), Force.FromNewtons(5)),
+                    new(Mm(8), Mm(13), Mm(95), Mm(7), Mm(900))),
+                null,
+                MountKind.Sleeve),
             Job.Fastenings.Mount);
 
     [Fact]

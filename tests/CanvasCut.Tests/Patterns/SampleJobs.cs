@@ -33,7 +33,8 @@ internal static class SampleJobs
             new(Mm(38.1), new(Mm(203.2), Mm(76.2)), Mm(20), null),
             new(Mm(25.4), new(Mm(101.6), Mm(114.3)), Mm(16), null),
             Mm(25.4),
-            new(Mm(38.1), Force.FromPoundsForce(1))));
+            new(Mm(38.1), Force.FromPoundsForce(1)),
+            new(Mm(9.525), Mm(12.7), Mm(101.6), Mm(6.35), null)));
 
     public static ClothSpec Cloth { get; } = new(
         "test cloth",
@@ -97,6 +98,11 @@ internal static class SampleJobs
     public static CarrierJob Held(this CarrierJob job, MountKind forward, MountKind aft) => job with
     {
         Fastenings = job.Fastenings with { Mount = job.Fastenings.Mount with { Forward = forward, Aft = aft } },
+    };
+
+    public static CarrierJob HeldAtSides(this CarrierJob job, MountKind? port, MountKind? starboard) => job with
+    {
+        Fastenings = job.Fastenings with { Mount = job.Fastenings.Mount with { Port = port, Starboard = starboard } },
     };
 
     public static CarrierJob On(this CarrierJob job, ClothSpec cloth) => job with { Workshop = job.Workshop with { Cloth = cloth } };

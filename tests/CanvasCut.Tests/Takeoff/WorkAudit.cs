@@ -128,6 +128,14 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
             }
         }
 
+        foreach (var side in patterns.Mounted.Fastened.Flaps.Where(flap => flap.Rod is not null).Select(flap => CanvasCut.Patterns.Words.Id(flap.Side)))
+        {
+            if (Of($"rod-{side}").Number < Of($"sew-mount-flap-{side}-carrier").Number || (!patterns.IsRefit && Of($"rod-{side}").Number > Of("tape-to-top").Number))
+            {
+                yield return $"the rod of the {side} edge is not cut between its sleeve and the taping";
+            }
+        }
+
         var lifted = Of("prove-bond").Start - Of("cure").End;
         if (lifted < patterns.Job.Work.Cure - Slack || Of("fit").Start < Of("cure").End + patterns.Job.Work.Cure - Slack)
         {
@@ -165,7 +173,7 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
 
     private IEnumerable<(string Id, int Layer, Outline Outline)> TopShapes()
     {
-        var (fastened, carrier) = (patterns.Mounted.Fastened, patterns.Mounted.CarrierBox);
+        var (fastened, carrier) = (patterns.Mounted.Fastened, patterns.Mounted.WithSides);
         var beyond = patterns.Job.Fastenings.Chafe.WidthBeyondTube.Millimeters;
         foreach (var (bow, index) in patterns.Job.Top.Bows.Select((bow, index) => (bow, index)))
         {

@@ -39,7 +39,7 @@ public sealed class WorkOrderTests
         Assert.Superset(
             new HashSet<string>(StringComparer.Ordinal)
             {
-                "split carrier", "cable exit", "chafe patch", "no strip", "two strips", "bond first", "sew first", "zippers", "snaps", "twist", "hook-and-loop", "lacing",
+                "split carrier", "cable exit", "chafe patch", "no strip", "two strips", "bond first", "sew first", "zippers", "snaps", "twist", "hook-and-loop", "lacing", "sleeve", "Zipper at a side", "Snaps at a side", "Lacing at a side", "HookAndLoop at a side", "Sleeve at a side",
             },
             seen);
     }
@@ -169,6 +169,8 @@ public sealed class WorkOrderTests
             ("twist", mount.Uses(MountKind.Twist)),
             ("hook-and-loop", mount.Uses(MountKind.HookAndLoop)),
             ("lacing", mount.Uses(MountKind.Lacing)),
+            ("sleeve", mount.Uses(MountKind.Sleeve)),
+            .. Enum.GetValues<MountKind>().Select(kind => ($"{kind} at a side", mount.Port == kind || mount.Starboard == kind)),
             ("bond first", patterns.Job.Work.Order == BondOrder.BondFirst),
             ("sew first", patterns.Job.Work.Order == BondOrder.SewFirst),
         ];

@@ -1,5 +1,6 @@
 using CanvasCut.Geometry;
 using CanvasCut.Language;
+using CanvasCut.Patterns;
 using UnitsNet;
 using static CanvasCut.Takeoff.StepWriting;
 
@@ -21,11 +22,16 @@ internal static class FitSteps
         yield return Look(subject);
     }
 
-    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.Flaps.IsEmpty;
+    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.HasEndZippersOnly;
 
     /// <summary>As in "zip forward, then aft".</summary>
     private static string Closing(WorkSubject subject)
     {
+        if (subject.Edges.Length > 2)
+        {
+            return string.Join(Say.Of(", then "), subject.Edges.Select(edge => Say.Of($"{MountText.Close(edge.Kind)} at the {Words.Of(edge.Side)} edge")));
+        }
+
         var (forward, aft) = (MountText.Close(subject.Edges[0].Kind), MountText.Close(subject.Edges[1].Kind));
         return forward == aft ? Say.Of($"{forward} forward, then aft") : Say.Of($"{forward} forward, then {aft} aft");
     }
@@ -39,7 +45,9 @@ internal static class FitSteps
             .Taking(Duration.FromMinutes(20))
             .With(Say.Of("hands"))
             .When(Say.Of("In a calm."))
-            .Until(Say.Of($"Both {(HasZippersOnly(subject) ? Say.Of("zippers") : Say.Of("edges"))} close by hand; no cell is covered; the box presses on nothing; the corners sit in their pockets."))
+            .Until(subject.Edges.Length > 2
+                ? Say.Of("All edges close by hand; no cell is covered; the box presses on nothing; the corners sit in their pockets.")
+                : Say.Of($"Both {(HasZippersOnly(subject) ? Say.Of("zippers") : Say.Of("edges"))} close by hand; no cell is covered; the box presses on nothing; the corners sit in their pockets."))
             .Minding(Say.Of("Work at height. The panel is a sail: in any wind two people hold it."))
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.PanelBox), .. subject.TopParts.Select(part => part.Outline)]));
 

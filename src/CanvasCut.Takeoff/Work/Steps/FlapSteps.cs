@@ -27,6 +27,11 @@ internal static class FlapSteps
         {
             yield return Set(subject, flap);
         }
+
+        if (flap.Kind == MountKind.Sleeve)
+        {
+            yield return SleeveSteps.CutRod(subject, flap);
+        }
     }
 
     /// <summary>Sets what belongs on the top, where it was marked from the carrier.</summary>
@@ -61,15 +66,19 @@ internal static class FlapSteps
                 WorkStage.Carrier,
                 WorkKind.Machine,
                 Say.Of($"Fold and close: {piece.Name}"),
-                flap.Kind == MountKind.HookAndLoop
-                    ? Say.Of("Turn all raw edges in, fold the flap in half and close its ends. Then sew the hook tape on its underside, hooks outward, both edges and both ends.")
-                    : Say.Of("Turn all raw edges in, fold the flap in half and close its ends.")))
+                flap.Kind switch
+                {
+                    MountKind.HookAndLoop => Say.Of("Turn all raw edges in, fold the flap in half and close its ends. Then sew the hook tape on its underside, hooks outward, both edges and both ends."),
+                    MountKind.Sleeve => SleeveSteps.HowToFold,
+                    _ => Say.Of("Turn all raw edges in, fold the flap in half and close its ends."),
+                }))
             .On(piece.Widths)
             .Using(piece.Flat)
             .Making(WorkParts.Ready(piece.Id))
             .Taking(WorkTimes.Sewing(piece.Rows))
             .With(Say.Of("machine, basting tape, bone folder"))
-            .Until(Say.Of($"It lies flat, the finished edges within {subject.Text(2)}; every centre is still to be seen."))
+            .Until(flap.Kind == MountKind.Sleeve ? SleeveSteps.Folded(subject) : Say.Of($"It lies flat, the finished edges within {subject.Text(2)}; every centre is still to be seen."))
+            .Minding(flap.Kind == MountKind.Sleeve ? SleeveSteps.HotKnife : string.Empty)
             .Seen(WorkPicture.Of(piece.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
 
     private static WorkStep Sew(WorkSubject subject, FlapPlace flap, WholePiece piece) =>
@@ -85,7 +94,7 @@ internal static class FlapSteps
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing(flap.Run * subject.Job.Workshop.Sewing.Rows))
             .With(Say.Of("machine, basting tape 1/4 in (6 mm)"))
-            .Until(Say.Of($"The flap stands {subject.Text(flap.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge all along, within {subject.Text(2)}."))
+            .Until(Say.Of($"The flap stands {subject.Text(flap.AsEnd.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge all along, within {subject.Text(2)}."))
             .Minding(Say.Of("Turn the wheel by hand over the corners: many layers break needles. Keep fingers from the foot and wear glasses."))
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(Centred(subject, flap).Flap)));
 

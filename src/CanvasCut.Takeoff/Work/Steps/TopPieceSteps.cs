@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
@@ -17,13 +18,17 @@ internal static class TopPieceSteps
         .. subject.Chafe.Select(piece => Ready(subject, piece, (Say.Of("Turn the edges under"), Say.Of("Turn all edges under and tape or press them.")), WorkKind.Hand)),
     ];
 
-    /// <summary>A lacing's flap on the top has two plies; a strip under fasteners has one.</summary>
-    private static bool IsFlap(WorkSubject subject, WholePiece piece) =>
-        subject.TopParts.Single(part => part.Piece == piece).Edge?.Kind == Design.MountKind.Lacing;
+    /// <summary>The flap on the top of a lacing or a sleeve has two plies; a strip under fasteners has one.</summary>
+    private static bool IsFlap(WorkSubject subject, WholePiece piece) => KindOf(subject, piece) is MountKind.Lacing or MountKind.Sleeve;
 
-    private static (string Name, string Do) HowTo(WorkSubject subject, WholePiece piece) => IsFlap(subject, piece)
-        ? (Say.Of("Fold and close"), Say.Of("Turn all raw edges in, fold the flap in half and close its ends."))
-        : (Say.Of("Turn the edges under"), Say.Of("Turn all edges under and tape or press them."));
+    private static MountKind? KindOf(WorkSubject subject, WholePiece piece) => subject.TopParts.Single(part => part.Piece == piece).Edge?.Kind;
+
+    private static (string Name, string Do) HowTo(WorkSubject subject, WholePiece piece) => KindOf(subject, piece) switch
+    {
+        MountKind.Lacing => (Say.Of("Fold and close"), Say.Of("Turn all raw edges in, fold the flap in half and close its ends.")),
+        MountKind.Sleeve => (Say.Of("Fold and close"), SleeveSteps.HowToFold),
+        _ => (Say.Of("Turn the edges under"), Say.Of("Turn all edges under and tape or press them.")),
+    };
 
     private static WorkStep Ready(WorkSubject subject, WholePiece piece, (string Name, string Do) what, WorkKind kind) =>
         Step(new($"ready-{piece.Id}", WorkStage.TopPieces, kind, $"{what.Name}: {piece.Name}", what.Do))

@@ -39,7 +39,7 @@ internal static class TopSteps
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Edges.Select(edge => Outline.Of(edge.Band))]));
     }
 
-    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.Flaps.IsEmpty;
+    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.HasEndZippersOnly;
 
     private static string Taped(WorkSubject subject) => HasZippersOnly(subject) ? WorkParts.TapedZippers : WorkParts.TapedCarrier;
 
@@ -99,6 +99,7 @@ internal static class TopSteps
     private static string HowToSew(FlapPlace flap) => flap.Kind switch
     {
         Design.MountKind.HookAndLoop => Say.Of("Sew the taped loop tape, both edges and both ends."),
+        Design.MountKind.Sleeve => SleeveSteps.HowToSew,
         Design.MountKind.Lacing => Say.Of("Sew the flap down along its outer edge, all rows; its folded edge stays loose, toward the carrier."),
         _ => Say.Of("Sew the strip to the underside of the top, all round, under the marks."),
     };

@@ -1,0 +1,81 @@
+using CanvasCut.Design;
+using CanvasCut.Language;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Holds the bend of a rod against what it bears: across over the arc of the top, along over its ridges.</summary>
+/// <remarks>
+/// A straight rod laid over a bend of radius R is strained by d/2R. Held down at its ends it lies like a beam loaded in the
+/// middle (Roark's Formulas for Stress and Strain, table 8.1, case 1e): each end presses with 3EI/(R L), I being π d⁴/64.
+/// </remarks>
+internal static class RodBend
+{
+    /// <summary>At so many places along an end the arc's radius is asked for.</summary>
+    private const int Places = 9;
+
+    /// <summary>The stiffness of glass fibre in polyester, drawn as a rod; from memory.</summary>
+    private static readonly Pressure Stiffness = Pressure.FromGigapascals(40);
+
+    private static readonly string Source = Say.Later("mount.sleeve.bend_radius; without it 100 times the rod's diameter, half a per cent of strain: from memory");
+
+    /// <summary>The check of one sleeve.</summary>
+    /// <param name="flap">The sleeve.</param>
+    /// <param name="mounted">What is mounted.</param>
+    /// <param name="finding">The top's surface.</param>
+    /// <param name="profiles">The panel's port edge, its middle and its starboard edge from the side; none when the surface is not known.</param>
+    public static CheckResult Check(FlapPlace flap, MountedShape mounted, SurfaceFinding finding, IReadOnlyList<PanelProfile> profiles)
+    {
+        var (sleeve, name) = (flap.Parts.Sleeve!, Say.Of($"bend of the rod of the {flap.Name}"));
+        if (finding.Surface is not { } surface)
+        {
+            return AlongBend.Unknown(CheckCodes.MountRod, name, finding);
+        }
+
+        var radius = flap.IsEnd ? OverArc(flap, surface) : OverRidges(flap, mounted, profiles);
+        return radius is not { } sharpest
+            ? new(CheckCodes.MountRod, name, Verdict.Pass, Measured.Nothing, Say.Of(Source), Say.Of("It is straight there."))
+            : Judged(name, flap, sleeve, sharpest);
+    }
+
+    /// <summary>How hard each end of a rod presses when it is bent.</summary>
+    /// <param name="diameter">The rod's.</param>
+    /// <param name="radius">Of the bend.</param>
+    /// <param name="length">From end to end.</param>
+    public static Force EndForce(Length diameter, Length radius, Length length)
+    {
+        var area = Math.PI * Math.Pow(diameter.Meters, 4) / 64;
+        return Force.FromNewtons(3 * Stiffness.Pascals * area / (radius.Meters * length.Meters));
+    }
+
+    private static CheckResult Judged(string name, FlapPlace flap, SleeveSpec sleeve, Length radius)
+    {
+        var measured = Measured.AtLeast(radius, sleeve.LeastRadius);
+        return new(
+            CheckCodes.MountRod,
+            name,
+            measured.Holds ? Verdict.Pass : Verdict.Fail,
+            measured,
+            Say.Of(Source),
+            measured.Holds
+                ? Say.Of($"A rod of glass fibre springs back: each end presses up with about {QuantityWords.Of(EndForce(sleeve.Rod, radius, flap.Run))}. A rod of metal takes a set.")
+                : Say.Of("The rod would break or stay bent: take a thinner one (mount.sleeve.rod), or one that is sold for such a bend (mount.sleeve.bend_radius)."));
+    }
+
+    private static Length? OverArc(FlapPlace flap, TopSurface surface)
+    {
+        var (from, to) = flap.Line;
+        return Enumerable.Range(0, Places)
+            .Select(i => surface.ArcRadiusAt(Plan.PlaceOf(from.Toward(to, i / (Places - 1.0)))))
+            .Where(radius => radius is not null)
+            .MinBy(radius => radius!.Value.Millimeters);
+    }
+
+    /// <summary>The rod lies beside the panel's edge and bends over the same ridges.</summary>
+    private static Length? OverRidges(FlapPlace flap, MountedShape mounted, IReadOnlyList<PanelProfile> profiles)
+    {
+        var profile = flap.Side == Side.Port ? profiles[0] : profiles[^1];
+        return mounted.LiesOn(flap.Band) ? BendLimit.RadiusOf(profile.Strip.Sharpest.RadiusMm) : null;
+    }
+}

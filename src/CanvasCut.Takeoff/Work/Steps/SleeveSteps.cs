@@ -1,0 +1,47 @@
+using CanvasCut.Design;
+using CanvasCut.Geometry;
+using CanvasCut.Language;
+using CanvasCut.Patterns;
+using UnitsNet;
+using static CanvasCut.Takeoff.StepWriting;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>Makes a sleeve, and cuts the rod that goes through it.</summary>
+internal static class SleeveSteps
+{
+    /// <summary>To cut a rod, smooth its ends and try it through; from memory.</summary>
+    private static readonly Duration Rodding = Duration.FromMinutes(25);
+
+    /// <summary>How a sleeve is made of its strip.</summary>
+    public static string HowToFold => Say.Of("Cut the openings out with a hot knife while the strip lies flat. Turn all raw edges in and sew the turned ends. Fold the strip in half and sew the row beside the fold; the ends stay open.");
+
+    /// <summary>What must be true of a sleeve before it is sewn on.</summary>
+    public static string Folded(WorkSubject subject) => Say.Of($"It lies flat, the finished edges within {subject.Text(2)}; the rod slides through from end to end.");
+
+    /// <summary>The caution of a hot knife.</summary>
+    public static string HotKnife => Say.Of("A hot knife burns, and its fumes are bad: gloves, and work in the open.");
+
+    /// <summary>How the flap on the top is sewn.</summary>
+    public static string HowToSew => Say.Of("Sew the flap down along its outer edge, all rows; its lugs stay loose, toward the carrier.");
+
+    /// <summary>Cuts the rod and tries it through the carrier's sleeve.</summary>
+    public static WorkStep CutRod(WorkSubject subject, FlapPlace flap)
+    {
+        var (centred, units) = (CarrierSteps.Centred(subject).Fastened.Flaps.Single(each => each.Side == flap.Side), subject.Job.Units);
+        var length = LengthText.Of(RodOrder.LengthOf(flap), units);
+        return Step(new(
+                $"rod-{Words.Id(flap.Side)}",
+                WorkStage.Carrier,
+                WorkKind.Hand,
+                Say.Of($"Cut the rod: {flap.Name}"),
+                Say.Of($"Cut the rod to {length}, round its ends with wet sandpaper and press a cap on each. Thread it through the carrier's sleeve and put a stop on at each end, {LengthText.Of(SleeveSpec.StickOut / 2, units)} in from the cap.")))
+            .Using(WorkParts.OnCarrier(flap))
+            .Making(WorkParts.RodOf(flap))
+            .Taking(Rodding)
+            .With(Say.Of("fine saw, wet sandpaper"))
+            .Until(Say.Of("No end splinters or catches; no stop slips into the sleeve when you pull at it; the rod comes out by hand."))
+            .Minding(Say.Of("Dust of glass fibre gets into lungs and skin: keep it wet, wear a mask, gloves and glasses."))
+            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, [Outline.Of(centred.Flap), Outline.Of(centred.Rod!.Value)]));
+    }
+}
