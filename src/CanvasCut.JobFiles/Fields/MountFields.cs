@@ -48,6 +48,11 @@ internal static class MountFields
             return false;
         }
 
+        if (field.StartsWith("zipper.", StringComparison.Ordinal))
+        {
+            return IsUsed("zipper", values);
+        }
+
         var kind = Kinds.FirstOrDefault(each => field == each.Tape || field.StartsWith(each.Table + ".", StringComparison.Ordinal));
         return kind.Word is not null
             ? IsUsed(kind.Word, values)
