@@ -77,7 +77,8 @@ public sealed class SideChecksTests
 
     /// <summary>
     /// The plain top's arc has R = 1750²/720 + 45 = 4298.5 mm; a rod of 9.525 may be bent to 952.5. By hand: I = π 9.525⁴/64 =
-    /// 404.0 mm⁴, so each end presses with 3 x 40000 x 404.0 / (4298.5 x 1049.2) = 10.751 N.
+    /// 404.0 mm⁴, so each end presses with 3 x 40000 x 404.0 / (4298.5 x 1049.2) = 10.751 N. Straight, they
+    /// stand 1049.2² / (8 x 4298.5) = 32.0 mm off.
     /// </summary>
     [Fact]
     public void The_rod_is_held_against_the_arc()
@@ -88,6 +89,7 @@ public sealed class SideChecksTests
         Assert.Equal(4298.5, check.Measured.Value!.Value.Millimeters, 0.5);
         Assert.Equal(952.5, check.Measured.Limit!.Value.Millimeters, 1e-6);
         Assert.Contains(" 10.8 N ", check.Advice, StringComparison.Ordinal);
+        Assert.Contains(" 32 mm ", check.Advice, StringComparison.Ordinal);
     }
 
     [Theory]
