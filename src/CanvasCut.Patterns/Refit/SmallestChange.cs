@@ -35,7 +35,10 @@ internal sealed class SmallestChange
         var search = new SmallestChange(sewn, job, longSide);
         var onTop = search.TakenBack([.. search.NoBorders(), .. search.Widest(), .. search.OnTop()]);
         ImmutableArray<MeasureChange> settled = [.. onTop.Where(measure => measure.Thing != ChangedThing.Border)];
-        return new(search.TakenBack([.. search.EvenBorders(settled), .. settled]));
+        ImmutableArray<MeasureChange> even = [.. search.EvenBorders(settled), .. settled];
+
+        // In whole steps an even share may be a part of a step less than the border that is needed; then the uneven one does.
+        return new(search.Fits(even) ? search.TakenBack(even) : onTop);
     }
 
     private IEnumerable<MeasureChange> NoBorders() =>
@@ -103,7 +106,22 @@ internal sealed class SmallestChange
         }
     }
 
+    /// <summary>
+    /// Taken back until nothing more can be: where a border asked for is wider than the widest, it is the widest too, so asking for
+    /// less of one leaves less room for the others, and what was settled before may be taken back once more.
+    /// </summary>
     private ImmutableArray<MeasureChange> TakenBack(ImmutableArray<MeasureChange> measures)
+    {
+        var less = TakenBackOnce(measures);
+        while (!less.SequenceEqual(measures))
+        {
+            (measures, less) = (less, TakenBackOnce(less));
+        }
+
+        return less;
+    }
+
+    private ImmutableArray<MeasureChange> TakenBackOnce(ImmutableArray<MeasureChange> measures)
     {
         foreach (var measure in measures.Reverse())
         {
