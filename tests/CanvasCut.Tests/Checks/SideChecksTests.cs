@@ -148,6 +148,21 @@ public sealed class SideChecksTests
         Assert.Equal(0.271, check.Measured.Value!.Value.Millimeters, 0.001);
     }
 
+    /// <summary>
+    /// Along a side the rod bends over the ridge beside the panel of 550: it rises 275 x 100/740 = 37.16 over 2 x 272.48 = 544.96,
+    /// and a beam loaded in the middle has R = 544.96² / (12 x 37.16) = 666 there, 1.5015e-3 of curvature. The panel's weight, 29.4 Pa on
+    /// 3 GPa x 2.5³/12 mm, adds 7.53e-9 x 272.48² / 8 = 0.0699e-3 over the middle support of two spans: 1 / 1.5714e-3 = 636.
+    /// </summary>
+    [Fact]
+    public void A_rod_at_a_side_is_held_against_the_ridge()
+    {
+        var top = SampleJobs.Top(1600, 1800, [At(60, 0), At(800, 100), At(1540, 0)]);
+        var check = Of(SampleJobs.Plain.HeldAtSides(MountKind.Sleeve, null) with { Top = top, Carrier = SampleJobs.Carrier with { Position = new(SampleJobs.Mm(800), SampleJobs.Mm(0)) } }, CheckCodes.MountRod);
+
+        Assert.Equal(636, check.Measured.Value!.Value.Millimeters, 8.0);
+        Assert.Equal(Verdict.Fail, check.Verdict);
+    }
+
     private static Bow At(double station, double height) =>
         new(SampleJobs.Mm(station), SampleJobs.Mm(25.4), BowHalves.Even(CircularArc.FromChordAndRise(1750, 90)), SampleJobs.Mm(height), SampleJobs.Mm(0));
 
