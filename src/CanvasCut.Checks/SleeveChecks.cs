@@ -26,7 +26,7 @@ internal static class SleeveChecks
             yield return Reach(mounted, flap);
             yield return Lug(flap);
             yield return Opening(flap, flap.Parts.Sleeve!);
-            yield return RodBend.Check(flap, mounted, finding, profiles);
+            yield return RodBend.Check(flap, mounted, finding, (profiles, patterns.Job.Units));
         }
     }
 

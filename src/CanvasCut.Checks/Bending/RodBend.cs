@@ -24,19 +24,19 @@ internal static class RodBend
     /// <param name="flap">The sleeve.</param>
     /// <param name="mounted">What is mounted.</param>
     /// <param name="finding">The top's surface.</param>
-    /// <param name="profiles">The panel's port edge, its middle and its starboard edge from the side; none when the surface is not known.</param>
-    public static CheckResult Check(FlapPlace flap, MountedShape mounted, SurfaceFinding finding, IReadOnlyList<PanelProfile> profiles)
+    /// <param name="told">The panel's port edge, its middle and its starboard edge from the side, none when the surface is not known; and the units.</param>
+    public static CheckResult Check(FlapPlace flap, MountedShape mounted, SurfaceFinding finding, (IReadOnlyList<PanelProfile> Profiles, PrintUnits Units) told)
     {
-        var (sleeve, name) = (flap.Parts.Sleeve!, Say.Of($"bend of the rod of the {flap.Name}"));
+        var name = Say.Of($"bend of the rod of the {flap.Name}");
         if (finding.Surface is not { } surface)
         {
             return AlongBend.Unknown(CheckCodes.MountRod, name, finding);
         }
 
-        var radius = flap.IsEnd ? OverArc(flap, surface) : OverRidges(flap, mounted, profiles);
+        var radius = flap.IsEnd ? OverArc(flap, surface) : OverRidges(flap, mounted, told.Profiles);
         return radius is not { } sharpest
             ? new(CheckCodes.MountRod, name, Verdict.Pass, Measured.Nothing, Say.Of(Source), Say.Of("It is straight there."))
-            : Judged(name, flap, sleeve, sharpest);
+            : Judged(name, flap, told.Units, sharpest);
     }
 
     /// <summary>How hard each end of a rod presses when it is bent.</summary>
@@ -49,8 +49,12 @@ internal static class RodBend
         return Force.FromNewtons(3 * Stiffness.Pascals * area / (radius.Meters * length.Meters));
     }
 
-    private static CheckResult Judged(string name, FlapPlace flap, SleeveSpec sleeve, Length radius)
+    /// <summary>How far the ends of a straight rod stand off a bend that its middle touches: L²/8R.</summary>
+    private static Length Rise(Length radius, Length length) => length * (length / radius / 8);
+
+    private static CheckResult Judged(string name, FlapPlace flap, PrintUnits units, Length radius)
     {
+        var sleeve = flap.Parts.Sleeve!;
         var measured = Measured.AtLeast(radius, sleeve.LeastRadius);
         return new(
             CheckCodes.MountRod,
@@ -59,7 +63,7 @@ internal static class RodBend
             measured,
             Say.Of(Source),
             measured.Holds
-                ? Say.Of($"A rod of glass fibre springs back: each end presses up with about {QuantityWords.Of(EndForce(sleeve.Rod, radius, flap.Run))}. A rod of metal takes a set.")
+                ? Say.Of($"Laid straight on the top its ends stand about {LengthText.Of(Rise(radius, flap.Run), units)} off. A rod of glass fibre is bent down to it and springs back: each end presses up with about {QuantityWords.Of(EndForce(sleeve.Rod, radius, flap.Run))}. A rod of metal takes a set.")
                 : Say.Of("The rod would break or stay bent: take a thinner one (mount.sleeve.rod), or one that is sold for such a bend (mount.sleeve.bend_radius)."));
     }
 

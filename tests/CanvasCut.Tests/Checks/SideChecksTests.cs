@@ -77,7 +77,8 @@ public sealed class SideChecksTests
 
     /// <summary>
     /// The plain top's arc has R = 1750²/720 + 45 = 4298.5 mm; a rod of 9.525 may be bent to 952.5. By hand: I = π 9.525⁴/64 =
-    /// 404.0 mm⁴, so each end presses with 3 x 40000 x 404.0 / (4298.5 x 1049.2) = 10.751 N.
+    /// 404.0 mm⁴, so each end presses with 3 x 40000 x 404.0 / (4298.5 x 1049.2) = 10.751 N. Straight, they
+    /// stand 1049.2² / (8 x 4298.5) = 32.0 mm off.
     /// </summary>
     [Fact]
     public void The_rod_is_held_against_the_arc()
@@ -88,6 +89,7 @@ public sealed class SideChecksTests
         Assert.Equal(4298.5, check.Measured.Value!.Value.Millimeters, 0.5);
         Assert.Equal(952.5, check.Measured.Limit!.Value.Millimeters, 1e-6);
         Assert.Contains(" 10.8 N ", check.Advice, StringComparison.Ordinal);
+        Assert.Contains(" 32 mm ", check.Advice, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -144,6 +146,21 @@ public sealed class SideChecksTests
         var check = Assert.Single(ChecksOf(SampleJobs.Plain.HeldAtSides(MountKind.Zipper, null) with { Top = top, Carrier = SampleJobs.Carrier with { Position = new(SampleJobs.Mm(800), SampleJobs.Mm(0)) } }), check => check is { Code: CheckCodes.ClosingMatch, Subject: "halves of the port zipper" });
 
         Assert.Equal(0.271, check.Measured.Value!.Value.Millimeters, 0.001);
+    }
+
+    /// <summary>
+    /// Along a side the rod bends over the ridge beside the panel of 550: it rises 275 x 100/740 = 37.16 over 2 x 272.48 = 544.96,
+    /// and a beam loaded in the middle has R = 544.96² / (12 x 37.16) = 666 there, 1.5015e-3 of curvature. The panel's weight, 29.4 Pa on
+    /// 3 GPa x 2.5³/12 mm, adds 7.53e-9 x 272.48² / 8 = 0.0699e-3 over the middle support of two spans: 1 / 1.5714e-3 = 636.
+    /// </summary>
+    [Fact]
+    public void A_rod_at_a_side_is_held_against_the_ridge()
+    {
+        var top = SampleJobs.Top(1600, 1800, [At(60, 0), At(800, 100), At(1540, 0)]);
+        var check = Of(SampleJobs.Plain.HeldAtSides(MountKind.Sleeve, null) with { Top = top, Carrier = SampleJobs.Carrier with { Position = new(SampleJobs.Mm(800), SampleJobs.Mm(0)) } }, CheckCodes.MountRod);
+
+        Assert.Equal(636, check.Measured.Value!.Value.Millimeters, 8.0);
+        Assert.Equal(Verdict.Fail, check.Verdict);
     }
 
     private static Bow At(double station, double height) =>
