@@ -84,9 +84,11 @@ public sealed class ElasticStripTests
     /// <summary>Every set of contacts is tried, each solved with Roark's influence coefficients; the one that pushes everywhere and clears everything is the answer.</summary>
     [Fact]
     public void The_contacts_are_those_of_an_exhaustive_search_by_another_formula() =>
-        Gen.Select(Gen.Double[-30, 30].Array[5], Gen.Double[0, 2e-8]).Sample((heights, weight) =>
+        Gen.Select(Gen.Int[-3000, 3000].Array[5], Gen.Int[0, 200]).Sample((hundredths, tenths) =>
         {
-            var rests = heights.Select((height, i) => new StripRest(300 * (i + 1), height)).ToImmutableArray();
+            // In hundredths and a part of one that differs: a rest within round-off of the strip may be called touched or not.
+            var weight = tenths * 1e-10;
+            var rests = hundredths.Select((height, i) => new StripRest(300 * (i + 1), (height / 100.0) + (0.0017 * Math.Sqrt(i + 2)))).ToImmutableArray();
             var strip = ElasticStrip.Over(1800, rests, weight);
             var (set, pushes) = InfluenceBeam.Search(1800, rests, weight);
 
