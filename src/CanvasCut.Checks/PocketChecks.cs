@@ -115,18 +115,18 @@ internal static class PocketChecks
 
     private static CheckResult BoxCover(MountedShape mounted)
     {
-        var Subject = Say.Of("junction box and what lies over the panel");
+        var subject = Say.Of("junction box and what lies over the panel");
         if (mounted.JunctionBox is not { } box)
         {
             return new(
-                CheckCodes.BoxCover, Subject, Verdict.NotChecked, Measured.Nothing, Practice, Say.Of("The place of the junction box is not given: add panel.junction_box."));
+                CheckCodes.BoxCover, subject, Verdict.NotChecked, Measured.Nothing, Practice, Say.Of("The place of the junction box is not given: add panel.junction_box."));
         }
 
         var covers = mounted.Fastened.Pockets.Select(pocket => pocket.Outline)
             .Concat(mounted.Fastened.Strips.Select(strip => Outline.Of(strip.Finished)));
         var distance = covers.Min(cover => Witness.DistanceMm(cover, Outline.Of(box)));
         return CheckResult.Judged(
-            (CheckCodes.BoxCover, Subject),
+            (CheckCodes.BoxCover, subject),
             Measured.AtLeast(Length.FromMillimeters(distance), BoxRoom),
             Verdict.Fail,
             Practice,

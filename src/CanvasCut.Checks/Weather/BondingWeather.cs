@@ -19,10 +19,10 @@ public static class BondingWeather
 
     private static CheckResult Surface(BondingDay day, BondingLimits limits)
     {
-        var Subject = Say.Of("surface to be bonded");
+        var subject = Say.Of("surface to be bonded");
         if (day.Surface is not { } surface)
         {
-            return Missing(CheckCodes.BondingSurface, Subject, Window, "bonding.surface");
+            return Missing(CheckCodes.BondingSurface, subject, Window, "bonding.surface");
         }
 
         var isHot = surface > limits.MostSurface;
@@ -30,32 +30,32 @@ public static class BondingWeather
         var advice = isHot ? Say.Of("Too hot: the adhesive grabs before it lies right and slides while hot. Work in the shade, or early.")
             : surface < limits.HardStop ? Say.Of($"Do not bond: far too cold, the adhesive is stiff and does not wet the surface. {BondedCold}")
             : Say.Of($"Do not bond yet: too cold. Warm the place, the panel and the carrier first. {BondedCold}");
-        return CheckResult.Judged((CheckCodes.BondingSurface, Subject), measured, Verdict.Caution, Window, advice);
+        return CheckResult.Judged((CheckCodes.BondingSurface, subject), measured, Verdict.Caution, Window, advice);
     }
 
     private static CheckResult Dew(BondingDay day, BondingLimits limits)
     {
-        var Subject = Say.Of("surface above the dew point");
-        var Source = Say.Of("bonding.dew_margin; Magnus formula, WMO-No. 8");
+        var subject = Say.Of("surface above the dew point");
+        var source = Say.Of("bonding.dew_margin; Magnus formula, WMO-No. 8");
         string[] missing = [.. Names((day.Air is null, "bonding.air"), (day.Humidity is null, "bonding.humidity"), (day.Surface is null, "bonding.surface"))];
         return missing.Length > 0
-            ? Missing(CheckCodes.BondingDew, Subject, Source, missing)
+            ? Missing(CheckCodes.BondingDew, subject, source, missing)
             : CheckResult.Judged(
-                (CheckCodes.BondingDew, Subject),
+                (CheckCodes.BondingDew, subject),
                 Measured.AtLeast(MarginOf(day.Air!.Value, day.Humidity!.Value, day.Surface!.Value), limits.DewMargin),
                 Verdict.Caution,
-                Source,
+                source,
                 Say.Of("Do not bond: moisture that you cannot see lies on the surface, or soon will. Wait until it is warmer or drier, or warm the surface."));
     }
 
     private static CheckResult Clear(BondingDay day, BondingLimits limits)
     {
-        var Subject = Say.Of("dry and mild hours after bonding");
+        var subject = Say.Of("dry and mild hours after bonding");
         const string Source = "work.cure";
         return day.Clear is not { } clear
-            ? Missing(CheckCodes.BondingClear, Subject, Source, "bonding.clear_hours")
+            ? Missing(CheckCodes.BondingClear, subject, Source, "bonding.clear_hours")
             : CheckResult.Judged(
-                (CheckCodes.BondingClear, Subject),
+                (CheckCodes.BondingClear, subject),
                 Measured.AtLeast(clear, limits.Cure),
                 Verdict.Caution,
                 Source,

@@ -34,9 +34,9 @@ internal static class SlopeChecks
     {
         var lowest = Corner.All.MinBy(corner => Math.Round(surface.PointAt(Plan.PlaceOf(corner.Of(mounted.CarrierBox))).Z, 3))!;
         var gap = Say.Of($"The carrier's lowest corner is the {lowest} one: leave 5 to 10 mm open at the tip of its pocket, or set an eyelet there.");
-        var Seen = Say.Of("the carrier's line midway, from forward to aft; geometry");
+        var seen = Say.Of("the carrier's line midway, from forward to aft; geometry");
         return WaterTrough.Under(surface, mounted.CarrierBox) is { } trough
-            ? new(CheckCodes.SlopeDrain, Say.Of("where water goes"), Verdict.Caution, Measured.AtMost(trough.Depth, Length.Zero), Seen, Say.Of($"Water gathers across the panel at station {LengthText.Of(trough.At.Station, units)} and leaves only at the sides: take up the sag or raise the bow, and set a drain beside the cells at both ends of that line. {gap}"))
-            : new(CheckCodes.SlopeDrain, Say.Of("where water goes"), Verdict.Pass, Measured.Nothing, Seen, Say.Of($"It runs off over the edges. {gap}"));
+            ? new(CheckCodes.SlopeDrain, Say.Of("where water goes"), Verdict.Caution, Measured.AtMost(trough.Depth, Length.Zero), seen, Say.Of($"Water gathers across the panel at station {LengthText.Of(trough.At.Station, units)} and leaves only at the sides: take up the sag or raise the bow, and set a drain beside the cells at both ends of that line. {gap}"))
+            : new(CheckCodes.SlopeDrain, Say.Of("where water goes"), Verdict.Pass, Measured.Nothing, seen, Say.Of($"It runs off over the edges. {gap}"));
     }
 }

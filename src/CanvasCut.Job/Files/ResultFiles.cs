@@ -58,20 +58,20 @@ public static class ResultFiles
     /// <summary>What is looked at.</summary>
     private static IEnumerable<FilePlan> Pictures(ReportContent content, SheetContext context, Sheet? shape)
     {
-        var SamePicture = Say.Of("the same as a picture");
+        var samePicture = Say.Of("the same as a picture");
         Sheet Placement() => PlacementSheet.Of(content.Patterns, context);
         Sheet CutPlan() => CutPlanSheet.Of(content.Plan, context);
         return
         [
             FilePlan.Svg("placement.svg", Say.Of("the top from above, with the marks"), Placement),
-            FilePlan.Png("placement.png", SamePicture, Placement),
+            FilePlan.Png("placement.png", samePicture, Placement),
             .. shape is null ? ImmutableArray<FilePlan>.Empty :
             [
                 FilePlan.Svg($"{ShapeName}.svg", Say.Of("the top in space, with tubes and carrier"), () => shape),
-                FilePlan.Png($"{ShapeName}.png", SamePicture, () => shape),
+                FilePlan.Png($"{ShapeName}.png", samePicture, () => shape),
             ],
             FilePlan.Svg("cut-plan.svg", Say.Of("the pieces on the roll"), CutPlan),
-            FilePlan.Png("cut-plan.png", SamePicture, CutPlan),
+            FilePlan.Png("cut-plan.png", samePicture, CutPlan),
         ];
     }
 

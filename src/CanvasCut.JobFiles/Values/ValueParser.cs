@@ -70,11 +70,11 @@ internal static class ValueParser
     /// <summary>A date of TOML, or the same in quotes.</summary>
     private static object? DateOf(Located value)
     {
-        var Example = Say.Of("a date as year, month and day, such as 2027-04-01");
+        var example = Say.Of("a date as year, month and day, such as 2027-04-01");
         return value.Node is TomlScalar { Value: DateOnly date } ? date
-            : TextOf(value, Example) is not string text ? null
+            : TextOf(value, example) is not string text ? null
             : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var read) ? read
-            : value.Report(ProblemCode.NotQuantity, Say.Of($"\"{text}\" is not a day that there is; write {Example}."));
+            : value.Report(ProblemCode.NotQuantity, Say.Of($"\"{text}\" is not a day that there is; write {example}."));
     }
 
     private static object? TextOf(Located value, string what) => (value.Node as TomlScalar)?.Value switch

@@ -26,11 +26,13 @@ public sealed partial class AccentedTests
 
         foreach (var file in files.Where(file => !IsPicture(file.Name) && file.Name != "templates.pdf"))
         {
-            Assert.Equal([], UnspokenWords.In(TextOf(file, folder), WrittenFor(example)).Select(word => $"{file.Name}: {word}"));
+            // The list of what to buy ends with the ids of pieces, and the carrier's is a plain word.
+            var written = WrittenFor(example).Append(file.Name == "order.csv" ? "\"carrier\"" : string.Empty).ToArray();
+            Assert.Equal([], UnspokenWords.InResults(TextOf(file, folder), written).Select(word => $"{file.Name}: {word}"));
         }
 
         // The templates are cut into pages, and so are words; where the page's edge parts one of the user's, its parts are no words.
-        var templates = UnspokenWords.In(TextOf(files.Single(file => file.Name == "templates.pdf"), folder), WrittenFor(example)).ToList();
+        var templates = UnspokenWords.InResults(TextOf(files.Single(file => file.Name == "templates.pdf"), folder), WrittenFor(example)).ToList();
         var known = WrittenFor(example).Append("CanvasCut").ToList();
         Assert.Equal([], templates.Where(word => !known.Any(text => text.Contains(word, StringComparison.Ordinal))));
     }

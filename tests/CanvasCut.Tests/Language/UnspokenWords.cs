@@ -27,13 +27,33 @@ internal static partial class UnspokenWords
         ],
         StringComparer.Ordinal);
 
-    /// <summary>The words with a plain vowel that are neither names nor out of the job's quotes, each once.</summary>
+    /// <summary>What a result may hold of the job files' words: what can be written as a value, never the name of a field by itself.</summary>
+    private static readonly HashSet<string> OfValues = new(
+        [
+            .. Words(Names),
+            .. JobFields.All.Where(field => !field.Name.Contains('.', StringComparison.Ordinal)).Select(field => field.Name),
+            .. JobFields.All.SelectMany(field => field.Words),
+            .. JobFields.All.SelectMany(field => Words(field.Default?.Text ?? string.Empty)),
+            .. Words(Repository.Read("src/CanvasCut.JobFiles/Supplies/materials.toml").Split('\n').Where(line => line.StartsWith('['))),
+        ],
+        StringComparer.Ordinal);
+
+    /// <summary>The words with a plain vowel that are neither names nor written by the user, each once.</summary>
     /// <param name="text">What was printed.</param>
     /// <param name="jobs">The job file and what else the user wrote.</param>
-    public static IEnumerable<string> In(string text, params string[] jobs)
+    public static IEnumerable<string> In(string text, params string[] jobs) =>
+        In(text, OfAllJobs, jobs.SelectMany(job => job.Split('\n')).Where(line => !line.StartsWith('#')).SelectMany(Words));
+
+    /// <summary>The same for a file of the results, where fields are told by their whole names and only what is in quotes is the user's.</summary>
+    /// <param name="text">What was printed.</param>
+    /// <param name="jobs">The job file and what else the user wrote.</param>
+    public static IEnumerable<string> InResults(string text, params string[] jobs) =>
+        In(text, OfValues, jobs.SelectMany(job => Quoted().Matches(job)).SelectMany(match => Words(match.Value)));
+
+    private static IEnumerable<string> In(string text, HashSet<string> ofJobs, IEnumerable<string> written)
     {
-        var own = jobs.SelectMany(job => job.Split('\n')).Where(line => !line.StartsWith('#')).SelectMany(Words).ToHashSet(StringComparer.Ordinal);
-        bool IsKnown(string word) => !PlainVowel().IsMatch(word) || Accented().IsMatch(word) || IsFileOrId().IsMatch(word) || OfAllJobs.Contains(word) || own.Contains(word);
+        var own = written.ToHashSet(StringComparer.Ordinal);
+        bool IsKnown(string word) => !PlainVowel().IsMatch(word) || Accented().IsMatch(word) || IsFileOrId().IsMatch(word) || ofJobs.Contains(word) || own.Contains(word);
         return Word().Matches(text)
             .Select(match => match.Value.Trim(Joints))
             .Where(word => !IsKnown(word) && word.Split(Joints).Any(part => part.Length > 1 && !IsKnown(part)))
@@ -51,6 +71,9 @@ internal static partial class UnspokenWords
 
     [GeneratedRegex(@"[\p{L}][\p{L}\p{N}_.\-/\[\]]*")]
     private static partial Regex Word();
+
+    [GeneratedRegex("\"[^\"]*\"")]
+    private static partial Regex Quoted();
 
     [GeneratedRegex("[aeiouyAEIOUY]")]
     private static partial Regex PlainVowel();
