@@ -40,10 +40,14 @@ public sealed class PanelProfile
         (_surface, _job, _offsetMm) = (surface, job, offsetMm);
         _stations = (-mounted.PanelBox.Top, -mounted.PanelBox.Bottom);
         _frame = FrameOf(surface, _stations, offsetMm);
-        var tubes = job.Top.Bows.Index().Where(each => IsUnder(each.Item)).Select(each => (each.Index, Top: RestAt(each.Item.Station.Millimeters, 0))).ToList();
-        ImmutableArray<StripRest> rests = [.. tubes.Select(tube => tube.Top).Concat(ClothRests()).OrderBy(rest => rest.AtMm)];
+        var lengthMm = LengthMm;
+
+        // Where the cloth stands so steep that a place of it is no longer beside the line between the held edges, it carries nothing.
+        bool IsBeside(StripRest rest) => rest.AtMm > 0 && rest.AtMm < lengthMm;
+        var tubes = job.Top.Bows.Index().Where(each => IsUnder(each.Item)).Select(each => (each.Index, Top: RestAt(each.Item.Station.Millimeters, 0))).Where(tube => IsBeside(tube.Top)).ToList();
+        ImmutableArray<StripRest> rests = [.. tubes.Select(tube => tube.Top).Concat(ClothRests().Where(IsBeside)).DistinctBy(rest => rest.AtMm).OrderBy(rest => rest.AtMm)];
         var weight = BendLimit.IsAllowedAlong(job, mounted.Panel.LongSide) ? PanelStiffness.WeightPerMm3(job) : 0;
-        Strip = ElasticStrip.Over(LengthMm, rests, weight);
+        Strip = ElasticStrip.Over(lengthMm, rests, weight);
         Tubes = [.. tubes.Select(tube => UnderOf(tube.Index, tube.Top, rests.IndexOf(tube.Top)))];
     }
 

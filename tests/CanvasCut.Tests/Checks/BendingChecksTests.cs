@@ -63,6 +63,21 @@ public sealed class BendingChecksTests
         Assert.True(profile.Strip.Sharpest.RadiusMm > 8 / (8 * 100 / Math.Pow(400, 4) * 550 * 550));
     }
 
+    /// <summary>
+    /// A fall of 195 in 200 and then a rise of 795 in 840: the third bow lies behind the panel's forward edge, seen along the line
+    /// between its edges, at (39, -171)·(0.66, 0.75) = -102. Such a top was never sewn, but it is worked out.
+    /// </summary>
+    [Fact]
+    public void A_bow_behind_the_panels_edge_carries_nothing()
+    {
+        var job = Plain with { Top = Top(1600, 1800, [BowWith(60, 0), BowWith(500, 400), BowWith(700, 205), BowWith(1540, 1000)]) };
+        var profile = PanelProfile.Of(job, MountedOf(job), TopSurface.Of(job.Top).Surface!)[1];
+
+        Assert.Equal(-102, profile.ClothAt(700).AtMm, 3.0);
+        Assert.Empty(profile.Tubes);
+        Assert.NotEmpty(ResultsOf(job));
+    }
+
     /// <summary>30 degrees over 1050 mm is 2005 mm, 248 degrees 243 mm, 150 degrees 401 mm: R = length/angle, by hand.</summary>
     [Theory]
     [InlineData(30, 2005)]
