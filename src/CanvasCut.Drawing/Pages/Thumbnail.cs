@@ -7,6 +7,7 @@ namespace CanvasCut.Drawing.Pages;
 /// <summary>A small picture of a piece with the pages it is printed on.</summary>
 internal static class Thumbnail
 {
+    private const double DotMm = 0.05;
     private const double TitleHeightMm = 2.4;
 
     private const double LineMm = 4;
@@ -95,7 +96,9 @@ internal static class Thumbnail
         foreach (var stroke in cuts.Count > 0 ? cuts : strokes)
         {
             var line = new Stroke(LineRole.Mark, [.. stroke.Points.Select(onMap)], stroke.IsClosed);
-            if (stroke.IsClosed)
+            // Beside a very large piece a very small one shrinks to a dot, which has no inside to be grey.
+            var extent = Box.Holding(line.Points);
+            if (stroke.IsClosed && Math.Min(extent.WidthMm, extent.HeightMm) > DotMm)
             {
                 yield return new Tint(new(line.Points), Darkness);
             }

@@ -52,18 +52,44 @@ public sealed partial class AnyJobTests
         },
         iter: 150);
 
-    [Fact]
-    public void Any_job_that_is_worked_out_is_drawn() => AnyText.Sample(
-        text =>
+    /// <summary>As wild as the others, but the same jobs every time: drawing takes long, so there are only a few.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(5)]
+    [InlineData(6)]
+    [InlineData(7)]
+    [InlineData(8)]
+    [InlineData(9)]
+    [InlineData(10)]
+    [InlineData(11)]
+    [InlineData(12)]
+    public void Any_job_that_is_worked_out_is_drawn(int seed)
+    {
+        var outcome = WildTexts(seed).Select(text => JobOutcome.Of(text, "job.toml", readings: null, JobFiles.Sample.Beside("patterns/priced-own-materials")).Value).First(found => found is not null)!;
+        var files = ResultFiles.Of(outcome);
+
+        Assert.Equal(files.Length, files.Select(file => file.Name).Distinct().Count());
+        Assert.All(files, file => Assert.False(file.Bytes.IsEmpty, file.Name));
+    }
+
+    /// <summary>Job files without end, most of which are read.</summary>
+    private static IEnumerable<string> WildTexts(int seed)
+    {
+        var step = (ulong)seed;
+        int Next(int below)
         {
-            if (JobOutcome.Of(text, "job.toml", readings: null, JobFiles.Sample.Beside("patterns/priced-own-materials")).Value is { } outcome)
-            {
-                var files = ResultFiles.Of(outcome);
-                Assert.Equal(files.Length, files.Select(file => file.Name).Distinct().Count());
-                Assert.All(files, file => Assert.False(file.Bytes.IsEmpty, file.Name));
-            }
-        },
-        iter: 12);
+            step = (step * 6364136223846793005) + 1442695040888963407;
+            return (int)((step >> 33) % (ulong)below);
+        }
+
+        while (true)
+        {
+            yield return TextOf(Next(Bases.Length), [.. Enumerable.Range(0, 80).Select(_ => Factors[Next(Factors.Length)])], Wishes[Next(Wishes.Length)], Wishes[Next(Wishes.Length)]);
+        }
+    }
 
     private static string TextOf(int index, double[] factors, string wish, string otherWish)
     {
