@@ -17,7 +17,6 @@ internal static class MountChecks
     /// <summary>More than this is not got off in a minute or two before a squall; chosen for this program.</summary>
     private const int MostActions = 20;
 
-    private static string Practice => Say.Of("common practice, no source");
 
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
     {
@@ -56,7 +55,7 @@ internal static class MountChecks
                 (CheckCodes.MountRoom, Say.Of($"{flap.Name}, rim to rim")),
                 Measured.AtLeast(row.Pitch - spec.Diameter, ToolRoom),
                 Verdict.Fail,
-                Practice,
+                LimitSource.Practice,
                 Say.Of($"No tool sets fasteners so close: make {table}.pitch larger."));
             yield return Reach(mounted, flap, spec);
         }
@@ -67,7 +66,7 @@ internal static class MountChecks
             (CheckCodes.MountEdge, Say.Of($"{flap.Name} and the flap's edge")),
             Measured.AtLeast((width - held) / 2, LeastEdge),
             Verdict.Fail,
-            Practice,
+            LimitSource.Practice,
             Say.Of($"It would hang over the flap's edge or tear out of it: make {table}.width larger."));
     }
 
@@ -82,7 +81,7 @@ internal static class MountChecks
             (CheckCodes.MountReach, Say.Of($"{flap.Name} and pockets")),
             Measured.AtLeast(Length.FromMillimeters(nearest), MountedFastenings.SeamClearance),
             Verdict.Fail,
-            Practice,
+            LimitSource.Practice,
             Say.Of($"The pocket covers a fastener: make mount.{Words.Table(flap.Kind)}.end_distance larger, shorten pocket.leg, or set pocket.over_zipper = false."));
     }
 

@@ -16,7 +16,6 @@ internal static class PocketChecks
     public static readonly Length BoxRoom = Length.FromMillimeters(10);
 
     private static string ShadeSource => Say.Of("limits.shade_gap (rule of thumb, editable)");
-    private static string Practice => Say.Of("common practice, no source");
 
     /// <summary>Pockets, strips and the junction box.</summary>
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted) =>
@@ -41,7 +40,7 @@ internal static class PocketChecks
             (CheckCodes.PocketHold, Say.Of($"{subject}'s hold")),
             Measured.AtLeast(pocket.Covers, HoldingCover),
             Verdict.Caution,
-            Practice,
+            LimitSource.Practice,
             Say.Of("It covers little of the carrier's edges; a wider border or dead border would let it hold more."));
         yield return CheckResult.Judged(
             (CheckCodes.PocketMouth, Say.Of($"{subject}'s mouth hem")),
@@ -94,7 +93,7 @@ internal static class PocketChecks
                 (CheckCodes.PocketRoom, Say.Of($"{pockets[one].Corner} pocket and {pockets[other].Corner} pocket")),
                 Measured.AtLeast(Length.FromMillimeters(distance), MountedFastenings.SeamClearance),
                 Verdict.Fail,
-                Practice,
+                LimitSource.Practice,
                 Say.Of("The pockets meet: shorten pocket.leg."));
         }
     }
@@ -119,7 +118,7 @@ internal static class PocketChecks
         if (mounted.JunctionBox is not { } box)
         {
             return new(
-                CheckCodes.BoxCover, subject, Verdict.NotChecked, Measured.Nothing, Practice, Say.Of("The place of the junction box is not given: add panel.junction_box."));
+                CheckCodes.BoxCover, subject, Verdict.NotChecked, Measured.Nothing, LimitSource.Practice, Say.Of("The place of the junction box is not given: add panel.junction_box."));
         }
 
         var covers = mounted.Fastened.Pockets.Select(pocket => pocket.Outline)
@@ -129,7 +128,7 @@ internal static class PocketChecks
             (CheckCodes.BoxCover, subject),
             Measured.AtLeast(Length.FromMillimeters(distance), BoxRoom),
             Verdict.Fail,
-            Practice,
+            LimitSource.Practice,
             Say.Of("A pocket or strip would press on the box: turn the panel or shorten what lies over it."));
     }
 }

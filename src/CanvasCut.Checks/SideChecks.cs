@@ -17,6 +17,6 @@ internal static class SideChecks
             Say.Of($"{side.Name} over bow {bow.Index + 1}"),
             Verdict.Caution,
             Measured.Nothing,
-            Say.Of("common practice, no source"),
+            LimitSource.Practice,
             Say.Of("It passes over the tube and is worn there from below: sew the chafe patch under it first, and look at this place in every six-month check."));
 }

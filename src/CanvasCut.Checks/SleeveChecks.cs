@@ -15,18 +15,14 @@ internal static class SleeveChecks
     /// <summary>Two plies of a lug, which lie between the rod and the neighbour's opening.</summary>
     private static readonly Length TwoPlies = CarrierPath.ClothThickness * 2;
 
-    private static readonly string Practice = Say.Later("common practice, no source");
-
     public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
-        var (mounted, finding) = (patterns.Mounted, patterns.Surface);
-        var profiles = finding.Surface is { } known ? PanelProfile.Of(patterns.Job, mounted, known) : [];
-        foreach (var flap in mounted.Fastened.Flaps.Where(flap => flap.Kind == MountKind.Sleeve))
+        foreach (var flap in patterns.Mounted.Fastened.Flaps.Where(flap => flap.Kind == MountKind.Sleeve))
         {
-            yield return Reach(mounted, flap);
+            yield return Reach(patterns.Mounted, flap);
             yield return Lug(flap);
             yield return Opening(flap, flap.Parts.Sleeve!);
-            yield return RodBend.Check(flap, mounted, finding, (profiles, patterns.Job.Units));
+            yield return RodBend.Check(flap, patterns);
         }
     }
 
@@ -39,7 +35,7 @@ internal static class SleeveChecks
             (CheckCodes.MountReach, Say.Of($"rod of the {flap.Name} and pockets")),
             Measured.AtLeast(Length.FromMillimeters(nearest), MountedFastenings.SeamClearance),
             Verdict.Fail,
-            Say.Of(Practice),
+            LimitSource.Practice,
             Say.Of("The rod's end lies under a pocket, whose seam bars its way out: set pocket.over_zipper = false and make mount.setback larger, or shorten pocket.leg."));
     }
 
@@ -47,7 +43,7 @@ internal static class SleeveChecks
         (CheckCodes.MountRoom, Say.Of($"{flap.Name}, length of a lug")),
         Measured.AtLeast(flap.Lugs!.Lug, LeastLug),
         Verdict.Fail,
-        Say.Of(Practice),
+        LimitSource.Practice,
         Say.Of("So short a lug tears out: make mount.sleeve.segment larger or mount.sleeve.gap smaller."));
 
     /// <summary>Between the far end of an opening and the neighbour's lug, which lies round the rod.</summary>

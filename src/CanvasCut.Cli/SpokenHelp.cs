@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
-using System.Globalization;
 using CanvasCut.Language;
 
 namespace CanvasCut.Cli;
@@ -27,7 +26,12 @@ internal sealed class SpokenHelp(HelpAction help) : SynchronousCommandLineAction
         var output = parseResult.InvocationConfiguration.Output;
         using var written = new StringWriter { NewLine = output.NewLine };
         parseResult.InvocationConfiguration.Output = written;
-        var code = InEnglish(() => help.Invoke(parseResult));
+        int code;
+        using (Languages.Speak(Languages.English))
+        {
+            code = help.Invoke(parseResult);
+        }
+
         parseResult.InvocationConfiguration.Output = output;
         output.Write(Headings().Aggregate(written.ToString(), (text, heading) => text.Replace(heading.Written, heading.Spoken, StringComparison.Ordinal)));
         return code;
@@ -40,18 +44,4 @@ internal sealed class SpokenHelp(HelpAction help) : SynchronousCommandLineAction
         ("Options:\n", Say.Of("Options:") + "\n"), ("Commands:\n", Say.Of("Commands:") + "\n"),
         ("[command]", Say.Of("[command]")), ("[options]", Say.Of("[options]")), ("[default: ", Say.Of("[usual: ")),
     ];
-
-    private static int InEnglish(Func<int> action)
-    {
-        var spoken = CultureInfo.CurrentUICulture;
-        CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
-        try
-        {
-            return action();
-        }
-        finally
-        {
-            CultureInfo.CurrentUICulture = spoken;
-        }
-    }
 }

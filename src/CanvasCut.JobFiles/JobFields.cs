@@ -19,8 +19,8 @@ public sealed record JobFieldDefault(string Text, string Imperial, string Source
 /// <summary>The fields that <see cref="JobFile"/> knows.</summary>
 public static class JobFields
 {
-    /// <summary>Every field in the order of docs/job-file.md.</summary>
-    public static ImmutableArray<JobField> All { get; } = [.. KnownFields.All.Select(Shown)];
+    /// <summary>Every field in the order of docs/job-file.md, in the language of the moment.</summary>
+    public static ImmutableArray<JobField> All => [.. KnownFields.All.Select(Shown)];
 
     private static JobField Shown(Field field) => new(
         field.Name,

@@ -5,15 +5,15 @@ namespace CanvasCut.JobFiles;
 /// <summary>The fields of a grade in a materials file, for docs/ordering.md to be held against.</summary>
 public static class SupplyFields
 {
-    /// <summary>Every field, named as in <c>cloth.thickness</c>, kind by kind.</summary>
-    public static ImmutableArray<JobField> All { get; } =
+    /// <summary>Every field, named as in <c>cloth.thickness</c>, kind by kind, in the language of the moment.</summary>
+    public static ImmutableArray<JobField> All =>
     [
-        .. MaterialFields.OfKind.SelectMany(kind => kind.Value.Select(field => new JobField(
-            $"{kind.Key}.{field.Name}",
-            field.Presence == Presence.Required,
+        .. MaterialFields.OfKind.SelectMany(kind => kind.Value.Select(each => new JobField(
+            $"{kind.Key}.{each.Name}",
+            each.Presence == Presence.Required,
             null,
-            field.Range.IsLimited ? field.Range.ToString() : string.Empty,
-            [.. field.Words]))),
+            each.Range.IsLimited ? each.Range.ToString() : string.Empty,
+            [.. each.Words]))),
     ];
 
     /// <summary>The ids of the grades that the program knows.</summary>

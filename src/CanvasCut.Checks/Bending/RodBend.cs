@@ -18,25 +18,23 @@ internal static class RodBend
     /// <summary>The stiffness of glass fibre in polyester, drawn as a rod; from memory.</summary>
     private static readonly Pressure Stiffness = Pressure.FromGigapascals(40);
 
-    private static readonly string Source = Say.Later("mount.sleeve.bend_radius; without it 100 times the rod's diameter, half a per cent of strain: from memory");
+    private static string Source => Say.Of("mount.sleeve.bend_radius; without it 100 times the rod's diameter, half a per cent of strain: from memory");
 
     /// <summary>The check of one sleeve.</summary>
     /// <param name="flap">The sleeve.</param>
-    /// <param name="mounted">What is mounted.</param>
-    /// <param name="finding">The top's surface.</param>
-    /// <param name="told">The panel's port edge, its middle and its starboard edge from the side, none when the surface is not known; and the units.</param>
-    public static CheckResult Check(FlapPlace flap, MountedShape mounted, SurfaceFinding finding, (IReadOnlyList<PanelProfile> Profiles, PrintUnits Units) told)
+    /// <param name="patterns">The job's patterns.</param>
+    public static CheckResult Check(FlapPlace flap, PatternSet patterns)
     {
         var name = Say.Of($"bend of the rod of the {flap.Name}");
-        if (finding.Surface is not { } surface)
+        if (patterns.Surface.Surface is not { } surface)
         {
-            return AlongBend.Unknown(CheckCodes.MountRod, name, finding);
+            return AlongBend.Unknown(CheckCodes.MountRod, name, patterns.Surface);
         }
 
-        var radius = flap.IsEnd ? OverArc(flap, surface) : OverRidges(flap, mounted, told.Profiles);
+        var radius = flap.IsEnd ? OverArc(flap, surface) : OverRidges(flap, patterns, surface);
         return radius is not { } sharpest
-            ? new(CheckCodes.MountRod, name, Verdict.Pass, Measured.Nothing, Say.Of(Source), Say.Of("It is straight there."))
-            : Judged(name, flap, told.Units, sharpest);
+            ? new(CheckCodes.MountRod, name, Verdict.Pass, Measured.Nothing, Source, Say.Of("It is straight there."))
+            : Judged(name, flap, patterns.Job.Units, sharpest);
     }
 
     /// <summary>How hard each end of a rod presses when it is bent.</summary>
@@ -61,7 +59,7 @@ internal static class RodBend
             name,
             measured.Holds ? Verdict.Pass : Verdict.Fail,
             measured,
-            Say.Of(Source),
+            Source,
             measured.Holds
                 ? Say.Of($"Laid straight on the top its ends stand about {LengthText.Of(Rise(radius, flap.Run), units)} off. A rod of glass fibre is bent down to it and springs back: each end presses up with about {QuantityWords.Of(EndForce(sleeve.Rod, radius, flap.Run))}. A rod of metal takes a set.")
                 : Say.Of("The rod would break or stay bent: take a thinner one (mount.sleeve.rod), or one that is sold for such a bend (mount.sleeve.bend_radius)."));
@@ -77,9 +75,14 @@ internal static class RodBend
     }
 
     /// <summary>The rod lies beside the panel's edge and bends over the same ridges.</summary>
-    private static Length? OverRidges(FlapPlace flap, MountedShape mounted, IReadOnlyList<PanelProfile> profiles)
+    private static Length? OverRidges(FlapPlace flap, PatternSet patterns, TopSurface surface)
     {
-        var profile = flap.Side == Side.Port ? profiles[0] : profiles[^1];
-        return mounted.LiesOn(flap.Band) ? BendLimit.RadiusOf(profile.Strip.Sharpest.RadiusMm) : null;
+        if (!patterns.Mounted.LiesOn(flap.Band))
+        {
+            return null;
+        }
+
+        var profiles = PanelProfile.Of(patterns.Job, patterns.Mounted, surface);
+        return BendLimit.RadiusOf((flap.Side == Side.Port ? profiles[0] : profiles[^1]).Strip.Sharpest.RadiusMm);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -45,7 +46,7 @@ internal static class HardParts
     {
         // Each seam is drawn on both of its widths.
         var seams = RowsOf(patterns.CarrierPieces, patterns)
-            .Where(row => row.Text == RollSplit.SeamText)
+            .Where(row => row.Kind == RowKind.Felled)
             .Select(row => Box.Holding([row.From, row.To]))
             .GroupBy(box => (Math.Round(box.Center.X), Math.Round(box.Center.Y)))
             .Select(alike => alike.First());
@@ -66,10 +67,10 @@ internal static class HardParts
             .Select(rows => new HardPart(CheckCodes.Stitch, Say.Of($"rows along the carrier's {rows.Key} edge"), [.. rows.Select(row => (row.From, row.To))]));
     }
 
-    private static string EdgeOf((Point From, Point To, string Text) row, Box carrier)
+    private static string EdgeOf((Point From, Point To, RowKind? Kind) row, Box carrier)
     {
         var (isLevel, middle) = (row.From.Y == row.To.Y, row.From.Toward(row.To, 0.5));
-        return isLevel ? middle.Y > carrier.Center.Y ? Say.Of("forward") : Say.Of("aft") : middle.X > carrier.Center.X ? Say.Of("starboard") : Say.Of("port");
+        return Words.Of(isLevel ? middle.Y > carrier.Center.Y ? Side.Forward : Side.Aft : middle.X > carrier.Center.X ? Side.Starboard : Side.Port);
     }
 
     /// <summary>The rows of what is sewn to the top or the carrier besides.</summary>
@@ -110,14 +111,14 @@ internal static class HardParts
     }
 
     /// <summary>The rows of the carrier on the top, shrunk to their nominal size.</summary>
-    private static IEnumerable<(Point From, Point To, string Text)> RowsOf(IEnumerable<PatternPiece> pieces, PatternSet patterns)
+    private static IEnumerable<(Point From, Point To, RowKind? Kind)> RowsOf(IEnumerable<PatternPiece> pieces, PatternSet patterns)
     {
         var (nominal, sewn) = (patterns.Mounted.CarrierBox, patterns.WholeCarrier.Shape.Finished.Bounds);
         Point OnTop(Point point) => nominal.Center + new Step(point.X * nominal.WidthMm / sewn.WidthMm, point.Y * nominal.HeightMm / sewn.HeightMm);
         return pieces
             .SelectMany(piece => piece.Lines)
             .Where(line => line.Kind == PieceLineKind.Stitch)
-            .SelectMany(line => Stretches(line).Select(row => (OnTop(row.From), OnTop(row.To), line.Text)));
+            .SelectMany(line => Stretches(line).Select(row => (OnTop(row.From), OnTop(row.To), line.Use?.Kind)));
     }
 
     private static IEnumerable<(Point From, Point To)> Stretches(PieceLine line) => line.Points.Zip(line.Points.Skip(1));

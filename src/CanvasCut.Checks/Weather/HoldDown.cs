@@ -77,6 +77,9 @@ public sealed class HoldDown
     public ForcePerLength EdgeLoadAt(Speed wind, EdgePlace edge) =>
         ForcePerLength.FromNewtonsPerMeter(UpliftAt(wind).Newtons * EdgeShare.Of(edge, _mounted) / edge.Run.Meters * Factors.Edge.DecimalFractions);
 
+    /// <summary>The edge with the greatest load, the same at every wind.</summary>
+    public EdgePlace WorstEdge => _mounted.Fastened.Edges.MaxBy(edge => EdgeLoadAt(Wanted, edge).NewtonsPerMeter)!;
+
     /// <summary>The load on a pocket at a wind, when the zipper beside it has come open.</summary>
     public Force PocketLoadAt(Speed wind) => UpliftAt(wind) / 4 * Factors.Edge.DecimalFractions;
 
@@ -124,15 +127,11 @@ public sealed class HoldDown
         PocketLoadAt(Wanted),
         Force.FromNewtons(SeamHolds.NewtonsPerMeter * 2 * PocketEnd.Meters / Factors.Safety.DecimalFractions));
 
-    private WindHold Seam()
-    {
-        var worst = _mounted.Fastened.Edges.MaxBy(edge => EdgeLoadAt(Wanted, edge).NewtonsPerMeter)!;
-        return Line(
-            CheckCodes.WindSeam,
-            Say.Of($"one row of stitches along {AnEdge}"),
-            EdgeLoadAt(Wanted, worst),
-            SeamHolds / Factors.Safety.DecimalFractions);
-    }
+    private WindHold Seam() => Line(
+        CheckCodes.WindSeam,
+        Say.Of($"one row of stitches along {AnEdge}"),
+        EdgeLoadAt(Wanted, WorstEdge),
+        SeamHolds / Factors.Safety.DecimalFractions);
 
     private WindHold Bond()
     {

@@ -66,7 +66,7 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
     private PieceLine SeamLine(Seam seam, Outline cut)
     {
         var (from, to) = cut.Chord(_axis.Before(seam.At)) ?? throw new InvalidOperationException("A seam lies on its width.");
-        return PieceLine.Straight(PieceLineKind.Stitch, from, to, RollSplit.SeamText);
+        return PieceLine.Row(from, to, new(RowKind.Felled, AfterFolds: 0)) with { Text = RollSplit.SeamText };
     }
 
     private string SeamNote(Seam? before, Seam? after)

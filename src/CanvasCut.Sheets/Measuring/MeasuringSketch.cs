@@ -19,7 +19,7 @@ internal static class MeasuringSketch
     private const double RightMm = 64;
 
     /// <summary>The figures, their lower left corner at the origin.</summary>
-    public static ImmutableArray<Figure> Figures { get; } = [.. Plan(), .. Section()];
+    public static ImmutableArray<Figure> Figures => [.. Plan(), .. Section()];
 
     private static IEnumerable<Figure> Plan()
     {

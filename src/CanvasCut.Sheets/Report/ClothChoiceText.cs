@@ -69,7 +69,7 @@ public static class ClothChoiceText
                 1 => Say.Of("a felled seam in the carrier, a ridge under the panel"),
                 _ => Say.Of($"{seams} felled seams in the carrier, ridges under the panel"),
             },
-            .. choice.Joined.Where(kind => seams == 0 || kind != Say.Within(Say.Of("Carrier"))).Select(kind => Say.Of($"a seam in the {kind}")),
+            .. choice.Joined.Select(kind => Say.Of($"a seam in the {kind}")),
             choice.HasAwkwardSeam ? Say.Of("no place for a seam is clear of zipper ends, pockets, box and cable") : string.Empty,
             choice.Across.IsEmpty ? string.Empty : Say.Of($"the grain runs the other way in: {string.Join(", ", choice.Across)}"),
             choice.EndForEnd.IsEmpty ? string.Empty : Say.Of($"end for end: {string.Join(", ", choice.EndForEnd)}; not for cloth with an up and a down"),

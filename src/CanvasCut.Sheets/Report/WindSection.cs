@@ -23,7 +23,7 @@ internal static class WindSection
         flow.Text(Say.Of($"Uplift is {factors.Coefficient.DecimalFractions:0.##} times the dynamic pressure on the whole carrier (EN 1991-1-4, table 7.6, canopies; a top on a boat is no building, so this is the size of it and no more). {Shared(content.Patterns.Mounted.Fastened, factors.Edge)} Speeds are those of gusts. Flutter is not reckoned: cloth that shakes breaks stitches and cells at loads far below these."));
         var column = (flow.WidthMm - 62) / 3;
         var table = new Table([new(Say.Of("Gust"), 40), new(Say.Of("Force"), 22), new(Say.Of("Lifts the carrier"), column), new(areZippers ? Say.Of("Worst stretch of a zipper") : Say.Of("Worst stretch of an edge"), column), new(areZippers ? Say.Of("A pocket, zipper open") : Say.Of("A pocket, edge open"), column)]);
-        flow.Rows(table, Knots.Select(knots => Row(hold, content, Speed.FromKnots(knots))));
+        flow.Rows(table, Knots.Select(knots => Row(hold, Speed.FromKnots(knots))));
         flow.Text(string.Empty);
         flow.Text(Say.Of("The parts hold to gusts of: ") + string.Join("; ", hold.Holds.Select(part => $"{part.Subject} {Most(part.HoldsTo)}")) + Say.Of(". New parts: sun and salt halve thread in a few years."));
     }
@@ -34,18 +34,14 @@ internal static class WindSection
             ? Say.Of($"Each edge that is held bears the part of the carrier that lies nearest to it, and the worst-placed stretch bears {edge.DecimalFractions:0.##} times its share; a pocket bears its part when the edge beside it has come open.")
             : Say.Of($"What holds the two edges shares it, and the worst-placed stretch bears {edge.DecimalFractions:0.##} times its share; a pocket bears its part when the edge beside it has come open.");
 
-    private static ImmutableArray<string> Row(HoldDown hold, ReportContent content, Speed gust)
-    {
-        var worst = content.Patterns.Mounted.Fastened.Edges.MaxBy(edge => hold.EdgeLoadAt(gust, edge).NewtonsPerMeter)!;
-        return
-        [
-            QuantityWords.Of(gust),
-            $"{Wind.Beaufort(gust)}",
-            QuantityWords.Of(hold.UpliftAt(gust)),
-            QuantityWords.Of(hold.EdgeLoadAt(gust, worst)),
-            QuantityWords.Of(hold.PocketLoadAt(gust)),
-        ];
-    }
+    private static ImmutableArray<string> Row(HoldDown hold, Speed gust) =>
+    [
+        QuantityWords.Of(gust),
+        $"{Wind.Beaufort(gust)}",
+        QuantityWords.Of(hold.UpliftAt(gust)),
+        QuantityWords.Of(hold.EdgeLoadAt(gust, hold.WorstEdge)),
+        QuantityWords.Of(hold.PocketLoadAt(gust)),
+    ];
 
     /// <summary>A wind that no boat carries a top in is told as such.</summary>
     private static string Most(Speed speed) => speed.Knots > 64 ? Say.Of("more than 64 kn") : FormattableString.Invariant($"{speed.Knots:0} kn");

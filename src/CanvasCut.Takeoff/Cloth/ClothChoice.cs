@@ -28,8 +28,8 @@ public sealed record ClothChoice(PatternSet Patterns, CutPlan Plan, ClothCost? C
     /// <summary>The kinds of piece that lie across, with warp and fill exchanged.</summary>
     public ImmutableArray<string> Across => KindsOf(Plan.Placed.Where(placed => placed.Quarters % 2 == 1).Select(placed => placed.Piece));
 
-    /// <summary>The kinds of piece that are joined of widths.</summary>
-    public ImmutableArray<string> Joined => KindsOf(Patterns.Pieces.Where(piece => piece.Lines.Any(line => line.Text == RollSplit.SeamText)));
+    /// <summary>The kinds of piece besides the carrier that are joined of widths.</summary>
+    public ImmutableArray<string> Joined => KindsOf(Patterns.Pieces.Except(Patterns.CarrierPieces).Where(piece => piece.Lines.Any(line => line.Use?.Kind == RowKind.Felled)));
 
     /// <summary>Whether a seam could not be kept clear of what it should.</summary>
     public bool HasAwkwardSeam => Patterns.Pieces.Any(piece => piece.Notes.Contains(RollSplit.NotClearText));

@@ -79,6 +79,9 @@ internal sealed class WorkSubject
     /// <summary>All that is sewn to the top, what lies lowest first.</summary>
     public ImmutableArray<TopPart> TopParts { get; }
 
+    /// <summary>Whether zippers hold the forward and the aft edge, and nothing the sides.</summary>
+    public bool HasZippersOnly => Patterns.Mounted.Fastened.HasEndZippersOnly;
+
     /// <summary>The piece of a flap.</summary>
     public WholePiece FlapOf(FlapPlace flap) => Flaps.Single(piece => piece.Id.EndsWith(Words.Id(flap.Side), StringComparison.Ordinal));
 

@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using CanvasCut.Geometry;
 using CanvasCut.Job;
 using CanvasCut.JobFiles;
+using CanvasCut.Tests.Measuring;
 
 namespace CanvasCut.Tests.Job;
 
@@ -78,16 +79,11 @@ public sealed partial class AnyJobTests
     /// <summary>Job files without end, most of which are read.</summary>
     private static IEnumerable<string> WildTexts(int seed)
     {
-        var step = (ulong)seed;
-        int Next(int below)
-        {
-            step = (step * 6364136223846793005) + 1442695040888963407;
-            return (int)((step >> 33) % (ulong)below);
-        }
-
+        var dice = new SimulationDice((ulong)seed);
+        T One<T>(IReadOnlyList<T> of) => of[dice.Below(of.Count)];
         while (true)
         {
-            yield return TextOf(Next(Bases.Length), [.. Enumerable.Range(0, 80).Select(_ => Factors[Next(Factors.Length)])], Wishes[Next(Wishes.Length)], Wishes[Next(Wishes.Length)]);
+            yield return TextOf(dice.Below(Bases.Length), [.. Enumerable.Range(0, 80).Select(_ => One(Factors))], One(Wishes), One(Wishes));
         }
     }
 

@@ -2,9 +2,12 @@ using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
 using CanvasCut.Cli;
+using CanvasCut.Drawing;
+using CanvasCut.Drawing.Pages;
 using CanvasCut.Job;
 using CanvasCut.JobFiles;
 using CanvasCut.Language;
+using CanvasCut.Sheets;
 using CanvasCut.Tests.Job;
 using CanvasCut.Tests.JobFiles;
 
@@ -98,6 +101,17 @@ public sealed partial class AccentedTests
         });
     }
 
+    /// <summary>What is made once for the whole run has no words in it: whichever language came first would stay.</summary>
+    [Fact]
+    public void Nothing_keeps_the_language_in_which_it_was_first_asked_for()
+    {
+        var (fields, grades, sheet) = (JobFields.All, SupplyFields.All, WordsOfMeasuringSheet());
+        using var speech = Languages.Speak(Languages.Accented);
+
+        Assert.All(JobFields.All.Concat(SupplyFields.All).Zip(fields.Concat(grades)).Where(pair => pair.Second.Usual.Length > 0), pair => Assert.NotEqual(pair.Second.Usual, pair.First.Usual));
+        Assert.DoesNotContain(WordsOfMeasuringSheet(), text => sheet.Contains(text) && UnspokenWords.In(text).Any());
+    }
+
     [Fact]
     public void The_starter_is_a_job_in_every_language()
     {
@@ -107,6 +121,9 @@ public sealed partial class AccentedTests
         Assert.NotEqual(english, Starter.Text);
         Assert.Equal(Fields(english), Fields(Starter.Text));
     }
+
+    private static List<string> WordsOfMeasuringSheet() =>
+        [.. MeasuringSheet.Of(PaperSize.A4, string.Empty).Figures.OfType<Lettering>().Select(lettering => lettering.Text)];
 
     private static IEnumerable<string> Fields(string starter) => starter.Split('\n').Where(line => !line.StartsWith("# ", StringComparison.Ordinal));
 

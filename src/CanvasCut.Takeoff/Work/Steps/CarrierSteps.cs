@@ -10,7 +10,8 @@ namespace CanvasCut.Takeoff;
 /// <summary>All sewing on the carrier; it is over before the panel is bonded.</summary>
 internal static class CarrierSteps
 {
-    private static string Layers => Say.Of("Turn the wheel by hand over the corners: many layers break needles. Keep fingers from the foot and wear glasses.");
+    /// <summary>The caution of a needle at many layers.</summary>
+    public static string Layers => Say.Of("Turn the wheel by hand over the corners: many layers break needles. Keep fingers from the foot and wear glasses.");
 
     public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
     [
@@ -101,7 +102,7 @@ internal static class CarrierSteps
             .Taking(WorkTimes.RoundedUp(WorkTimes.SetUp + Duration.FromMinutes(5 * caps.Widths.Sum(piece => piece.Title.Quantity))))
             .With(Say.Of("machine or needle and palm"))
             .Until(Say.Of("No raw end shows; the slider runs from end to end."))
-            .Minding(IsTurned(subject) ? string.Empty : Say.Of("A hot knife burns, and its fumes are bad: gloves, and work in the open."))
+            .Minding(IsTurned(subject) ? string.Empty : SleeveSteps.HotKnife)
             .Seen(WorkPicture.Of(caps.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
 
     private static bool IsTurned(WorkSubject subject) => subject.Patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero;

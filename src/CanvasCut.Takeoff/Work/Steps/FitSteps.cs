@@ -22,8 +22,6 @@ internal static class FitSteps
         yield return Look(subject);
     }
 
-    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.HasEndZippersOnly;
-
     /// <summary>As in "zip forward, then aft".</summary>
     private static string Closing(WorkSubject subject)
     {
@@ -37,7 +35,7 @@ internal static class FitSteps
     }
 
     private static WorkStep Fit(WorkSubject subject) =>
-        Step(new("fit", WorkStage.Fit, WorkKind.Hand, Say.Of("Fit the carrier"), Say.Of($"Slide the corners into their pockets, {Closing(subject)}; lay the strip over the {(HasZippersOnly(subject) ? Say.Of("zipper") : Say.Of("edge"))}. Take it off and put it on again once.")))
+        Step(new("fit", WorkStage.Fit, WorkKind.Hand, Say.Of("Fit the carrier"), Say.Of($"Slide the corners into their pockets, {Closing(subject)}; lay the strip over the {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}. Take it off and put it on again once.")))
             .Using(BondSteps.Result(subject), WorkParts.StretchedTop)
             .Making(WorkParts.Fitted)
             .Needing(WorkAccess.TopStretched)
@@ -47,7 +45,7 @@ internal static class FitSteps
             .When(Say.Of("In a calm."))
             .Until(subject.Edges.Length > 2
                 ? Say.Of("All edges close by hand; no cell is covered; the box presses on nothing; the corners sit in their pockets.")
-                : Say.Of($"Both {(HasZippersOnly(subject) ? Say.Of("zippers") : Say.Of("edges"))} close by hand; no cell is covered; the box presses on nothing; the corners sit in their pockets."))
+                : Say.Of($"Both {(subject.HasZippersOnly ? Say.Of("zippers") : Say.Of("edges"))} close by hand; no cell is covered; the box presses on nothing; the corners sit in their pockets."))
             .Minding(Say.Of("Work at height. The panel is a sail: in any wind two people hold it."))
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.PanelBox), .. subject.TopParts.Select(part => part.Outline)]));
 
@@ -75,7 +73,7 @@ internal static class FitSteps
             .Seen(WorkPicture.OnTop(Outline.Of(subject.Patterns.Mounted.CellBox)));
 
     private static WorkStep Look(WorkSubject subject) =>
-        Step(new("look-again", WorkStage.Fit, WorkKind.Look, Say.Of("Look at it after a day"), Say.Of($"Look at seams, {(HasZippersOnly(subject) ? Say.Of("zippers") : Say.Of("edges"))}, pockets and the bond; then as care.pdf says, first after the first strong wind.")))
+        Step(new("look-again", WorkStage.Fit, WorkKind.Look, Say.Of("Look at it after a day"), Say.Of($"Look at seams, {(subject.HasZippersOnly ? Say.Of("zippers") : Say.Of("edges"))}, pockets and the bond; then as care.pdf says, first after the first strong wind.")))
             .Using(WorkParts.Tested)
             .Making(WorkParts.Done)
             .Taking(Duration.FromMinutes(10))

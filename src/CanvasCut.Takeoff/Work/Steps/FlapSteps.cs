@@ -12,6 +12,9 @@ internal static class FlapSteps
 {
     private static string Hammer => Say.Of("A setting tool is struck hard: wear glasses, mind your fingers, and work on something that does not spring.");
 
+    /// <summary>How a flap is made of its strip.</summary>
+    public static string HowToFold => Say.Of("Turn all raw edges in, fold the flap in half and close its ends.");
+
     /// <summary>The flap made ready, sewn to the carrier, and its fasteners set; all before the bond.</summary>
     public static IEnumerable<WorkStep> OnCarrier(WorkSubject subject, FlapPlace flap)
     {
@@ -70,7 +73,7 @@ internal static class FlapSteps
                 {
                     MountKind.HookAndLoop => Say.Of("Turn all raw edges in, fold the flap in half and close its ends. Then sew the hook tape on its underside, hooks outward, both edges and both ends."),
                     MountKind.Sleeve => SleeveSteps.HowToFold,
-                    _ => Say.Of("Turn all raw edges in, fold the flap in half and close its ends."),
+                    _ => HowToFold,
                 }))
             .On(piece.Widths)
             .Using(piece.Flat)
@@ -95,7 +98,7 @@ internal static class FlapSteps
             .Taking(WorkTimes.Sewing(flap.Run * subject.Job.Workshop.Sewing.Rows))
             .With(Say.Of("machine, basting tape 1/4 in (6 mm)"))
             .Until(Say.Of($"The flap stands {subject.Text(flap.AsEnd.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge all along, within {subject.Text(2)}."))
-            .Minding(Say.Of("Turn the wheel by hand over the corners: many layers break needles. Keep fingers from the foot and wear glasses."))
+            .Minding(CarrierSteps.Layers)
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(Centred(subject, flap).Flap)));
 
     private static WorkStep Set(WorkSubject subject, FlapPlace flap)
@@ -125,6 +128,7 @@ internal static class FlapSteps
         return centres.Select(centre => Outline.Of(Box.Around(centre, rim, rim)));
     }
 
-    private static FlapPlace Centred(WorkSubject subject, FlapPlace flap) =>
+    /// <summary>The flap as it lies on the carrier's own piece.</summary>
+    public static FlapPlace Centred(WorkSubject subject, FlapPlace flap) =>
         CarrierSteps.Centred(subject).Fastened.Flaps.Single(each => each.Side == flap.Side);
 }

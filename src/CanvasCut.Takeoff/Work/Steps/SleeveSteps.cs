@@ -28,7 +28,7 @@ internal static class SleeveSteps
     /// <summary>Cuts the rod and tries it through the carrier's sleeve.</summary>
     public static WorkStep CutRod(WorkSubject subject, FlapPlace flap)
     {
-        var (centred, units) = (CarrierSteps.Centred(subject).Fastened.Flaps.Single(each => each.Side == flap.Side), subject.Job.Units);
+        var (centred, units) = (FlapSteps.Centred(subject, flap), subject.Job.Units);
         var length = LengthText.Of(RodOrder.LengthOf(flap), units);
         return Step(new(
                 $"rod-{Words.Id(flap.Side)}",

@@ -25,7 +25,7 @@ internal static class TopPieceSteps
 
     private static (string Name, string Do) HowTo(WorkSubject subject, WholePiece piece) => KindOf(subject, piece) switch
     {
-        MountKind.Lacing => (Say.Of("Fold and close"), Say.Of("Turn all raw edges in, fold the flap in half and close its ends.")),
+        MountKind.Lacing => (Say.Of("Fold and close"), FlapSteps.HowToFold),
         MountKind.Sleeve => (Say.Of("Fold and close"), SleeveSteps.HowToFold),
         _ => (Say.Of("Turn the edges under"), Say.Of("Turn all edges under and tape or press them.")),
     };

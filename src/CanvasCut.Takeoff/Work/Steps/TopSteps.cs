@@ -25,7 +25,7 @@ internal static class TopSteps
     private static WorkStep TapeDown(WorkSubject subject)
     {
         var laid = subject.IsBondFirst ? string.Empty : Say.Of(" Lay the panel on it, loose, while you do so.");
-        var (name, what) = HasZippersOnly(subject) ? (Say.Of("Tape the zippers to the top"), Say.Of("the halves")) : (Say.Of("Tape the carrier to the top"), Say.Of("its edges, and what is sewn to the top beside them,"));
+        var (name, what) = subject.HasZippersOnly ? (Say.Of("Tape the zippers to the top"), Say.Of("the halves")) : (Say.Of("Tape the carrier to the top"), Say.Of("its edges, and what is sewn to the top beside them,"));
         return Step(new("tape-to-top", WorkStage.Mark, WorkKind.Mark, name, Say.Of($"{MountText.TapeDown(subject.Patterns.Mounted.Fastened)} Lay the carrier on the stretched top at its marks, smooth it from the middle, and tape {what} down, both ends first.{laid}")))
             .Using(subject.IsBondFirst ? [BondSteps.Result(subject)] : subject.CarrierSides)
             .Making(Taped(subject))
@@ -39,15 +39,13 @@ internal static class TopSteps
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Edges.Select(edge => Outline.Of(edge.Band))]));
     }
 
-    private static bool HasZippersOnly(WorkSubject subject) => subject.Patterns.Mounted.Fastened.HasEndZippersOnly;
-
-    private static string Taped(WorkSubject subject) => HasZippersOnly(subject) ? WorkParts.TapedZippers : WorkParts.TapedCarrier;
+    private static string Taped(WorkSubject subject) => subject.HasZippersOnly ? WorkParts.TapedZippers : WorkParts.TapedCarrier;
 
     /// <summary>As in "Then unzip the carrier."; what was taped to the top stays there.</summary>
-    private static string TakenOff(WorkSubject subject) => HasZippersOnly(subject) ? Say.Of("Then unzip the carrier.") : Say.Of("Then open what is closed and take the carrier off.");
+    private static string TakenOff(WorkSubject subject) => subject.HasZippersOnly ? Say.Of("Then unzip the carrier.") : Say.Of("Then open what is closed and take the carrier off.");
 
     private static WorkStep Mark(WorkSubject subject) =>
-        Step(new("mark-pockets", WorkStage.Mark, WorkKind.Mark, Say.Of("Mark pockets, strip and patches with the carrier in place"), Say.Of($"Put each pocket over its corner with the carrier in it, and the strip over its {(HasZippersOnly(subject) ? Say.Of("zipper") : Say.Of("edge"))}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)} {TakenOff(subject)}")))
+        Step(new("mark-pockets", WorkStage.Mark, WorkKind.Mark, Say.Of("Mark pockets, strip and patches with the carrier in place"), Say.Of($"Put each pocket over its corner with the carrier in it, and the strip over its {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)} {TakenOff(subject)}")))
             .On(subject.TopPieces.SelectMany(piece => piece.Widths))
             .Using([Taped(subject), .. subject.TopPieces.Select(piece => WorkParts.Ready(piece.Id))])
             .Making(WorkParts.MarkedTop)
@@ -59,7 +57,7 @@ internal static class TopSteps
             .Seen(WorkPicture.OnTop(subject.TopParts.Where(part => part.Piece is not null).Select(part => part.Outline)));
 
     private static WorkStep TakeOff(WorkSubject subject) =>
-        Step(new("take-top-off", WorkStage.Mark, WorkKind.Hand, Say.Of("Take the top off its frame"), HasZippersOnly(subject) ? Say.Of("Secure the tubes, then take the top off with the zipper halves taped to it.") : Say.Of("Secure the tubes, then take the top off with whatever is taped to it.")))
+        Step(new("take-top-off", WorkStage.Mark, WorkKind.Hand, Say.Of("Take the top off its frame"), subject.HasZippersOnly ? Say.Of("Secure the tubes, then take the top off with the zipper halves taped to it.") : Say.Of("Secure the tubes, then take the top off with whatever is taped to it.")))
             .Using(WorkParts.MarkedTop)
             .Making(WorkParts.LooseTop)
             .Opening(WorkAccess.TopUnderNeedle)
@@ -67,7 +65,7 @@ internal static class TopSteps
             .Taking(Duration.FromMinutes(30))
             .With(Say.Of("a helper"))
             .When(Say.Of("In a calm."))
-            .Until(HasZippersOnly(subject) ? Say.Of("All marks are still to be seen; the taped halves have not moved.") : Say.Of("All marks are still to be seen; nothing that is taped has moved."))
+            .Until(subject.HasZippersOnly ? Say.Of("All marks are still to be seen; the taped halves have not moved.") : Say.Of("All marks are still to be seen; nothing that is taped has moved."))
             .Minding(Say.Of("A frame without its top can fold: tie it up. ") + Height)
             .Seen(WorkPicture.OnTop(Outline.Of(Plan.Of(subject.Job.Top))));
 
@@ -93,7 +91,7 @@ internal static class TopSteps
         TopLayer.Chafe => Say.Of("Sew the patch to the underside, all round, before anything is sewn over it."),
         TopLayer.Zipper => Say.Of("Sew the taped half, all rows, from end to end, ticks on their marks; the halves end level."),
         TopLayer.Pocket => Say.Of("Sew both legs, all rows; the mouth stays open. Leave 5 to 10 mm (1/4 to 3/8 in) open at the lowest corner to drain."),
-        _ => Say.Of($"Sew the turned edge, all rows; the strip falls over the closed {(HasZippersOnly(subject) ? Say.Of("zipper") : Say.Of("edge"))}."),
+        _ => Say.Of($"Sew the turned edge, all rows; the strip falls over the closed {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}."),
     };
 
     private static string HowToSew(FlapPlace flap) => flap.Kind switch
@@ -113,7 +111,7 @@ internal static class TopSteps
             .Taking(Duration.FromMinutes(40))
             .With(Say.Of("a helper, seam sealer"))
             .When(Say.Of("In a calm."))
-            .Until(Say.Of($"The top is as tight as before; the {(HasZippersOnly(subject) ? Say.Of("zippers'") : Say.Of("fastenings'"))} diagonals are equal within {subject.Text(5)}."))
+            .Until(Say.Of($"The top is as tight as before; the {(subject.HasZippersOnly ? Say.Of("zippers'") : Say.Of("fastenings'"))} diagonals are equal within {subject.Text(5)}."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop([Outline.Of(Plan.Of(subject.Job.Top)), .. subject.TopParts.Select(part => part.Outline)]));
 }

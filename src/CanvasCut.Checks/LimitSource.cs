@@ -1,0 +1,10 @@
+using CanvasCut.Language;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Where limits come from that are no field of the job and stand in no publication.</summary>
+internal static class LimitSource
+{
+    /// <summary>What the trade does, without a source.</summary>
+    public static string Practice => Say.Of("common practice, no source");
+}
