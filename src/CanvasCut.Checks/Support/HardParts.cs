@@ -19,6 +19,7 @@ internal static class HardParts
     public static IEnumerable<HardPart> Of(PatternSet patterns) =>
     [
         .. Seams(patterns),
+        .. SeamsOnTop(patterns),
         .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.SupportZipper, Say.Of($"{Words.Of(zipper.Side)} zipper's teeth"), HardPart.LinesOf(Teeth(zipper, patterns)))),
         .. CarrierRows(patterns),
         .. TopRows(patterns),
@@ -53,9 +54,7 @@ internal static class HardParts
         return seams.Select((box, i) => new HardPart(
             CheckCodes.SupportSeam,
             Say.Of($"carrier's felled seam {i + 1}"),
-            HardPart.LinesOf(box.WidthMm > box.HeightMm
-                ? box with { Bottom = box.Bottom - SeamHalfMm, Top = box.Top + SeamHalfMm }
-                : box with { Left = box.Left - SeamHalfMm, Right = box.Right + SeamHalfMm })));
+            HardPart.LinesOf(Ridge(box))));
     }
 
     /// <summary>The carrier's hems and the rows that hold the zippers, by the edge they lie at.</summary>
@@ -88,13 +87,42 @@ internal static class HardParts
         }
     }
 
+    /// <summary>What is cut besides the carrier, a split piece in its widths.</summary>
+    private static IEnumerable<PatternPiece> Besides(PatternSet patterns) => patterns.TopPieces.Concat(patterns.NotionPieces);
+
+    /// <summary>The felled seams of what was split for the roll, where they lie when all is folded.</summary>
+    private static IEnumerable<HardPart> SeamsOnTop(PatternSet patterns)
+    {
+        foreach (var (whole, at) in SewnOn(patterns))
+        {
+            var step = at - new Point(0, 0);
+            ImmutableArray<(Point, Point)> seams =
+            [
+                .. Besides(patterns).Where(piece => piece.Origin?.Title == whole.Title)
+                    .SelectMany(piece => piece.Lines)
+                    .Where(line => line.Use?.Kind == RowKind.Felled)
+                    .SelectMany(line => whole.Shape.Finished.Inside(line.Points))
+                    .SelectMany(part => HardPart.LinesOf(Ridge(Box.Holding(part)).MovedBy(step))),
+            ];
+            if (seams.Length > 0)
+            {
+                yield return new(CheckCodes.SupportSeam, Say.Of($"felled seams of the {Say.Within(whole.Title.Name)}"), seams);
+            }
+        }
+    }
+
+    /// <summary>A felled seam as wide as it is, round its line.</summary>
+    private static Box Ridge(Box line) => line.WidthMm > line.HeightMm
+        ? line with { Bottom = line.Bottom - SeamHalfMm, Top = line.Top + SeamHalfMm }
+        : line with { Left = line.Left - SeamHalfMm, Right = line.Right + SeamHalfMm };
+
     /// <summary>Whether a row lies where it is drawn when all is folded; what is folded over comes to lie on the rest.</summary>
     private static bool LiesThere(PieceLine row, PatternPiece piece) =>
         piece.Shape.Finished.Bounds.Grown(1).Holds(Box.Holding([row.Points[0].Toward(row.Points[^1], 0.5)]));
 
     private static IEnumerable<(PatternPiece Piece, Point At)> SewnOn(PatternSet patterns)
     {
-        var (mounted, pieces) = (patterns.Mounted, patterns.TopPieces.Concat(patterns.NotionPieces).ToDictionary(piece => piece.Title.Id, StringComparer.Ordinal));
+        var (mounted, pieces) = (patterns.Mounted, Besides(patterns).Select(piece => piece.Whole).DistinctBy(piece => piece.Title.Id).ToDictionary(piece => piece.Title.Id, StringComparer.Ordinal));
         IEnumerable<(string Id, Point At)> places =
         [
             .. mounted.Fastened.Flaps.SelectMany(flap => new[]

@@ -96,7 +96,7 @@ public sealed class HoldDown
     private IEnumerable<WindHold> Ends() => ZipperHold.End(Strength.Zipper) is not { } end ? [] : _mounted.Fastened.Zippers.Select(zipper => Single(
         CheckCodes.WindZipperEnd,
         Say.Of($"{Words.Of(zipper.Side)} zipper's end"),
-        Force.FromNewtons(EdgeLoadAt(Wanted, zipper).NewtonsPerMeter * (zipper.Choice.Setback + ZipperHold.Jaw).Meters),
+        Force.FromNewtons(EdgeLoadAt(Wanted, zipper).NewtonsPerMeter * (_mounted.Fastened.FreeEnd(zipper) + ZipperHold.Jaw).Meters),
         end / Factors.Safety.DecimalFractions));
 
     private (Measured Load, double PartUsed)? HoldOf(FlapPlace flap) => EdgeHolds.Of(flap, _job, UpliftAt(Wanted) * EdgeShare.Of(flap, _mounted));

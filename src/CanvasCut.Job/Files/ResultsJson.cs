@@ -125,6 +125,8 @@ public static class ResultsJson
         buy_mm = Mm(zipper.Choice.Buy),
         run_mm = Mm(zipper.Choice.Run),
         setback_mm = Mm(zipper.Choice.Setback),
+        starts_at = Words.Id(zipper.StartSide),
+        start_setback_mm = Mm(zipper.Choice.StartSetback),
         ticks_from_middle_mm = zipper.Choice.Ticks.Select(tick => Mm(tick)),
     };
 

@@ -45,6 +45,8 @@ internal static class SewnJson
         reveal_mm = sewn.Fastenings.Zipper.Reveal.Millimeters,
         run_mm = sewn.Zipper.Run.Millimeters,
         setback_mm = sewn.Zipper.Setback.Millimeters,
+        start = Words.Id(sewn.Fastenings.Zipper.Start),
+        start_setback_mm = sewn.Zipper.StartSetback.Millimeters,
         buy_mm = sewn.Zipper.Buy.Millimeters,
     };
 
@@ -64,6 +66,7 @@ internal static class SewnJson
         seam_allowance_mm = strip.SeamAllowance.Millimeters,
         hem = Hem(strip.Hem),
         overhang_mm = strip.Overhang.Millimeters,
+        seam_clearance_mm = strip.SeamClearance?.Millimeters,
     };
 
     private static object Hem(Hem hem) => new { turn_under_mm = hem.TurnUnder.Millimeters, width_mm = hem.Width.Millimeters };

@@ -21,6 +21,7 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
         return piece with
         {
             Title = TitleOf(part),
+            Origin = piece,
             Shape = shape,
             Lines = [.. piece.Lines.SelectMany(line => Kept(line, cutEdges)), .. seams.Select(seam => SeamLine(seam, shape.Cut))],
             Notes = [.. piece.Notes, SeamNote(before, after), .. Warnings(seams)],

@@ -23,7 +23,7 @@ internal static class FlapSeams
                 [.. carrier, .. ids],
                 patterns.WholeCarrier.Lines
                     .Where(line => line.Use is { Kind: RowKind.Mount } use && use.Edge == flap.Side)
-                    .Select(line => line.Points));
+                    .Select(RowLine.Of));
         }
     }
 
@@ -46,7 +46,7 @@ internal static class FlapSeams
         if (flap.Kind == MountKind.HookAndLoop)
         {
             builder.Lay([new(LayerKind.HookAndLoop, Outline.Of(flap.OnTop))]);
-            builder.Sew(SeamKind.Mount, $"{flap.Name}, {what}", ids, FlapPieces.RowsOf(flap).Select(row => ImmutableArray.Create(row.From, row.To)));
+            builder.Sew(SeamKind.Mount, $"{flap.Name}, {what}", ids, FlapPieces.RowsOf(flap).Select(row => new RowLine(0, [row.From, row.To])));
         }
     }
 }

@@ -17,8 +17,8 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
     public void Lay(IEnumerable<SewnLayer> layers) => _layers.AddRange(layers);
 
     /// <summary>Sews rows through all that lies there.</summary>
-    public void Sew(SeamKind kind, string name, ImmutableArray<string> pieces, IEnumerable<ImmutableArray<Point>> rows) =>
-        Add(kind, name, pieces, [.. rows.Select(row => SewnRuns.Of(row, _layers).ToImmutableArray())]);
+    public void Sew(SeamKind kind, string name, ImmutableArray<string> pieces, IEnumerable<RowLine> rows) =>
+        Add(kind, name, pieces, [.. rows.Select(row => row.Through(_layers))]);
 
     /// <summary>Hems a piece by itself, then lays it at its place; its edges are not sewn on yet.</summary>
     /// <param name="piece">The piece as a whole.</param>
@@ -35,7 +35,7 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
             if (own.Count > 0)
             {
                 var folded = SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds.Take(own[0].Use!.AfterFolds))).ToList();
-                Add(kind, name, IdsOf(piece, seams), [.. own.Select(row => SewnRuns.Of(row.Points, folded).ToImmutableArray())]);
+                Add(kind, name, IdsOf(piece, seams), [.. own.Select(row => RowLine.Of(row).Through(folded))]);
             }
         }
 
@@ -51,16 +51,16 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
             SeamKind.Edges,
             Say.Of($"{piece.Title.Name}, edges {onWhat}"),
             IdsOf(piece, FelledBands.SeamsOf(piece, all)),
-            piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => line.Mapped(point => point + step).Points));
+            piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => RowLine.Of(line.Mapped(point => point + step))));
     }
 
     public static ImmutableArray<string> IdsOf(PatternPiece piece, ImmutableArray<double> seams) => seams.IsEmpty
         ? [piece.Title.Id]
         : [.. Enumerable.Range(1, seams.Length + 1).Select(i => $"{piece.Title.Id}-width-{i}")];
 
-    private void Add(SeamKind kind, string name, ImmutableArray<string> pieces, ImmutableArray<ImmutableArray<SewnRun>> rows)
+    private void Add(SeamKind kind, string name, ImmutableArray<string> pieces, ImmutableArray<SewnRow> rows)
     {
-        if (rows.Any(row => !row.IsEmpty))
+        if (rows.Any(row => !row.Runs.IsEmpty))
         {
             _seams.Add(new(kind, name, pieces, 1, rows));
         }

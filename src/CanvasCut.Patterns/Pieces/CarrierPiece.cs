@@ -80,12 +80,17 @@ internal static class CarrierPiece
         return rows == 1 || last <= first ? [first] : Enumerable.Range(0, rows).Select(row => first + ((last - first) * row / (rows - 1)));
     }
 
-    private static IEnumerable<(double X, string Text)> Ticks(ZipperPlace zipper) =>
-    [
-        (zipper.Band.Left, Say.Of("zipper end")),
-        .. zipper.Choice.Ticks.Select(tick => (zipper.Band.Center.X + tick.Millimeters, string.Empty)),
-        (zipper.Band.Right, Say.Of("zipper end")),
-    ];
+    private static IEnumerable<(double X, string Text)> Ticks(ZipperPlace zipper)
+    {
+        var start = zipper.Choice.Kind == ZipperKind.Separating ? Say.Of("zipper starts here: pin") : Say.Of("zipper starts here");
+        var (first, last) = zipper.StartsFirst ? (start, Say.Of("zipper end")) : (Say.Of("zipper end"), start);
+        return
+        [
+            (zipper.Band.Left, first),
+            .. zipper.Choice.Ticks.Select(tick => (zipper.Band.Center.X + tick.Millimeters, string.Empty)),
+            (zipper.Band.Right, last),
+        ];
+    }
 
     private static IEnumerable<PieceLine> PanelMarks(CarrierJob job, MountedShape centred)
     {

@@ -59,6 +59,12 @@ public sealed record PatternPiece(
     /// <summary>The folds in the order in which they are made: what lies outside each is folded over it.</summary>
     public ImmutableArray<HalfPlane> Folds { get; private init; } = [];
 
+    /// <summary>The piece that this one is a width of; null when it is whole. A width lies in the same plane.</summary>
+    public PatternPiece? Origin { get; internal init; }
+
+    /// <summary>The piece as it is when its widths are joined.</summary>
+    public PatternPiece Whole => Origin ?? this;
+
     /// <summary>The same piece with its folds.</summary>
     public PatternPiece FoldedAlong(IEnumerable<HalfPlane> folds) => this with { Folds = [.. folds] };
 

@@ -79,6 +79,10 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         {
             yield return view.Line(LineRole.Mark, zipper.Band);
             yield return view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To);
+            foreach (var figure in ZipperPicture.Start(zipper, view))
+            {
+                yield return figure;
+            }
         }
 
         foreach (var figure in _mounted.Fastened.Flaps.SelectMany(flap => FlapPicture.Of(flap, view)))
@@ -121,6 +125,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         foreach (var zipper in mounted.Zippers)
         {
             yield return (Say.Of($"{Words.Of(zipper.Side)} zipper"), view.Of(zipper.Line.From.Toward(zipper.Line.To, 0.3)));
+            yield return (Say.Of("starts here"), view.Of(zipper.Start));
         }
 
         foreach (var flap in mounted.Flaps)

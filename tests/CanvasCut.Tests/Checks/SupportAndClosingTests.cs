@@ -36,7 +36,7 @@ public sealed class SupportAndClosingTests
         var job = Plain.On(Cloth with { Roll = new(Mm(900), Mm(10), Mm(100)) });
         var checks = ResultsOf(job with { Panel = job.Panel with { Limits = job.Panel.Limits with { AllowsHardPoints = allows } } });
 
-        Assert.Equal(verdict, Assert.Single(checks, check => check.Code == CheckCodes.SupportSeam).Verdict);
+        Assert.Equal(verdict, Single(checks, CheckCodes.SupportSeam, "cells and carrier's felled seam 1").Verdict);
         Assert.DoesNotContain(ResultsOf(Plain), check => check.Code == CheckCodes.SupportSeam);
     }
 

@@ -81,7 +81,7 @@ internal static class CarrierSteps
     {
         var run = LengthText.OfMating(zipper.Choice.Run, subject.Job.Units);
         var how = zipper.Choice.Kind == ZipperKind.Separating
-            ? Say.Of($"Close the zipper, measure it, and trim it at the stop end, never at the pin, to a run of {run}.")
+            ? Say.Of($"Close the zipper, measure it, and trim it at the stop end, never at the pin, to a run of {run}; put a new stop on each half there.")
             : Say.Of($"Cut the length to a run of {run} with {LengthText.Of(ZipperChoice.Tail, subject.Job.Units)} of tail at each end; put on the slider, and a stop at each end of the top's half only: so the carrier's half comes out of the slider.");
         return Step(new($"trim-zipper-{Words.Id(zipper.Side)}", WorkStage.Carrier, WorkKind.Hand, Say.Of($"Trim and tick the {Words.Of(zipper.Side)} zipper"), Say.Of($"{how} Tick both halves in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, subject.Job.Units)} from it.")))
             .Using(WorkParts.Marked(subject.Carrier.Widths[0]))
@@ -105,10 +105,14 @@ internal static class CarrierSteps
             .Minding(IsTurned(subject) ? string.Empty : SleeveSteps.HotKnife)
             .Seen(WorkPicture.Of(caps.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
 
+    private static string Half(ZipperPlace zipper) => zipper.Choice.Kind == ZipperKind.Separating
+        ? Say.Of($"The half with the pin goes on the carrier, the pin at the {zipper.StartName} end, the pull facing up; box and slider are for the top.")
+        : Say.Of($"The half without stops goes on the carrier, the pull facing up; the slider, which closes from the {zipper.StartName} end, is for the top.");
+
     private static bool IsTurned(WorkSubject subject) => subject.Patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero;
 
     private static WorkStep SewZipper(WorkSubject subject, ZipperPlace zipper) =>
-        Step(new($"sew-zipper-{Words.Id(zipper.Side)}-carrier", WorkStage.Carrier, WorkKind.Machine, Say.Of($"Sew the {Words.Of(zipper.Side)} zipper to the carrier"), Say.Of("Tape one half down with the zipper closed, ticks on ticks, from the middle outward; open it and sew all rows from end to end without stretching the tape.")))
+        Step(new($"sew-zipper-{Words.Id(zipper.Side)}-carrier", WorkStage.Carrier, WorkKind.Machine, Say.Of($"Sew the {Words.Of(zipper.Side)} zipper to the carrier"), Say.Of($"{Half(zipper)} Tape it down with the zipper closed, ticks on ticks, from the middle outward; open it and sew all rows from end to end without stretching the tape.")))
             .On(subject.Carrier.Widths)
             .Using(WorkParts.HemmedCarrier, WorkParts.CappedZippers)
             .Making(WorkParts.OnCarrier(zipper))
