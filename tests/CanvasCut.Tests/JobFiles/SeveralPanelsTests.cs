@@ -1,6 +1,5 @@
 using CanvasCut.Design;
 using CanvasCut.JobFiles;
-using UnitsNet;
 
 namespace CanvasCut.Tests.JobFiles;
 
