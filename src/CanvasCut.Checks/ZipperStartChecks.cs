@@ -1,7 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
-using UnitsNet;
 
 namespace CanvasCut.Checks;
 

@@ -125,7 +125,12 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         foreach (var zipper in mounted.Zippers)
         {
             yield return (Say.Of($"{Words.Of(zipper.Side)} zipper"), view.Of(zipper.Line.From.Toward(zipper.Line.To, 0.3)));
-            yield return (Say.Of("starts here"), view.Of(zipper.Start));
+        }
+
+        // The others start at the same side, and bear the same dark box.
+        if (mounted.Zippers is [.., var last])
+        {
+            yield return (Say.Of("zippers start here"), view.Of(last.Start));
         }
 
         foreach (var flap in mounted.Flaps)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
@@ -52,7 +53,7 @@ public sealed class SplitPieceTests
         Assert.All(Patterns(Wide).Pieces, piece => Assert.Same(piece, piece.Whole));
     }
 
-    private static IReadOnlyList<CheckResult> Results(CarrierJob job) => JobChecks.Of(Patterns(job));
+    private static ImmutableArray<CheckResult> Results(CarrierJob job) => JobChecks.Of(Patterns(job));
 
     private static PatternSet Patterns(CarrierJob job) => PatternSet.Of(job, MountedShape.Of(job, LongSide.Athwart).At(new(SampleJobs.Mm(800), SampleJobs.Mm(0))));
 }
