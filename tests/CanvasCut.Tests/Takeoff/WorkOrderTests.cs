@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.JobFiles;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Takeoff;
 using CanvasCut.Tests.Job;
 using CanvasCut.Tests.Patterns;
