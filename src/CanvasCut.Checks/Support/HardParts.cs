@@ -3,6 +3,7 @@ using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Checks;
 

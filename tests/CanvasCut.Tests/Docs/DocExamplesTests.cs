@@ -1,8 +1,8 @@
 using System.Globalization;
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Tests.Patterns;
 using UnitsNet;
 

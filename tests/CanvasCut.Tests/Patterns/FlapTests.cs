@@ -1,7 +1,7 @@
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using UnitsNet;
 
 namespace CanvasCut.Tests.Patterns;
