@@ -46,9 +46,9 @@ public sealed record PatternSet(
     /// <param name="carrierWidths">The carrier is cut in so many widths at least, even where the roll needs fewer.</param>
     public static PatternSet Of(CarrierJob job, MountedShape mounted, int carrierWidths = 1)
     {
-        var carrier = Named(CarrierPiece.Of(job, mounted), mounted);
-        ImmutableArray<PatternPiece> top = [.. TopSide(job, mounted).Select(piece => Named(piece, mounted))];
-        ImmutableArray<PatternPiece> notions = [.. Notions(job, mounted).Select(piece => Named(piece, mounted))];
+        var carrier = Named(CarrierPiece.Of(job, mounted), job.Mounting);
+        ImmutableArray<PatternPiece> top = [.. TopSide(job, mounted).Select(piece => Named(piece, job.Mounting))];
+        ImmutableArray<PatternPiece> notions = [.. Notions(job, mounted).Select(piece => Named(piece, job.Mounting))];
         return new(
             job,
             mounted,
@@ -81,8 +81,8 @@ public sealed record PatternSet(
         piece.Title.Quantity > 1 ? piece with { Title = piece.Title with { Quantity = piece.Title.Quantity / 2 } } : piece;
 
     /// <summary>Whose it is.</summary>
-    private static PatternPiece Named(PatternPiece piece, MountedShape mounted) =>
-        mounted.Name is null ? piece : piece with { Key = piece.Key with { Mounting = mounted.Name } };
+    private static PatternPiece Named(PatternPiece piece, MountingName mounting) =>
+        mounting.IsOnly ? piece : piece with { Key = piece.Key with { Mounting = mounting } };
 
     private static IEnumerable<PatternPiece> TopSide(CarrierJob job, MountedShape mounted) =>
     [

@@ -19,9 +19,6 @@ public sealed record StripPlace(Side Side, Box Finished, double SeamY);
 /// <param name="Fastened">What holds and covers it.</param>
 public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelBox, Box CellBox, MountedFastenings Fastened)
 {
-    /// <summary>What tells it from other mountings on the same top; null where it is the only one.</summary>
-    public MountingName? Name { get; init; }
-
     /// <summary>The junction box; null when its place is not known.</summary>
     public Box? JunctionBox => Panel.Fittings.JunctionBox is { } box
         ? new Box(

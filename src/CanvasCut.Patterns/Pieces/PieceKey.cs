@@ -30,19 +30,15 @@ public enum PieceKind
     MountFlap,
 }
 
-/// <summary>What tells one mounting from the others on the same top.</summary>
-/// <param name="Text">As in "port": lower-case letters, digits and hyphens.</param>
-public sealed record MountingName(string Text);
-
 /// <summary>Which piece it is: everything that tells it from the other pieces of a job.</summary>
 /// <param name="Kind">What it is for.</param>
-/// <param name="Mounting">Whose it is; null where a top has one mounting only.</param>
+/// <param name="Mounting">Whose it is; nothing where a top has one mounting only.</param>
 /// <param name="Side">The edge it belongs to; null where it belongs to none.</param>
 /// <param name="Corner">The corner it belongs to; null where it belongs to none.</param>
 /// <param name="Bow">The bow it belongs to, counted from 1; null where it belongs to none.</param>
 /// <param name="Width">Which width of it, counted from 1; null for the whole piece.</param>
 public sealed record PieceKey(
-    PieceKind Kind, MountingName? Mounting = null, Side? Side = null, Corner? Corner = null, int? Bow = null, int? Width = null)
+    PieceKind Kind, MountingName Mounting = default, Side? Side = null, Corner? Corner = null, int? Bow = null, int? Width = null)
 {
     /// <summary>The piece that this one is a width of; itself when it is whole.</summary>
     public PieceKey Whole => this with { Width = null };
@@ -58,9 +54,9 @@ public sealed record PieceKey(
 
     private IEnumerable<string> Parts()
     {
-        if (Mounting is { } mounting)
+        if (!Mounting.IsOnly)
         {
-            yield return mounting.Text;
+            yield return Mounting.Text;
         }
 
         yield return Word;

@@ -39,8 +39,8 @@ public sealed class PatternSetTests
     public void Pieces_know_whose_they_are_what_they_are_a_width_of_and_where_they_lie()
     {
         var job = SampleJobs.Plain.On(SampleJobs.Cloth with { Roll = new(SampleJobs.Mm(900), SampleJobs.Mm(10), SampleJobs.Mm(100)), Shrink = new(0.01, 0.02) });
-        var mounted = MountedShape.Of(job, LongSide.Athwart).At(new(SampleJobs.Mm(800), SampleJobs.Mm(60))) with { Name = new("port") };
-        var patterns = PatternSet.Of(job, mounted);
+        var mounted = MountedShape.Of(job, LongSide.Athwart).At(new(SampleJobs.Mm(800), SampleJobs.Mm(60)));
+        var patterns = PatternSet.Of(job with { Mounting = new("port") }, mounted);
 
         Assert.All(patterns.Pieces, piece => Assert.StartsWith("port-", piece.Key.Id, StringComparison.Ordinal));
         Assert.Equal(patterns.Wholes.Select(whole => whole.Key).ToHashSet(), patterns.Pieces.Select(piece => piece.Key.Whole).ToHashSet());
