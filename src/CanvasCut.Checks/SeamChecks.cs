@@ -29,10 +29,10 @@ internal static class SeamChecks
 
     private static string Lower(SewnSeam seam, PatternSet patterns) => seam.Kind switch
     {
-        SeamKind.Hems when IsCarrier(seam, patterns) && patterns.CarrierPieces.Length > 1 =>
+        SeamKind.Hems when IsCarrier(seam) && patterns.CarrierPieces.Length > 1 =>
             Say.Of("face or bind that edge where the felled seam runs into the hem (carrier.edges), trim the seam's allowances inside the hem, or buy a wider roll."),
-        SeamKind.Hems when IsCarrier(seam, patterns) && patterns.Job.Carrier.Corner == CornerKind.Square => Mitre(seam, patterns),
-        SeamKind.Hems when seam.Pieces[0].StartsWith("weather-strip", StringComparison.Ordinal) => patterns.Job.Carrier.Corner == CornerKind.Square
+        SeamKind.Hems when IsCarrier(seam) && patterns.Job.Carrier.Corner == CornerKind.Square => Mitre(seam, patterns),
+        SeamKind.Hems when seam.Pieces[0].Kind == PieceKind.WeatherStrip => patterns.Job.Carrier.Corner == CornerKind.Square
             ? Say.Of("carrier.corner = \"mitred\" mitres the strip's corners too; or face its ends instead of hemming them.")
             : Say.Of("face its ends instead of hemming them, or trim a joining seam's allowances inside the hem."),
         SeamKind.Hems => Say.Of("face or bind the edge instead of hemming it, or trim the turn-under at its ends."),
@@ -57,5 +57,5 @@ internal static class SeamChecks
         return Say.Of($"carrier.corner = \"mitred\" lowers it to {mitred.Plies} plies, {LengthText.Of(mitred.Thickness(job.Workshop.Supplies), job.Units)}; a facing lowers it too.");
     }
 
-    private static bool IsCarrier(SewnSeam seam, PatternSet patterns) => seam.Pieces.Contains(patterns.CarrierPieces[0].Title.Id);
+    private static bool IsCarrier(SewnSeam seam) => seam.Pieces.Any(key => key.Kind == PieceKind.Carrier);
 }

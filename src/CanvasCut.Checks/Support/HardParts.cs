@@ -3,6 +3,7 @@ using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Checks;
 
@@ -46,7 +47,7 @@ internal static class HardParts
     private static IEnumerable<HardPart> Seams(PatternSet patterns)
     {
         // Each seam is drawn on both of its widths.
-        var seams = RowsOf(patterns.CarrierPieces, patterns)
+        var seams = RowsOf(patterns.CarrierPieces)
             .Where(row => row.Kind == RowKind.Felled)
             .Select(row => Box.Holding([row.From, row.To]))
             .GroupBy(box => (Math.Round(box.Center.X), Math.Round(box.Center.Y)))
@@ -57,11 +58,44 @@ internal static class HardParts
             HardPart.LinesOf(Ridge(box))));
     }
 
+    /// <summary>A felled seam as wide as it is, round its line.</summary>
+    private static Box Ridge(Box line) => line.WidthMm > line.HeightMm
+        ? line with { Bottom = line.Bottom - SeamHalfMm, Top = line.Top + SeamHalfMm }
+        : line with { Left = line.Left - SeamHalfMm, Right = line.Right + SeamHalfMm };
+
+    /// <summary>The felled seams of what was split for the roll, where they lie when all is folded.</summary>
+    private static IEnumerable<HardPart> SeamsOnTop(PatternSet patterns)
+    {
+        foreach (var (whole, widths) in SewnBesides(patterns))
+        {
+            ImmutableArray<(Point, Point)> seams =
+            [
+                .. from piece in widths
+                   from line in piece.Lines
+                   where line.Use?.Kind == RowKind.Felled
+                   from part in whole.Shape.Finished.Inside(line.Points)
+                   from side in HardPart.LinesOf(Ridge(Box.Holding(part.Select(piece.At!.Value.Of))))
+                   select side,
+            ];
+            if (seams.Length > 0)
+            {
+                yield return new(CheckCodes.SupportSeam, Say.Of($"felled seams of the {Say.Within(whole.Title.Name)}"), seams);
+            }
+        }
+    }
+
+    /// <summary>What is sewn to the top or the carrier besides: each piece as a whole, and what is cut of it.</summary>
+    private static IEnumerable<(PatternPiece Whole, IEnumerable<PatternPiece> Widths)> SewnBesides(PatternSet patterns) =>
+        patterns.TopPieces.Concat(patterns.NotionPieces)
+            .Where(piece => piece.At is not null)
+            .GroupBy(piece => piece.Key.Whole)
+            .Select(widths => (patterns.Wholes.Single(piece => piece.Key == widths.Key), widths.AsEnumerable()));
+
     /// <summary>The carrier's hems and the rows that hold the zippers, by the edge they lie at.</summary>
     private static IEnumerable<HardPart> CarrierRows(PatternSet patterns)
     {
         var box = patterns.Mounted.CarrierBox;
-        return RowsOf([patterns.WholeCarrier], patterns)
+        return RowsOf([patterns.WholeCarrier])
             .GroupBy(row => EdgeOf(row, box))
             .Select(rows => new HardPart(CheckCodes.Stitch, Say.Of($"rows along the carrier's {rows.Key} edge"), [.. rows.Select(row => (row.From, row.To))]));
     }
@@ -75,79 +109,35 @@ internal static class HardParts
     /// <summary>The rows of what is sewn to the top or the carrier besides.</summary>
     private static IEnumerable<HardPart> TopRows(PatternSet patterns)
     {
-        var mounted = patterns.Mounted;
-        foreach (var (piece, at) in SewnOn(patterns))
+        foreach (var (whole, widths) in SewnBesides(patterns))
         {
-            var step = at - new Point(0, 0);
-            ImmutableArray<(Point, Point)> rows = [.. piece.Lines.Where(line => line.Kind == PieceLineKind.Stitch && LiesThere(line, piece)).SelectMany(Stretches).Select(row => (row.From + step, row.To + step))];
+            ImmutableArray<(Point, Point)> rows = [.. widths.SelectMany(piece => RowsOnTop(piece, whole.Shape.Finished))];
             if (rows.Length > 0)
             {
-                yield return new(CheckCodes.Stitch, Say.Of($"rows of the {Say.Within(piece.Title.Name)}"), rows);
+                yield return new(CheckCodes.Stitch, Say.Of($"rows of the {Say.Within(whole.Title.Name)}"), rows);
             }
         }
     }
-
-    /// <summary>What is cut besides the carrier, a split piece in its widths.</summary>
-    private static IEnumerable<PatternPiece> Besides(PatternSet patterns) => patterns.TopPieces.Concat(patterns.NotionPieces);
-
-    /// <summary>The felled seams of what was split for the roll, where they lie when all is folded.</summary>
-    private static IEnumerable<HardPart> SeamsOnTop(PatternSet patterns)
-    {
-        foreach (var (whole, at) in SewnOn(patterns))
-        {
-            var step = at - new Point(0, 0);
-            ImmutableArray<(Point, Point)> seams =
-            [
-                .. Besides(patterns).Where(piece => piece.Origin?.Title == whole.Title)
-                    .SelectMany(piece => piece.Lines)
-                    .Where(line => line.Use?.Kind == RowKind.Felled)
-                    .SelectMany(line => whole.Shape.Finished.Inside(line.Points))
-                    .SelectMany(part => HardPart.LinesOf(Ridge(Box.Holding(part)).MovedBy(step))),
-            ];
-            if (seams.Length > 0)
-            {
-                yield return new(CheckCodes.SupportSeam, Say.Of($"felled seams of the {Say.Within(whole.Title.Name)}"), seams);
-            }
-        }
-    }
-
-    /// <summary>A felled seam as wide as it is, round its line.</summary>
-    private static Box Ridge(Box line) => line.WidthMm > line.HeightMm
-        ? line with { Bottom = line.Bottom - SeamHalfMm, Top = line.Top + SeamHalfMm }
-        : line with { Left = line.Left - SeamHalfMm, Right = line.Right + SeamHalfMm };
 
     /// <summary>Whether a row lies where it is drawn when all is folded; what is folded over comes to lie on the rest.</summary>
-    private static bool LiesThere(PieceLine row, PatternPiece piece) =>
-        piece.Shape.Finished.Bounds.Grown(1).Holds(Box.Holding([row.Points[0].Toward(row.Points[^1], 0.5)]));
+    private static bool LiesThere(PieceLine row, Outline finished) =>
+        finished.Bounds.Grown(1).Holds(Box.Holding([row.Points[0].Toward(row.Points[^1], 0.5)]));
 
-    private static IEnumerable<(PatternPiece Piece, Point At)> SewnOn(PatternSet patterns)
-    {
-        var (mounted, pieces) = (patterns.Mounted, Besides(patterns).Select(piece => piece.Whole).DistinctBy(piece => piece.Title.Id).ToDictionary(piece => piece.Title.Id, StringComparer.Ordinal));
-        IEnumerable<(string Id, Point At)> places =
-        [
-            .. mounted.Fastened.Flaps.SelectMany(flap => new[]
-            {
-                ($"mount-flap-{Words.Id(flap.Side)}", flap.Flap.Center),
-                ($"mount-strip-{Words.Id(flap.Side)}", flap.OnTop.Center),
-            }),
-            .. mounted.Fastened.Pockets.Select(pocket => ($"pocket-{pocket.Corner.Id}", pocket.At)),
-            .. mounted.Fastened.Strips.Select(strip => ($"weather-strip-{Words.Id(strip.Side)}", strip.Finished.Center)),
-            .. patterns.Job.Top.Bows.Select((bow, i) => ($"chafe-patch-bow-{i + 1}", new Point(mounted.WithSides.Center.X, -bow.Station.Millimeters))),
-            .. mounted.CableExit is { } exit ? [("cable-exit-patch", exit)] : Array.Empty<(string, Point)>(),
-        ];
-        return places.Where(place => pieces.ContainsKey(place.Id)).Select(place => (pieces[place.Id], place.At));
-    }
+    /// <summary>The rows of a piece, or of a width of it, on the top; what of a joining seam is turned under lies on the rest.</summary>
+    private static IEnumerable<(Point From, Point To)> RowsOnTop(PatternPiece piece, Outline finished) =>
+        from line in piece.Lines
+        where line.Kind == PieceLineKind.Stitch && line.Use?.Kind != RowKind.Felled && LiesThere(line, finished)
+        from part in finished.Inside(line.Points)
+        from row in Stretches((line with { Points = part }).Mapped(piece.At!.Value.Of))
+        select row;
 
-    /// <summary>The rows of the carrier on the top, shrunk to their nominal size.</summary>
-    private static IEnumerable<(Point From, Point To, RowKind? Kind)> RowsOf(IEnumerable<PatternPiece> pieces, PatternSet patterns)
-    {
-        var (nominal, sewn) = (patterns.Mounted.CarrierBox, patterns.WholeCarrier.Shape.Finished.Bounds);
-        Point OnTop(Point point) => nominal.Center + new Step(point.X * nominal.WidthMm / sewn.WidthMm, point.Y * nominal.HeightMm / sewn.HeightMm);
-        return pieces
-            .SelectMany(piece => piece.Lines)
-            .Where(line => line.Kind == PieceLineKind.Stitch)
-            .SelectMany(line => Stretches(line).Select(row => (OnTop(row.From), OnTop(row.To), line.Use?.Kind)));
-    }
+    /// <summary>The rows of the carrier on the top.</summary>
+    private static IEnumerable<(Point From, Point To, RowKind? Kind)> RowsOf(IEnumerable<PatternPiece> pieces) =>
+        from piece in pieces
+        from line in piece.Lines
+        where line.Kind == PieceLineKind.Stitch
+        from row in Stretches(line.Mapped(piece.At!.Value.Of))
+        select (row.From, row.To, line.Use?.Kind);
 
     private static IEnumerable<(Point From, Point To)> Stretches(PieceLine line) => line.Points.Zip(line.Points.Skip(1));
 }

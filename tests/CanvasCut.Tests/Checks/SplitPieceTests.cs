@@ -43,16 +43,6 @@ public sealed class SplitPieceTests
         Assert.DoesNotContain(Results(Wide), result => result.Subject == seam.Subject);
     }
 
-    [Fact]
-    public void A_width_keeps_the_piece_that_it_is_of()
-    {
-        var widths = Patterns(Narrow).TopPieces.Where(piece => piece.Origin is not null).ToList();
-
-        Assert.NotEmpty(widths);
-        Assert.All(widths, piece => Assert.Null(piece.Whole.Origin));
-        Assert.All(Patterns(Wide).Pieces, piece => Assert.Same(piece, piece.Whole));
-    }
-
     private static ImmutableArray<CheckResult> Results(CarrierJob job) => JobChecks.Of(Patterns(job));
 
     private static PatternSet Patterns(CarrierJob job) => PatternSet.Of(job, MountedShape.Of(job, LongSide.Athwart).At(new(SampleJobs.Mm(800), SampleJobs.Mm(0))));

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using CanvasCut.Checks;
 using CanvasCut.JobFiles;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Tests.JobFiles;
 
