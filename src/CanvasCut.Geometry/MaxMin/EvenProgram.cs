@@ -100,29 +100,29 @@ internal sealed class EvenProgram
         return levels;
     }
 
-    private double[,] StartingInverse(int spare, int[] basis)
+    private double[][] StartingInverse(int spare, int[] basis)
     {
         var rows = _unknowns + 1;
-        var inverse = new double[rows, rows];
+        var inverse = Enumerable.Range(0, rows).Select(_ => new double[rows]).ToArray();
         for (var i = 0; i < _unknowns; i++)
         {
             var sign = basis[i] % 2 == 1 ? 1 : -1;
-            inverse[i, i] = sign;
-            inverse[i, _unknowns] = -sign * _columns[spare].Column[i];
+            inverse[i][i] = sign;
+            inverse[i][_unknowns] = -sign * _columns[spare].Column[i];
         }
 
-        inverse[_unknowns, _unknowns] = 1;
+        inverse[_unknowns][_unknowns] = 1;
         return inverse;
     }
 
-    private void Multiply(int[] basis, double[,] inverse, double[] multipliers)
+    private void Multiply(int[] basis, double[][] inverse, double[] multipliers)
     {
         for (var j = 0; j < multipliers.Length; j++)
         {
             multipliers[j] = 0;
             for (var i = 0; i < basis.Length; i++)
             {
-                multipliers[j] += _columns[basis[i]].Cost * inverse[i, j];
+                multipliers[j] += _columns[basis[i]].Cost * inverse[i][j];
             }
         }
     }
@@ -159,7 +159,7 @@ internal sealed class EvenProgram
         return cost;
     }
 
-    private void Pivot(int entering, int[] basis, double[,] inverse, double[] levels)
+    private void Pivot(int entering, int[] basis, double[][] inverse, double[] levels)
     {
         var rows = basis.Length;
         var direction = new double[rows];
@@ -167,7 +167,7 @@ internal sealed class EvenProgram
         {
             for (var j = 0; j < rows; j++)
             {
-                direction[i] += inverse[i, j] * _columns[entering].Column[j];
+                direction[i] += inverse[i][j] * _columns[entering].Column[j];
             }
         }
 
@@ -180,14 +180,14 @@ internal sealed class EvenProgram
 
         for (var j = 0; j < rows; j++)
         {
-            inverse[leaving, j] /= direction[leaving];
+            inverse[leaving][j] /= direction[leaving];
         }
 
         for (var i = 0; i < rows; i++)
         {
             for (var j = 0; i != leaving && j < rows; j++)
             {
-                inverse[i, j] -= direction[i] * inverse[leaving, j];
+                inverse[i][j] -= direction[i] * inverse[leaving][j];
             }
         }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CanvasCut.Geometry;
 using CsCheck;
 
@@ -13,7 +12,7 @@ public sealed class MaxMinSearchTests
     [Fact]
     public void Between_two_walls_the_middle_is_best()
     {
-        var found = MaxMinSearch.Best([(0, 100)], [One(new(0, 1, 0)), One(new(0, -1, 100))]);
+        var found = Best([(0, 100)], [One(new(0, 1, 0)), One(new(0, -1, 100))]);
 
         Assert.Equal((50, 50), (found.Place[0], found.Spare));
     }
@@ -26,7 +25,7 @@ public sealed class MaxMinSearchTests
     public void The_wider_side_of_a_post_is_taken()
     {
         var post = new SpareChoice([Spare(0, -1, 20), Spare(0, 1, -30)]);
-        var found = MaxMinSearch.Best([(0, 100)], [One(new(0, 1, 0)), One(new(0, -1, 100)), post]);
+        var found = Best([(0, 100)], [One(new(0, 1, 0)), One(new(0, -1, 100)), post]);
 
         Assert.Equal(65, found.Place[0], 1e-6);
         Assert.Equal(35, found.Spare, 1e-6);
@@ -44,7 +43,7 @@ public sealed class MaxMinSearchTests
             new([new([(0, -1), (1, 1)], -40), new([(0, 1), (1, -1)], -40)]),
         ];
 
-        var found = MaxMinSearch.Best([(0, 200), (0, 200)], choices);
+        var found = Best([(0, 200), (0, 200)], choices);
 
         Assert.Equal(40, found.Spare, 1e-6);
         Assert.Equal([60, 140], found.Place.Order().Select(value => Math.Round(value, 6)));
@@ -53,7 +52,7 @@ public sealed class MaxMinSearchTests
     [Fact]
     public void What_cannot_be_kept_is_missed_by_as_little_as_can_be()
     {
-        var found = MaxMinSearch.Best([(-100, 100)], [One(new(0, 1, -30)), One(new(0, -1, -10))]);
+        var found = Best([(-100, 100)], [One(new(0, 1, -30)), One(new(0, -1, -10))]);
 
         // By hand: x - 30 and -x - 10 are equal at x = 10, where both are -20.
         Assert.Equal((10, -20), (Math.Round(found.Place[0], 6), Math.Round(found.Spare, 6)));
@@ -68,7 +67,7 @@ public sealed class MaxMinSearchTests
         sheet =>
         {
             var choices = ChoicesOf(sheet);
-            var found = MaxMinSearch.Best([.. Enumerable.Repeat((0.0, sheet.Size), 4)], choices);
+            var found = Best([.. Enumerable.Repeat((0.0, sheet.Size), 4)], choices);
             var tried = BestOfGrid(sheet.Size, choices);
 
             Assert.True(tried <= found.Spare + 0.011, $"{tried} is better than {found.Spare}");
@@ -123,6 +122,9 @@ public sealed class MaxMinSearchTests
 
         return best;
     }
+
+    private static MaxMinPlace Best((double Low, double High)[] bounds, IReadOnlyList<SpareChoice> choices) =>
+        MaxMinSearch.Best(bounds, choices, cancel: TestContext.Current.CancellationToken);
 
     private static LinearSpare Spare(int unknown, double factor, double constant) => new([(unknown, factor)], constant);
 
