@@ -31,7 +31,7 @@ public static class ResultFiles
             .. Pictures(outcome, shape.GetAwaiter().GetResult()),
             FilePlan.Text("order.csv", Say.Of("what to buy, for a spreadsheet"), () => OrderCsv.Of(content)),
             .. CutterFiles.Of(outcome, drawings),
-            .. drawings.Select(drawing => FilePlan.Svg($"pieces/{drawing.Piece.Title.Id}.svg", Say.Of($"{drawing.Title}, true size"), drawing.ToSheet)),
+            .. drawings.Select(drawing => FilePlan.Svg($"pieces/{drawing.Piece.Key.Id}.svg", Say.Of($"{drawing.Title}, true size"), drawing.ToSheet)),
         ];
         var names = plans.Select(file => file.Name).Append("results.json").ToList();
         return FilePlan.MakeAll(
@@ -94,7 +94,7 @@ public static class ResultFiles
     {
         var (paper, context) = (outcome.Job.Workshop.Paper, outcome.Context);
         var sheets = TilePages.Of(
-            [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],
+            [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Key.Id, drawing.Title, drawing.Figures))],
             new(Say.Of("Templates"), context.JobName, context.Footer),
             PaperPages.LayoutOf(paper));
         return (sheets, Say.Of($"the pieces true size, {sheets.Length} pages {paper.Name}, to print at 100 %"));
