@@ -2,10 +2,7 @@ using System.Collections.Concurrent;
 using CanvasCut.Cli;
 using CanvasCut.Drawing;
 using CanvasCut.Job;
-using CanvasCut.JobFiles;
 using CanvasCut.Language;
-using CanvasCut.Patterns;
-using CanvasCut.Placing;
 using CanvasCut.Takeoff;
 using CanvasCut.Tests.JobFiles;
 
@@ -66,8 +63,8 @@ public sealed class JobRunTests
     public void A_plan_broken_off_gives_no_plan_and_nothing_that_hangs_on_it()
     {
         using var source = new CancellationTokenSource();
-        var counts = new Counts { OnPlan = source.Cancel };
-        var run = RunOf(Example, counts, source.Token);
+        var counts = new Counts { OnPlan = source.Cancel, Cancellation = source.Token };
+        var run = RunOf(Example, counts);
         var checks = run.Checks;
 
         Assert.ThrowsAny<OperationCanceledException>(() => run.Plan);
@@ -85,11 +82,11 @@ public sealed class JobRunTests
     public void A_run_after_a_cancelled_one_gives_the_plan_it_always_gives()
     {
         using var source = new CancellationTokenSource();
-        var cancelled = RunOf(Example, new Counts { OnPlan = source.Cancel }, source.Token);
+        var cancelled = RunOf(Example, new Counts { OnPlan = source.Cancel, Cancellation = source.Token });
         Assert.ThrowsAny<OperationCanceledException>(() => cancelled.Plan);
 
         var (again, own) = (RunOf(Example, new Counts()).Plan, RunOf(Example, new Counts()).Pieces);
-        var alone = CutPlan.Of(own, PlanSearch.For(own.Job));
+        var alone = CutPlan.Of(own, PlanSearch.For(own.Job), cancellation: TestContext.Current.CancellationToken);
 
         Assert.Equal(alone.Placed.Select(placed => placed.Outline.Bounds), again.Placed.Select(placed => placed.Outline.Bounds));
     }
@@ -116,9 +113,9 @@ public sealed class JobRunTests
         Assert.Equal(asking, Languages.Code);
     }
 
-    internal static JobRun RunOf(string text, IRunWatch watch, CancellationToken cancellation = default)
+    private static JobRun RunOf(string text, Counts counts)
     {
-        var run = JobRun.Of(text, "job.toml", new() { Watch = watch, Cancellation = cancellation });
+        var run = JobRun.Of(text, "job.toml", new() { Watch = counts, Cancellation = counts.Cancellation });
         Assert.True(run.IsValid, string.Join('\n', run.Problems));
         return run.Value;
     }
@@ -136,6 +133,9 @@ public sealed class JobRunTests
 
         /// <summary>Done when a first plan was found.</summary>
         public Action? OnPlan { get; init; }
+
+        /// <summary>Ends the run.</summary>
+        public CancellationToken Cancellation { get; init; }
 
         public bool Planned { get; private set; }
 
