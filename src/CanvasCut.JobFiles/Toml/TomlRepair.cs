@@ -1,5 +1,4 @@
 using CanvasCut.Language;
-using Tomlyn.Syntax;
 
 namespace CanvasCut.JobFiles;
 

@@ -1,5 +1,3 @@
-using CanvasCut.JobFiles;
-
 namespace CanvasCut.Tests.JobFiles;
 
 /// <summary>Each slip has its own sentence with the form that would be right, and hides no other.</summary>
