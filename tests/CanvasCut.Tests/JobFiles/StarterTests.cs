@@ -80,7 +80,7 @@ public sealed partial class StarterTests
             table = TableHead().Match(line) is { Success: true } head ? head.Groups[1].Value + "." : table;
             if (ShownValue().Match(line) is { Success: true } value && JobFields.All.SingleOrDefault(field => field.Name == table + value.Groups[1].Value) is { Default: { } text })
             {
-                Assert.Equal(text.Text, value.Groups[2].Value.Trim('"'));
+                Assert.Equal(text.Text, value.Groups[2].Value.Trim('[', ']').Replace("\"", string.Empty, StringComparison.Ordinal));
                 compared++;
             }
         }
