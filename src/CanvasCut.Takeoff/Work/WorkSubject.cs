@@ -19,6 +19,9 @@ internal sealed record WholePiece(string Id, string Name, ImmutableArray<Pattern
 
     /// <summary>All its rows of stitches.</summary>
     public Length Rows => Widths.Aggregate(Length.Zero, (sum, piece) => sum + WorkTimes.Rows(piece));
+
+    /// <summary>All rows of several.</summary>
+    public static Length RowsOf(IEnumerable<WholePiece> pieces) => pieces.Aggregate(Length.Zero, (sum, piece) => sum + piece.Rows);
 }
 
 /// <summary>The job as the steps see it.</summary>
@@ -53,6 +56,9 @@ internal sealed class WorkSubject
         { Kind: MountKind.Sleeve } => WorkParts.RodOf(edge),
         _ => WorkParts.OnCarrier(edge),
     });
+
+    /// <summary>What bonds the panel, as it is drawn and ordered.</summary>
+    public PanelBond Bond => PanelBond.Of(Job, Patterns.Mounted);
 
     public WholePiece Carrier { get; }
 
@@ -106,14 +112,6 @@ internal sealed class WorkSubject
             _ => $"{LengthText.Millimetres(length)} ({inches})",
         };
     }
-
-    /// <summary>A temperature in the job's units.</summary>
-    public string Degrees(Temperature temperature) => Job.Units switch
-    {
-        PrintUnits.Metric => FormattableString.Invariant($"{temperature.DegreesCelsius:0} °C"),
-        PrintUnits.Imperial => FormattableString.Invariant($"{temperature.DegreesFahrenheit:0} °F"),
-        _ => FormattableString.Invariant($"{temperature.DegreesCelsius:0} °C ({temperature.DegreesFahrenheit:0} °F)"),
-    };
 
     private ImmutableArray<WholePiece> Wholes(string beginning) =>
     [
