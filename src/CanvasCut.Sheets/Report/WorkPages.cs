@@ -21,6 +21,9 @@ internal static class WorkPages
     private const double PictureHeightMm = 20;
     private const double BelowMm = 2;
 
+    /// <summary>Letters to tick hang a little lower than the line above them asks for, for the boxes.</summary>
+    private const double TicksDownMm = 1.9;
+
     /// <summary>Adds the order of work, beginning on a new page.</summary>
     public static void Add(Flow flow, PatternSet patterns, WorkSchedule order)
     {
@@ -47,7 +50,7 @@ internal static class WorkPages
         var textWidth = widthMm - TextLeftMm - PictureMm - 4;
         var when = Say.Of($"Day {step.Day.ToString(System.Globalization.CultureInfo.InvariantCulture)} · {WorkText.Time(step.Step.Time)}");
         var (before, after) = TextOf(step, textWidth, TextWidth.Of(when, TextMm, isBold: false) + 3);
-        var ticks = WorkTicks.Of(step.Step.Parts, new(TextLeftMm, -1 - (before.Count * PitchMm)), textWidth);
+        var ticks = WorkTicks.Of(step.Step.Parts, new(TextLeftMm, -TicksDownMm - (before.Count * PitchMm)), textWidth);
         var belowTicks = (before.Count * PitchMm) + ticks.HeightMm;
         var height = Math.Max(PictureHeightMm, belowTicks + (after.Count * PitchMm) + 2) + BelowMm;
         return (

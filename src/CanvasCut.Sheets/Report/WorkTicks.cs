@@ -13,6 +13,7 @@ internal static class WorkTicks
     private const double ToTextMm = 1.2;
     private const double ApartMm = 5;
     private const double PitchMm = 4;
+    private const double BelowMm = 0.4;
 
     /// <summary>Sets them out below a corner, in lines of a width.</summary>
     public static (ImmutableArray<Figure> Figures, double HeightMm) Of(ImmutableArray<StepPart> parts, Point upperLeft, double widthMm)
@@ -35,6 +36,6 @@ internal static class WorkTicks
             xMm += wide + ApartMm;
         }
 
-        return (figures.ToImmutable(), parts.IsEmpty ? 0 : (line + 1) * PitchMm);
+        return (figures.ToImmutable(), parts.IsEmpty ? 0 : ((line + 1) * PitchMm) + BelowMm);
     }
 }

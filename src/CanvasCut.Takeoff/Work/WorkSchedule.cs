@@ -101,6 +101,9 @@ internal sealed record WorkDays(Duration HoursPerDay)
 {
     private const double Slack = 1e-9;
 
+    /// <summary>More than the sums of many days lose, and less than a minute of work.</summary>
+    private static readonly Duration RoundOff = Duration.FromMilliseconds(1);
+
     /// <summary>The day a time falls on, counted from 0.</summary>
     public static double Of(Duration time) => Math.Floor(time.Days + Slack);
 
@@ -110,7 +113,7 @@ internal sealed record WorkDays(Duration HoursPerDay)
         var hands = step.Time.Hands;
         var day = Of(from);
         var gone = from - Duration.FromDays(day);
-        var isWithin = gone + (step.Together <= HoursPerDay ? step.Together : hands) <= HoursPerDay + Duration.FromSeconds(Slack) || (gone.Minutes < Slack && hands > HoursPerDay);
+        var isWithin = gone + (step.Together <= HoursPerDay ? step.Together : hands) <= HoursPerDay + RoundOff || (gone.Minutes < Slack && hands > HoursPerDay);
         var (start, first) = isWithin ? (from, day) : (Duration.FromDays(day + 1), day + 1);
         var whole = Math.Max(0, Math.Ceiling((hands / HoursPerDay) - Slack) - 1);
         return hands <= HoursPerDay

@@ -1,6 +1,5 @@
 using CanvasCut.Language;
 using CanvasCut.Patterns;
-using UnitsNet;
 using static CanvasCut.Takeoff.StepWriting;
 
 namespace CanvasCut.Takeoff;

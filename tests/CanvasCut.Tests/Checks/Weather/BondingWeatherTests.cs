@@ -116,7 +116,7 @@ public sealed class BondingWeatherTests
             Conditions = plain.Conditions with { Bonding = plain.Conditions.Bonding with { Onto = onto } },
         };
 
-        Assert.Equal(verdict, Assert.Single(BondingChecks.Of(job), check => check.Code == CheckCodes.BondingOnto).Verdict);
+        Assert.Equal(verdict, Assert.Single(JobChecks.Of(CanvasCut.Tests.Takeoff.WorkOrderTests.Patterned(job)), check => check.Code == CheckCodes.BondingOnto).Verdict);
     }
 
     [Fact]
