@@ -50,7 +50,7 @@ public static class BondingWeather
 
     private static CheckResult Clear(BondingDay day, BondingLimits limits)
     {
-        var subject = Say.Of($"dry hours after bonding, {QuantityWords.Of(limits.HardStop)} or warmer");
+        var subject = Say.Of($"dry hours after bonding, {LimitWords.Least(limits.HardStop)} or warmer");
         const string Source = "work.cure, bonding.hard_stop";
         return day.Clear is not { } clear
             ? Missing(CheckCodes.BondingClear, subject, Source, "bonding.clear_hours")

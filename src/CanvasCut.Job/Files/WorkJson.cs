@@ -41,7 +41,7 @@ public static class WorkJson
             name = task.Name,
             @do = task.Do,
             parts = each.Step.Parts.Select(part => new { name = part.Name, note = part.Note }),
-            pieces = flow.Pieces,
+            pieces = flow.Pieces.Select(key => key.Id),
             uses = flow.Uses,
             makes = flow.Makes,
             needs = flow.Access.Needs,

@@ -15,6 +15,7 @@ internal static class WorkPages
     private const double NameMm = 2.9;
     private const double TextMm = 2.4;
     private const double PitchMm = 3.6;
+    private const double NamePitchMm = 4.4;
     private const double BoxMm = 5.5;
     private const double TextLeftMm = 14;
     private const double PictureMm = 30;
@@ -50,8 +51,9 @@ internal static class WorkPages
         var textWidth = widthMm - TextLeftMm - PictureMm - 4;
         var when = Say.Of($"Day {step.Day.ToString(System.Globalization.CultureInfo.InvariantCulture)} · {WorkText.Time(step.Step.Time)}");
         var (before, after) = TextOf(step, textWidth, TextWidth.Of(when, TextMm, isBold: false) + 3);
-        var ticks = WorkTicks.Of(step.Step.Parts, new(TextLeftMm, -TicksDownMm - (before.Count * PitchMm)), textWidth);
-        var belowTicks = (before.Count * PitchMm) + ticks.HeightMm;
+        var beforeMm = before.Sum(line => line.PitchMm);
+        var ticks = WorkTicks.Of(step.Step.Parts, new(TextLeftMm, -TicksDownMm - beforeMm), textWidth);
+        var belowTicks = beforeMm + ticks.HeightMm;
         var height = Math.Max(PictureHeightMm, belowTicks + (after.Count * PitchMm) + 2) + BelowMm;
         return (
         [
@@ -66,19 +68,26 @@ internal static class WorkPages
         ], height);
     }
 
-    private static IEnumerable<Figure> Lettered(IEnumerable<WorkLine> lines, double belowMm) =>
-        lines.Select((line, i) => new Lettering(line.Text, new(TextLeftMm, -1 - NameMm - belowMm - (i * PitchMm)), line.HeightMm, IsBold: line.IsBold));
+    private static IEnumerable<Figure> Lettered(IEnumerable<WorkLine> lines, double belowMm)
+    {
+        foreach (var line in lines)
+        {
+            yield return new Lettering(line.Text, new(TextLeftMm, -1 - NameMm - belowMm), line.HeightMm, IsBold: line.IsBold);
+            belowMm += line.PitchMm;
+        }
+    }
 
     /// <summary>What stands over the things to tick, and what under them.</summary>
     private static (List<WorkLine> Before, List<WorkLine> After) TextOf(ScheduledStep step, double widthMm, double whenMm)
     {
         var (task, advice) = (step.Step.Task, step.Step.Advice);
         IEnumerable<WorkLine> Lines(string text, bool isBold) =>
-            text.Length == 0 ? [] : TextWrap.Lines(text, widthMm, TextMm, isBold).Select(line => new WorkLine(line, TextMm, isBold));
+            text.Length == 0 ? [] : TextWrap.Lines(text, widthMm, TextMm, isBold).Select(line => new WorkLine(line, TextMm, isBold, PitchMm));
+        var names = TextWrap.Lines(task.Name, widthMm - whenMm, NameMm, isBold: true);
         var condition = advice.Condition.Length > 0 ? Say.Of($"When: {advice.Condition}") : string.Empty;
         return (
             [
-                .. TextWrap.Lines(task.Name, widthMm - whenMm, NameMm, isBold: true).Select(line => new WorkLine(line, NameMm, true)),
+                .. names.Select((line, i) => new WorkLine(line, NameMm, true, i < names.Length - 1 ? NamePitchMm : PitchMm)),
                 .. Lines($"{task.Do} {Say.Of($"With: {advice.Tool}.")} {condition}".Trim(), false),
             ],
             [
@@ -87,5 +96,5 @@ internal static class WorkPages
             ]);
     }
 
-    private sealed record WorkLine(string Text, double HeightMm, bool IsBold);
+    private sealed record WorkLine(string Text, double HeightMm, bool IsBold, double PitchMm);
 }

@@ -23,7 +23,7 @@ internal static class StepWriting
     public static WorkStep Ticking(this WorkStep step, IReadOnlyList<StepPart> parts) => parts.Count > 1 ? step with { Parts = [.. parts] } : step;
 
     public static WorkStep On(this WorkStep step, params IEnumerable<PatternPiece> pieces) =>
-        step with { Flow = step.Flow with { Pieces = [.. pieces.Select(piece => piece.Title.Id)] } };
+        step with { Flow = step.Flow with { Pieces = [.. pieces.Select(piece => piece.Key)] } };
 
     public static WorkStep Using(this WorkStep step, params IEnumerable<string> parts) => step with { Flow = step.Flow with { Uses = [.. parts] } };
 

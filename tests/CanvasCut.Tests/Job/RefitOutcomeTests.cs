@@ -41,7 +41,7 @@ public sealed partial class RefitOutcomeTests
             refit.Pieces.Select(piece => piece.Name).Order(StringComparer.Ordinal));
         var made = refit.Made!.Content.Patterns;
         Assert.Equal(Lines(ResultsJson.Of(old, [])), Lines(ResultsJson.Of(refit.Made, [])));
-        Assert.Equal(old.Content.Patterns.CarrierPieces.Select(piece => piece.Title.Id), made.CarrierPieces.Select(piece => piece.Title.Id));
+        Assert.Equal(old.Content.Patterns.CarrierPieces.Select(piece => piece.Key.Id), made.CarrierPieces.Select(piece => piece.Key.Id));
     }
 
     /// <summary>The drawing of the carrier is the same file, to the byte but for the job's name and "piece 1 of 7" in its label.</summary>
@@ -71,7 +71,7 @@ public sealed partial class RefitOutcomeTests
         Assert.Equal(18, mounted.CarrierBox.Top - mounted.PanelBox.Top, 6);
         Assert.Equal(67, mounted.Fastened.Pockets[0].Covers.Millimeters, 6);
         var range = Assert.Single(refit.Ranges);
-        Assert.Equal(("890 mm (35 1/16 in) to 1060 mm (41 3/4 in)", "370 mm (14 9/16 in) to 540 mm (21 1/4 in)"), (range.Length, range.Width));
+        Assert.Equal(("890 mm (35 1/16 in) to 1060 mm (41 11/16 in)", "370 mm (14 5/8 in) to 540 mm (21 1/4 in)"), (range.Length, range.Width));
     }
 
     /// <summary>Every usual check is made on the new carrier, and what is sewn is found right by those on pockets and strips.</summary>
@@ -94,8 +94,8 @@ public sealed partial class RefitOutcomeTests
     {
         var made = RefitOutcome.Of(Old(Made.Value), Sample.Job(NewJob + $"[work]\norder = \"{order}\"\n")).Made!;
 
-        Assert.Equal(["carrier", "zipper-end-cap"], made.Content.Plan.Placed.Select(placed => placed.Piece.Title.Id).Distinct().Order(StringComparer.Ordinal));
-        Assert.Equal(2, made.Content.Plan.Placed.Count(placed => placed.Piece.Title.Id == "zipper-end-cap"));
+        Assert.Equal(["carrier", "zipper-end-cap"], made.Content.Plan.Placed.Select(placed => placed.Piece.Key.Id).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(2, made.Content.Plan.Placed.Count(placed => placed.Piece.Key.Id == "zipper-end-cap"));
         Assert.True(made.Content.Plan.Used < Made.Value.Content.Plan.Used);
         Assert.Empty(new WorkAudit(made.Content.Patterns, made.Work).Faults());
         var steps = made.Work.Steps.Select(step => step.Step.Task.Id).ToList();

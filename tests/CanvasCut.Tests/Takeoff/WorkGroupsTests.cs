@@ -27,7 +27,7 @@ public sealed class WorkGroupsTests
         {
             var step = Assert.Single(Order.Steps, each => makes.Split(" | ").All(each.Step.Flow.Makes.Contains)).Step;
             Assert.Equal(kind, step.Task.Kind.ToString(), ignoreCase: true);
-            Assert.Subset(step.Flow.Pieces.ToHashSet(StringComparer.Ordinal), pieces.Split(' ', StringSplitOptions.RemoveEmptyEntries).ToHashSet(StringComparer.Ordinal));
+            Assert.Subset(step.Flow.Pieces.Select(key => key.Id).ToHashSet(StringComparer.Ordinal), pieces.Split(' ', StringSplitOptions.RemoveEmptyEntries).ToHashSet(StringComparer.Ordinal));
             Assert.Contains(caution, step.Advice.Caution, StringComparison.Ordinal);
         }
     }

@@ -13,7 +13,7 @@ public sealed class WorkLimitsTests
     /// <summary>Each limit changed alone, in metric units: what it was stands nowhere in the steps, what it is stands there.</summary>
     [Theory]
     [InlineData("least", "15 °C", "13 °C")]
-    [InlineData("most", "38 °C", "34.5 °C")]
+    [InlineData("most", "38 °C", "34 °C")]
     [InlineData("hard stop", "10 °C", "11 °C")]
     [InlineData("dew", "3 °C", "4 °C")]
     [InlineData("cure", "72 h", "50 h")]
@@ -29,14 +29,14 @@ public sealed class WorkLimitsTests
         Assert.False(Has(TextOf(changed), before), $"{before} is still told");
     }
 
-    /// <summary>By hand: 15.04 °C is 59.072 °F; no colder is 15.1 °C and 60 °F. 37.96 °C is 100.328 °F; no hotter is 37.9 °C and 100 °F. 3.33 °C of margin are 5.994 °F: 3.4 °C and 6 °F.</summary>
+    /// <summary>By hand: 15.04 °C is 59.072 °F; no colder is 16 °C and 60 °F. 37.96 °C is 100.328 °F; no hotter is 37 °C and 100 °F. 3.33 °C of margin are 5.994 °F: 4 °C and 6 °F.</summary>
     [Fact]
     public void Limits_are_rounded_to_the_safe_side()
     {
-        Assert.Equal("15.1 °C (60 °F)", WorkLimits.AtLeast(SampleJobs.Celsius(15.04), PrintUnits.Both));
-        Assert.Equal("37.9 °C (100 °F)", WorkLimits.AtMost(SampleJobs.Celsius(37.96), PrintUnits.Both));
-        Assert.Equal("3.4 °C (6 °F)", WorkLimits.AtLeast(TemperatureDelta.FromDegreesCelsius(3.33), PrintUnits.Both));
-        Assert.Equal("15 °C (59 °F)", WorkLimits.AtLeast(SampleJobs.Celsius(15), PrintUnits.Both));
+        Assert.Equal("16 °C (60 °F)", LimitWords.Least(SampleJobs.Celsius(15.04), PrintUnits.Both));
+        Assert.Equal("37 °C (100 °F)", LimitWords.Most(SampleJobs.Celsius(37.96), PrintUnits.Both));
+        Assert.Equal("4 °C (6 °F)", LimitWords.Least(TemperatureDelta.FromDegreesCelsius(3.33), PrintUnits.Both));
+        Assert.Equal("15 °C (59 °F)", LimitWords.Least(SampleJobs.Celsius(15), PrintUnits.Both));
     }
 
     /// <summary>Check, forecast and step hold the cure against one temperature.</summary>

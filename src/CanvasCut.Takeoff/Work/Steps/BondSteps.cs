@@ -33,8 +33,8 @@ internal static class BondSteps
             .Taking(BondingTimes.Laying)
             .Waiting(BondingTimes.Dwell)
             .With(HasTape(subject) ? Say.Of("foam tape, alcohol wipes, roller") : Say.Of("alcohol wipes, roller"))
-            .When(Say.Of($"Surfaces from {WorkLimits.AtLeast(limits.LeastSurface, units)} to {WorkLimits.AtMost(limits.MostSurface, units)}, dry, and at least {WorkLimits.AtLeast(limits.DewMargin, units)} above the dew point."))
-            .Until(Say.Of($"The panel lies within {subject.Text(2)} of its marks on every side; no bubble, no lifted edge."))
+            .When(Say.Of($"Surfaces from {LimitWords.Least(limits.LeastSurface, units)} to {LimitWords.Most(limits.MostSurface, units)}, dry, and at least {LimitWords.Least(limits.DewMargin, units)} above the dew point."))
+            .Until(Say.Of($"The panel lies within {subject.AtMost(2)} of its marks on every side; no bubble, no lifted edge."))
             .Minding(Say.Of("What the makers of panel and tape say goes before this. Solvents burn: no flame, fresh air, gloves. Do not bend the panel below its radius.") + Raw(subject))
             .Seen(PanelPicture(subject));
     }
@@ -64,7 +64,7 @@ internal static class BondSteps
             .Taking(BondingTimes.Weighting)
             .Waiting(subject.Job.Work.Cure)
             .With(Say.Of("blanket, flat board, books"))
-            .When(Say.Of($"Dry, and {WorkLimits.AtLeast(limits.HardStop, units)} or warmer all that time, the warmer the better; if it was colder, warm it, roll it again and begin to count again."))
+            .When(Say.Of($"Dry, and {LimitWords.Least(limits.HardStop, units)} or warmer all that time, the warmer the better; if it was colder, warm it, roll it again and begin to count again."))
             .Until(Say.Of("Write down when it began and when it may be lifted."))
             .Seen(PanelPicture(subject));
     }

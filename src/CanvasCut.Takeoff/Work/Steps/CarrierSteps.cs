@@ -36,7 +36,7 @@ internal static class CarrierSteps
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing(ground + (patch?.Rows ?? Length.Zero)))
             .With(Say.Of("machine, basting tape"))
-            .Until(Say.Of($"All of it lies flat, within {subject.Text(2)} of the panel's marked edge; no stitch inside the line of the cells."))
+            .Until(Say.Of($"All of it lies flat, within {subject.AtMost(2)} of the panel's marked edge; no stitch inside the line of the cells."))
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, RimOf(subject)));
     }
 
@@ -81,7 +81,7 @@ internal static class CarrierSteps
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing(Length.FromMillimeters(2 * subject.Patterns.WholeCarrier.Shape.Finished.PerimeterMm)))
             .With(Say.Of("machine, basting tape, bone folder"))
-            .Until(Say.Of($"Length and width within {subject.Text(3)} of the finished size; the diagonals equal within {subject.Text(3)}; rows end with {subject.Text(25)} of overstitching (US Army TM 10-8340)."))
+            .Until(Say.Of($"Length and width within {subject.AtMost(3)} of the finished size; the diagonals equal within {subject.AtMost(3)}; rows end with {subject.Text(25)} of overstitching (US Army TM 10-8340)."))
             .Minding(Layers)
             .Seen(WorkPicture.Of(subject.Patterns.WholeCarrier, PieceLineKind.Fold, PieceLineKind.Stitch));
     }

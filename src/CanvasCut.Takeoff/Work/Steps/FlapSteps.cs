@@ -59,7 +59,7 @@ internal static class FlapSteps
             .Making(flaps.Select(WorkParts.SetOnTop))
             .Taking(Setting(flaps))
             .With(Say.Of("punch or awl, setting tool, block"))
-            .Until(Say.Of($"All are set, each within {subject.Text(1)} of its mark; none turns or lifts when you pull at it."))
+            .Until(Say.Of($"All are set, each within {subject.AtMost(1)} of its mark; none turns or lifts when you pull at it."))
             .Minding(Hammer)
             .Seen(WorkPicture.OnTop(flaps.SelectMany(flap => Rims(flap, flap.CentresOnTop).Prepend(Outline.Of(flap.OnTop)))));
     }
@@ -87,7 +87,7 @@ internal static class FlapSteps
             .Making(pieces.Select(piece => WorkParts.Ready(piece.Id)))
             .Taking(WorkTimes.Sewing(WholePiece.RowsOf(pieces)))
             .With(Say.Of("machine, basting tape, bone folder"))
-            .Until(kind == MountKind.Sleeve ? SleeveSteps.Folded(subject) : Say.Of($"It lies flat, the finished edges within {subject.Text(2)}; every centre is still to be seen."))
+            .Until(kind == MountKind.Sleeve ? SleeveSteps.Folded(subject) : Say.Of($"It lies flat, the finished edges within {subject.AtMost(2)}; every centre is still to be seen."))
             .Minding(kind == MountKind.Sleeve ? SleeveSteps.HotKnife : string.Empty)
             .Seen(WorkPicture.Of(pieces[0].Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
     }
@@ -110,7 +110,7 @@ internal static class FlapSteps
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing(flaps.Aggregate(Length.Zero, (sum, flap) => sum + flap.Run) * subject.Job.Workshop.Sewing.Rows))
             .With(Say.Of("machine, basting tape 1/4 in (6 mm)"))
-            .Until(Say.Of($"The flap stands out as far as it should all along, within {subject.Text(2)}."))
+            .Until(Say.Of($"The flap stands out as far as it should all along, within {subject.AtMost(2)}."))
             .Minding(CarrierSteps.Layers)
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, flaps.Select(flap => Outline.Of(Centred(subject, flap).Flap))));
     }
@@ -130,7 +130,7 @@ internal static class FlapSteps
             .Making(flaps.Select(WorkParts.SetInCarrier))
             .Taking(Setting(flaps))
             .With(Say.Of("punch or awl, setting tool, block"))
-            .Until(Say.Of($"All are set; each space within {subject.Text(1)}; none turns or lifts when you pull at it."))
+            .Until(Say.Of($"All are set; each space within {subject.AtMost(1)}; none turns or lifts when you pull at it."))
             .Minding(Hammer)
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, centred.SelectMany(flap => Rims(flap, flap.CentresOnCarrier).Prepend(Outline.Of(flap.Flap)))));
     }

@@ -30,7 +30,7 @@ internal static class JoinSteps
             .Needing(stage == WorkStage.Carrier ? [WorkAccess.CarrierUnderNeedle] : Array.Empty<string>())
             .Taking(WorkTimes.Sewing(WholePiece.RowsOf(joined) * 0.5))
             .With(Say.Of("machine, basting tape"))
-            .Until(Say.Of($"The joined piece lies on its template within {subject.Text(2)}; no raw edge shows."))
+            .Until(Say.Of($"The joined piece lies on its template within {subject.AtMost(2)}; no raw edge shows."))
             .Seen(WorkPicture.Of(joined[0].Widths[0], PieceLineKind.Stitch));
     }
 }

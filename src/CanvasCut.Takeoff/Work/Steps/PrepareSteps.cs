@@ -27,7 +27,7 @@ internal static class PrepareSteps
             .Needing(WorkAccess.TopStretched)
             .Taking(Duration.FromMinutes(45))
             .With(Say.Of("soft tape, straightedge, a helper"))
-            .Until(Say.Of($"Both readings of a length agree within {subject.Text(3)}; the top's diagonals within {subject.Text(5)}."))
+            .Until(Say.Of($"Both readings of a length agree within {subject.AtMost(3)}; the top's diagonals within {subject.AtMost(5)}."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop(Outline.Of(Plan.Of(subject.Job.Top))));
 
@@ -48,7 +48,7 @@ internal static class PrepareSteps
             .Taking(Duration.FromMinutes(30))
             .With(Say.Of("tape measure, masking tape"))
             .When(Say.Of("In a calm, the top dry and stretched as it is used."))
-            .Until(Say.Of($"Nothing lies on a tube, a seam or a keep-out; the corners agree with the table of marks within {subject.Text(5)}."))
+            .Until(Say.Of($"Nothing lies on a tube, a seam or a keep-out; the corners agree with the table of marks within {subject.AtMost(5)}."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Patterns.Mounted.Fastened.Pockets.Select(pocket => pocket.Outline)]));
 
@@ -64,7 +64,7 @@ internal static class PrepareSteps
             .Making(pieces.Select(WorkParts.Cut))
             .Taking(pieces.Aggregate(Duration.Zero, (sum, piece) => sum + WorkTimes.Cutting(piece)))
             .With(Say.Of("weights; shears, or a hot knife where an edge stays raw"))
-            .Until(Say.Of($"Within {subject.Text(2)} of the template all round; the label is on the outer face."))
+            .Until(Say.Of($"Within {subject.AtMost(2)} of the template all round; the label is on the outer face."))
             .Minding(Say.Of("A hot knife burns and its smoke is unhealthy: work in moving air."))
             .Seen(WorkPicture.OfCut(subject.Patterns.WholeCarrier));
     }
@@ -83,6 +83,6 @@ internal static class PrepareSteps
             .Making(subject.Patterns.Pieces.Select(WorkParts.Marked))
             .Taking(WorkTimes.Marking(subject.Patterns.Pieces))
             .With(Say.Of("chalk or a pencil that washes out, straightedge"))
-            .Until(Say.Of($"Every tick and fold of the template is on the cloth, within {subject.Text(1)}."))
+            .Until(Say.Of($"Every tick and fold of the template is on the cloth, within {subject.AtMost(1)}."))
             .Seen(WorkPicture.Of(subject.Patterns.WholeCarrier, PieceLineKind.Fold, PieceLineKind.Mark, PieceLineKind.Hole));
 }

@@ -53,7 +53,7 @@ internal static class TopPieceSteps
             .Making(pieces.Select(piece => WorkParts.Ready(piece.Id)))
             .Taking(how.Kind == WorkKind.Machine ? WorkTimes.Sewing(WholePiece.RowsOf(pieces)) : Turning * pieces.Count)
             .With(how.Kind == WorkKind.Machine ? Say.Of("machine, basting tape") : Say.Of("basting tape, bone folder"))
-            .Until(Say.Of($"It lies flat on its template, the finished edges within {subject.Text(2)}."))
+            .Until(Say.Of($"It lies flat on its template, the finished edges within {subject.AtMost(2)}."))
             .Seen(WorkPicture.Of(pieces[0].Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
     }
 

@@ -29,7 +29,7 @@ internal static class TopSewing
             .Taking(WorkTimes.SewingOnTop(parts.Aggregate(Length.Zero, (sum, part) => sum + RowsOf(subject, part))))
             .With(sort is { Kind: not null, IsFlap: false } ? Say.Of("machine with a zipper foot") : Say.Of("machine"))
             .When(Say.Of("The rest of the top rolled up beside the foot, nothing hanging."))
-            .Until(Say.Of($"Within {subject.Text(2)} of its marks; each row begins and ends with {subject.Text(25)} of overstitching (US Army TM 10-8340)."))
+            .Until(Say.Of($"Within {subject.AtMost(2)} of its marks; each row begins and ends with {subject.Text(25)} of overstitching (US Army TM 10-8340)."))
             .Minding(Say.Of("Support the cloth: its weight bends needles."))
             .Seen(WorkPicture.OnTop(parts.Select(part => part.Outline)));
     }

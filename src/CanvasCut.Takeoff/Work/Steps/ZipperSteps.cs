@@ -36,7 +36,7 @@ internal static class ZipperSteps
             .Making(zippers.Select(zipper => WorkParts.Trimmed(zipper.Side)))
             .Taking(Duration.FromMinutes((isSeparating ? 15 : 25) * zippers.Count))
             .With(Say.Of("snips, pliers for stops, chalk"))
-            .Until(Say.Of($"The closed run is right within {subject.Text(3)}; every tick is on both halves."))
+            .Until(Say.Of($"The closed run is right within {subject.AtMost(3)}; every tick is on both halves."))
             .Minding(Say.Of("Cut teeth fly: wear glasses."))
             .Seen(Picture(subject, zippers));
     }
@@ -73,7 +73,7 @@ internal static class ZipperSteps
             .Closing(WorkAccess.TapeEnds)
             .Taking(WorkTimes.Sewing(rows))
             .With(Say.Of("machine with a zipper foot, basting tape 1/4 in (6 mm)"))
-            .Until(Say.Of($"Both halves match within {LengthText.OfMating(Length.FromMillimeters(1.5), subject.Job.Units)} when closed; the edge is flat; the slider runs from end to end."))
+            .Until(Say.Of($"Both halves match within {LimitWords.Most(Length.FromInches(1 / 16.0), subject.Job.Units)} when closed; the edge is flat; the slider runs from end to end."))
             .Minding(CarrierSteps.Layers)
             .Seen(Picture(subject, subject.Zippers));
     }
