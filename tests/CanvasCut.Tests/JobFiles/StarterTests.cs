@@ -65,7 +65,7 @@ public sealed partial class StarterTests
     public void The_starter_with_plain_numbers_gives_no_caution_that_its_user_did_not_cause()
     {
         string[] told = ["mass", "min_bend_radius", "dead_border", "junction_box"];
-        var text = told.Aggregate(Filled(Starter.Text), (all, field) => all.Replace($"#{field} = ", $"{field} = ", StringComparison.Ordinal));
+        var text = told.Aggregate(Filled(Starter.Text), (all, field) => all.Replace($"# {field} = ", $"{field} = ", StringComparison.Ordinal).Replace($"#{field} = ", $"{field} = ", StringComparison.Ordinal));
         const string Bows = """
             [[top.bow]]
             station = "150 mm"
@@ -87,6 +87,56 @@ public sealed partial class StarterTests
         Assert.True(results.Count(result => result.Verdict == Verdict.Pass) > 90);
         Assert.Empty(results.Where(result => result.Verdict is Verdict.Caution or Verdict.Fail).Select(result => $"{result.Code}: {result.Subject}"));
     }
+
+    /// <summary>An example has a space behind its #; whatever has none must be what the table of fields takes.</summary>
+    [Fact]
+    public void Nothing_without_a_default_is_shown_as_if_it_were_taken()
+    {
+        List<string> shown = [.. ShownFields()];
+
+        Assert.Contains("top.edge_margin", shown);
+        Assert.All(
+            JobFields.All.Where(field => shown.Exists(name => field.Name == name || field.Name.StartsWith($"{name}.", StringComparison.Ordinal))).Where(field => field.Name != "accept_unusual"),
+            field => Assert.True(field.Default is not null || field.Name.EndsWith(".strength", StringComparison.Ordinal) || field.Name == "mount.sleeve.bend_radius", field.Name));
+    }
+
+    /// <summary>The plain values word for word against the table of defaults; a grade may set others in its place.</summary>
+    [Fact]
+    public void A_value_that_is_shown_stands_in_the_table_of_defaults()
+    {
+        var table = string.Empty;
+        var compared = 0;
+        foreach (var line in Starter.Text.Split('\n'))
+        {
+            table = TableHead().Match(line) is { Success: true } head ? head.Groups[1].Value + "." : table;
+            if (ShownValue().Match(line) is { Success: true } value && JobFields.All.SingleOrDefault(field => field.Name == table + value.Groups[1].Value) is { Default: { } text })
+            {
+                Assert.Equal(text.Text, value.Groups[2].Value.Trim('[', ']').Replace("\"", string.Empty, StringComparison.Ordinal));
+                compared++;
+            }
+        }
+
+        Assert.InRange(compared, 50, 500);
+    }
+
+    private static IEnumerable<string> ShownFields()
+    {
+        var table = string.Empty;
+        foreach (var line in Starter.Text.Split('\n'))
+        {
+            table = TableHead().Match(line) is { Success: true } head ? head.Groups[1].Value + "." : table;
+            if (ShownValue().Match(line) is { Success: true } value)
+            {
+                yield return table + value.Groups[1].Value;
+            }
+        }
+    }
+
+    [GeneratedRegex(@"^\[([a-z_.]+)\]")]
+    private static partial Regex TableHead();
+
+    [GeneratedRegex(@"^#([a-z_]+) = (.*)$")]
+    private static partial Regex ShownValue();
 
     private static string Filled(string starter)
     {
