@@ -81,7 +81,7 @@ public sealed partial class StarterTests
             height = "0 mm"
             [panel]
             """;
-        var job = Sample.Job(text.Replace("[panel]", Bows, StringComparison.Ordinal));
+        var job = Sample.Job(text.Replace("\n[panel]\n", $"\n{Bows}\n", StringComparison.Ordinal));
         var results = JobChecks.Of(PatternSet.Of(job, FitChoice.For(job).Mounted));
 
         Assert.True(results.Count(result => result.Verdict == Verdict.Pass) > 90);
