@@ -28,7 +28,11 @@ public sealed record CarrierJob(
     Conditions Conditions,
     WorkSpec Work,
     CareSpec Care,
-    ImmutableArray<DefaultUsed> Defaults);
+    ImmutableArray<DefaultUsed> Defaults)
+{
+    /// <summary>The radius that the panel must keep, with the factor asked for; from an assumed one when the maker's is not known.</summary>
+    public Length LeastRadius => (Panel.Limits.SmallestRadius ?? PanelLimits.AssumedRadius) * Limits.BendFactor;
+}
 
 /// <summary>What holds the carrier on the top.</summary>
 /// <param name="Zipper">The zippers.</param>

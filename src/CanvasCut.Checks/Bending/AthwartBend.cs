@@ -14,11 +14,7 @@ internal static class AthwartBend
     private static string TooSharp => Say.Of("Too sharp for this panel: turn it, move it to a flatter bow, or choose a panel that bends further.");
 
     /// <summary>Whether the panel may be curved across the boat when it lies this way.</summary>
-    public static bool IsAllowed(CarrierJob job, LongSide way)
-    {
-        var curved = way == LongSide.Athwart ? BendAxis.Length : BendAxis.Width;
-        return job.Panel.Limits.Bends == BendAxis.Either || job.Panel.Limits.Bends == curved || job.Top.Bows.All(IsFlat);
-    }
+    public static bool IsAllowed(CarrierJob job, LongSide way) => job.Panel.Limits.MayCurveAcross(way) || job.Top.Bows.All(IsFlat);
 
     /// <summary>One result a bow that shapes the panel, and one for the panel from its forward to its aft edge.</summary>
     public static IEnumerable<CheckResult> Check(CarrierJob job, MountedShape mounted, TopSurface? surface)

@@ -37,7 +37,7 @@ public sealed class DocExamplesTests
         var pocket = Fit.Mounted.Fastened.Pockets[0];
         var piece = Patterns.TopPieces.Single(each => each.Title.Id == "pocket-forward-port");
 
-        AssertTold("+ 48.55 = {0} (", pocket.Leg, "It covers {0} (", pocket.Covers);
+        AssertTold("+ 53.25 = {0} (", pocket.Leg, "It covers {0} (", pocket.Covers);
         AssertTold("+ 12.7 = {0} (4 1/2 in)", piece.CutSize.Athwart, "at most {0} (1 1/4 in)", pocket.Leg / (2 * Math.Sqrt(2)));
     }
 
