@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace CanvasCut.Design;
 
-/// <summary>Everything that a job file says, with the defaults filled in.</summary>
+/// <summary>Everything that a job file says of one carrier and of the top it goes on, with the defaults filled in.</summary>
 /// <param name="Name">What the user calls the job.</param>
 /// <param name="Units">Which units are printed.</param>
 /// <param name="Top">The top.</param>
@@ -32,6 +32,12 @@ public sealed record CarrierJob(
 {
     /// <summary>The radius that the panel must keep, with the factor asked for; from an assumed one when the maker's is not known.</summary>
     public Length LeastRadius => (Panel.Limits.SmallestRadius ?? PanelLimits.AssumedRadius) * Limits.BendFactor;
+
+    /// <summary>Which of the top's mountings it is.</summary>
+    public MountingName Mounting { get; init; } = MountingName.Only;
+
+    /// <summary>Further panels on the same carrier, each beside the one before; usually none.</summary>
+    public ImmutableArray<RowPanel> Row { get; init; } = [];
 }
 
 /// <summary>What holds the carrier on the top.</summary>

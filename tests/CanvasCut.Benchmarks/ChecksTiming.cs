@@ -3,6 +3,7 @@ using System.Globalization;
 using CanvasCut.Checks;
 using CanvasCut.JobFiles;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Benchmarks;
 
@@ -17,7 +18,7 @@ internal static class ChecksTiming
     {
         foreach (var path in Directory.GetFiles("patterns", "job.toml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
         {
-            if (JobFile.Read(File.ReadAllText(path), path).Value is not { } job)
+            if (JobFile.Read(File.ReadAllText(path), path).Value?.First is not { } job)
             {
                 continue;
             }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using UnitsNet;
 
 namespace CanvasCut.Checks;
@@ -73,7 +74,7 @@ internal static class AlongBend
     private static BendLimit LimitFor(CarrierJob job, MountedShape mounted)
     {
         var limit = BendLimit.Of(job);
-        return job.Panel.Limits.MayCurveAlong(mounted.Panel.LongSide)
+        return PanelBends.MayAlong(job, mounted.Panel.LongSide)
             ? limit
             : limit with { Needed = UnitMath.Max(limit.Needed, BendLimit.StraightRadius) };
     }

@@ -15,7 +15,7 @@ internal static class BondSupplies
     {
         var (job, supplies) = (patterns.Job, patterns.Job.Workshop.Supplies);
         var bond = PanelBond.Of(job, patterns.Mounted);
-        var use = new OrderUse(Say.Of("panel on the carrier"), [.. patterns.CarrierPieces.Select(piece => piece.Title.Id)]);
+        var use = new OrderUse(Say.Of("panel on the carrier"), [.. patterns.CarrierPieces.Select(piece => piece.Key)]);
         if (!bond.Strips.IsEmpty)
         {
             yield return Tape(job, supplies.Tapes.Foam, bond.TapeLength, (Area(job, bond), use));
