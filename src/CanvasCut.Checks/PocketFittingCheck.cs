@@ -30,6 +30,6 @@ internal static class PocketFittingCheck
         var ease = RulerSteps.Up(job.Fastenings.Pocket.Ease + ((UnitMath.Max(last.Covers, PocketPlace.LeastCover) - most) / 2), step);
         return most >= PocketPlace.LeastCover
             ? Say.Of($"Slipping it in would bend the panel too sharply: shorten pocket.leg to {LengthText.Of(RulerSteps.Down(most + last.OutX + last.OutY, step), job.Units)} or less, or give more room with pocket.ease of {LengthText.Of(ease, job.Units)}.")
-            : Say.Of($"Slipping it in would bend the panel too sharply, and a pocket small enough would hold nothing: give more room with pocket.ease of {LengthText.Of(ease, job.Units)}, or choose a panel that bends further.");
+            : Say.Of($"Slipping it in would bend the panel too sharply, and a pocket small enough would hold nothing: give more room with pocket.ease, or choose a panel that bends further.");
     }
 }

@@ -15,7 +15,7 @@ internal static class ShapeChecks
         return AthwartBend.Check(job, mounted, finding.Surface)
             .Concat(finding.IsKnown ? AlongBend.Check(job, mounted, (profiles, taut)).Append(DoubleCurve.Check(job, mounted, finding.Surface, profiles)) : Unknown(finding))
             .Concat(SpanChecks.Of(job, mounted))
-            .Concat(ClosingChecks.Of(patterns, profiles));
+            .Concat(ClosingChecks.Of(patterns, (profiles, taut)));
     }
 
     private static IEnumerable<CheckResult> Unknown(SurfaceFinding finding) =>

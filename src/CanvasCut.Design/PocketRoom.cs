@@ -31,7 +31,7 @@ public static class PocketRoom
         return Least + InnermostRow(job.Workshop.Sewing) + Ways(job.Panel).Max(way => Grown(job, way));
     }
 
-    private static IEnumerable<LongSide> Ways(SolarPanel panel) => panel.LongSide is { } way ? [way] : Enum.GetValues<LongSide>();
+    private static LongSide[] Ways(SolarPanel panel) => panel.LongSide is { } way ? [way] : Enum.GetValues<LongSide>();
 
     private static Length Grown(CarrierJob job, LongSide way)
     {

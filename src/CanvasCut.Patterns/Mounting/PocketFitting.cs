@@ -67,10 +67,13 @@ public sealed class PocketFitting
         return UnitMath.Max(held + fastenings.Pocket.Ease - row - onEdge - grown, Length.Zero);
     }
 
-    /// <summary>What the carrier's own half reaches beyond its edge: of a zipper the teeth, of a flap all of it.</summary>
-    private static Length OnEdge(Fastenings fastenings, Side side) => fastenings.Mount.At(side) == MountKind.Zipper
-        ? fastenings.Zipper.Reveal + (fastenings.Zipper.Gauge.Chain / 2)
-        : fastenings.OuterEdge(side);
+    /// <summary>What is stiff on the carrier's own half: of a zipper up to the teeth, of a sleeve with its rod all; cloth gives way.</summary>
+    private static Length OnEdge(Fastenings fastenings, Side side) => fastenings.Mount.At(side) switch
+    {
+        MountKind.Zipper => fastenings.Zipper.Reveal + (fastenings.Zipper.Gauge.Chain / 2),
+        MountKind.Sleeve => fastenings.OuterEdge(side),
+        _ => Length.Zero,
+    };
 
     private static IEnumerable<Way> Ways(CarrierJob job, MountedPanel panel)
     {

@@ -3,7 +3,6 @@ using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 using CanvasCut.Tests.Patterns;
-using UnitsNet;
 using static CanvasCut.Tests.Checks.BendingChecksTests;
 using static CanvasCut.Tests.Patterns.SampleJobs;
 
@@ -36,7 +35,7 @@ public sealed class PocketFittingTests
     [InlineData(false, 0.04, 0, 24.3375)]
     public void The_ease_left_out_leaves_room_for_the_carrier_as_it_is_sewn(bool over, double warp, double fill, double ease)
     {
-        var job = Eased(Plain.On(Cloth with { Shrink = new(warp, fill) }).With(Pocket with { OverZipper = over }));
+        var job = Eased(Plain.On(Cloth with { Shrink = new(warp, fill) }).With(Pocket with { OverZipper = over }, Zipper with { Setback = Mm(120) }));
 
         Assert.Equal(ease, job.Fastenings.Pocket.Ease.Millimeters, 1e-3);
         Assert.All(RoomOf(job), room => Assert.Equal(3, room.Measured.Value!.Value.Millimeters, 1e-6));
