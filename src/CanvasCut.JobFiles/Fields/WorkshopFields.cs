@@ -22,7 +22,7 @@ internal static class WorkshopFields
             .Or("fore-aft", Say.Later("Marine Fabricator, \"Tips for better fitting tops\", 2013")),
         new Field("cloth.turns", Word, Any, Presence.Optional).Among("none", "half", "quarter").Or("half", Source.Practice),
         new Field("cloth.gap", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("5 mm", Source.Practice),
-        new Field("cloth.shrink.warp", Percent, Reach("0 %", "5 %"), Presence.Optional).Or("1 %", Say.Later("as much as limits.shrink reckons with, so that it still closes then; no standard figure: test yours")),
+        new Field("cloth.shrink.warp", Percent, Reach("0 %", "5 %"), Presence.Optional).Or("0 %", TestYours),
         new Field("cloth.shrink.fill", Percent, Reach("0 %", "5 %"), Presence.Optional).Or("0 %", TestYours),
         new Field("cloth.one_way", Flag, Any, Presence.Optional).Or("false", Source.NoneAssumed),
         new Field("cloth.join", Word, Any, Presence.Optional).Among("full", "semi").Or("full", Source.Practice),

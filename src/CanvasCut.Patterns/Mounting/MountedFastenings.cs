@@ -57,9 +57,9 @@ public sealed record MountedFastenings(
     }
 
     /// <summary>The fastenings of a carrier.</summary>
-    public static MountedFastenings For(Box carrier, Box cells, CarrierJob job)
+    public static MountedFastenings For(Box carrier, Box cells, MountedPanel panel, CarrierJob job)
     {
-        ImmutableArray<PocketPlace> pockets = [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, job))];
+        ImmutableArray<PocketPlace> pockets = [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, panel, job))];
         return Of(
             carrier,
             job.Fastenings with { WeatherStrip = ClearStrip(job) },

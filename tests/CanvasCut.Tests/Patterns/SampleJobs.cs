@@ -23,7 +23,7 @@ internal static class SampleJobs
         StartSetback = Mm(25.4),
     };
 
-    public static PocketSpec Pocket { get; } = new(null, Mm(10), new(Mm(12.7), Mm(12.7)), Mm(12.7), OverZipper: true);
+    public static PocketSpec Pocket { get; } = new(null, Mm(12.35), new(Mm(12.7), Mm(12.7)), Mm(12.7), OverZipper: true);
 
     public static WeatherStripSpec Strip { get; } = new([Side.Forward], Mm(15.9), Mm(12.7), new(Mm(12.7), Mm(12.7)), Mm(25.4));
 
