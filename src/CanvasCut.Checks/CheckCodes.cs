@@ -152,6 +152,21 @@ public static class CheckCodes
     /// <summary>What the panel is bonded to.</summary>
     public const string BondingOnto = "bonding.onto";
 
+    /// <summary>The panel's dead border.</summary>
+    public const string BondBorder = "bond.dead-border";
+
+    /// <summary>The rows that hold what the panel is bonded to, and the cells.</summary>
+    public const string BondRows = "bond.rows";
+
+    /// <summary>The step at the edges of strips under cells.</summary>
+    public const string BondStep = "bond.step";
+
+    /// <summary>The gaps between the strips.</summary>
+    public const string BondGap = "bond.gap";
+
+    /// <summary>The tape that was given and the panel's edge.</summary>
+    public const string BondLength = "bond.length";
+
     /// <summary>The surface on the day of bonding.</summary>
     public const string BondingSurface = "bonding.surface";
 
@@ -186,7 +201,7 @@ public static class CheckCodes
         MountPitch, MountRoom, MountEdge, MountReach, MountRod, MountRemoval, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
         WindZipper, WindZipperEnd, WindFastener, WindSleeve, WindPocket, WindSeam, WindBond, WindOff,
-        BondingOnto, BondingSurface, BondingDew, BondingClear, HeatFree, HeatBlocked, SlopeCorner, SlopeDrain,
+        BondBorder, BondRows, BondStep, BondGap, BondLength, BondingOnto, BondingSurface, BondingDew, BondingClear, HeatFree, HeatBlocked, SlopeCorner, SlopeDrain,
         TopCondition,
     ];
 }

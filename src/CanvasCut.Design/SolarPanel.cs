@@ -40,6 +40,7 @@ public sealed record PanelBody(Length Length, Length Width, Length Thickness, Le
 /// <param name="AllowsHardPoints">Whether a tube may lie under cells.</param>
 /// <param name="MaxWind">The wind above which it must come off; null when not stated.</param>
 /// <param name="HasAdhesive">Whether its back is adhesive, so that no tape is needed.</param>
+/// <param name="AdhesivePull">What an adhesive back bears for long when it is pulled straight off; null when its maker does not tell.</param>
 /// <param name="MaxBend">The limit as an angle over a length; null when the data sheet gives none.</param>
 public sealed record PanelLimits(
     Length? MinBendRadius,
@@ -47,7 +48,8 @@ public sealed record PanelLimits(
     bool AllowsHardPoints,
     Speed? MaxWind,
     BendArc? MaxBend = null,
-    bool HasAdhesive = false)
+    bool HasAdhesive = false,
+    Pressure? AdhesivePull = null)
 {
     /// <summary>The smallest radius allowed, of a radius and an angle the gentler one; null when neither is given.</summary>
     public Length? SmallestRadius => (MinBendRadius, MaxBend?.Radius) switch

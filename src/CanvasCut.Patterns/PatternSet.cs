@@ -22,6 +22,9 @@ public sealed record PatternSet(
     /// <summary>The top's surface, or what is missing to know it.</summary>
     public SurfaceFinding Surface { get; } = TopSurface.Of(Job.Top);
 
+    /// <summary>How the panel is bonded to the carrier.</summary>
+    public BondPlan Bond { get; } = BondPlan.Of(Job, Mounted);
+
     /// <summary>What is sewn to the top already and is not cut again; empty unless a new panel goes on an old top.</summary>
     public ImmutableArray<PatternPiece> Kept { get; private init; } = [];
 

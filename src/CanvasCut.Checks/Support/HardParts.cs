@@ -63,6 +63,7 @@ internal static class HardParts
     {
         var box = patterns.Mounted.CarrierBox;
         return RowsOf([patterns.WholeCarrier], patterns)
+            .Where(row => row.Kind != RowKind.Ground)
             .GroupBy(row => EdgeOf(row, box))
             .Select(rows => new HardPart(CheckCodes.Stitch, Say.Of($"rows along the carrier's {rows.Key} edge"), [.. rows.Select(row => (row.From, row.To))]));
     }

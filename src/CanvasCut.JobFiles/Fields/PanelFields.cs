@@ -27,6 +27,7 @@ internal static class PanelFields
         new Field("panel.bends", Word, Any, Presence.Optional).Among("either", "length", "width").Or("either", Source.NoneAssumed),
         new Field("panel.hard_points", Word, Any, Presence.Optional).Among("allowed", "not-allowed").Or("not-allowed", Say.Later("the careful choice")),
         new Field("panel.adhesive", Flag, Any, Presence.Optional).Or("false", Source.NoneAssumed),
+        new("panel.adhesive_pull", Pressure, Size("0.1 kPa", "100 kPa"), Presence.Optional),
         new("panel.max_wind", Speed, Size("5 kn", "120 kn"), Presence.Optional),
         new("panel.junction_box.from_port", Length, Reach("0 mm", "3 m"), Presence.RequiredInTable),
         new("panel.junction_box.from_forward", Length, Reach("0 mm", "3 m"), Presence.RequiredInTable),

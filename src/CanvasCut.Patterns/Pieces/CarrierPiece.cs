@@ -20,7 +20,7 @@ internal static class CarrierPiece
             new("carrier", Say.Of("Carrier"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
-            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. Middles(finished)],
+            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. BondLines.Of(BondPlan.Of(job, centred)), .. Middles(finished)],
             [AllowanceText.Of(allowances, job.Units), .. ShrinkNote(job), .. BindingNote(job)]).FoldedAlong(hemmed.FoldOrder);
     }
 

@@ -1,5 +1,6 @@
 using CanvasCut.Geometry;
 using CanvasCut.Language;
+using CanvasCut.Patterns;
 using UnitsNet;
 using static CanvasCut.Takeoff.StepWriting;
 
@@ -32,17 +33,30 @@ internal static class BondSteps
     public static string Result(WorkSubject subject) => subject.ExitPatch is null ? WorkParts.ProvedCarrier : WorkParts.FinishedCarrier;
 
     private static WorkStep Lay(WorkSubject subject) =>
-        Step(new("bond", WorkStage.Bond, WorkKind.Bond, Say.Of("Bond the panel to the carrier"), Say.Of("Wipe webbing and panel with alcohol and water, half and half, one way, and let them dry. Lay the tape, then the panel at its marks from one edge, and roll it down hard. Leave it 20 minutes before you move it.")))
+        Step(new("bond", WorkStage.Bond, WorkKind.Bond, Say.Of("Bond the panel to the carrier"), LayText(subject.Patterns.Bond)))
             .Using([.. subject.CarrierSides, .. subject.IsBondFirst ? Array.Empty<string>() : [WorkParts.StretchedTop]])
             .Making(WorkParts.LaidPanel)
             .Closing(WorkAccess.CarrierUnderNeedle)
             .Taking(Duration.FromMinutes(60))
             .Waiting(Dwell)
-            .With(Say.Of("foam tape, alcohol wipes, roller"))
+            .With(subject.Patterns.Bond.HasTape ? Say.Of("foam tape, alcohol wipes, roller") : Say.Of("alcohol wipes, roller"))
             .When(Say.Of($"Surfaces {subject.Degrees(LeastSurface)} or warmer, best 21 to 38 °C (70 to 100 °F), dry, and at least {DewText(subject)} above the dew point."))
             .Until(Say.Of($"The panel lies within {subject.Text(2)} of its marks on every side; no bubble, no lifted edge."))
             .Minding(Say.Of("What the makers of panel and tape say goes before this. Solvents burn: no flame, fresh air, gloves. Do not bend the panel below its radius."))
             .Seen(PanelPicture(subject));
+
+    private static string LayText(BondPlan bond) => string.Join(
+        " ",
+        bond.Ground switch
+        {
+            BondGround.Webbing => Say.Of("Wipe webbing and panel with alcohol and water, half and half, one way, and let them dry."),
+            BondGround.Patch => Say.Of("Wipe patch and panel with alcohol and water, half and half, one way, and let them dry."),
+            _ => Say.Of("Wipe cloth and panel with alcohol and water, half and half, one way, and let them dry."),
+        },
+        bond.HasTape
+            ? Say.Of($"Lay the {bond.Tape.Length} strips of tape at their marks, then the panel at its marks from one edge, and roll it down hard.")
+            : Say.Of("Peel the liner a hand's breadth at a time, lay the panel at its marks from one edge, and roll it down hard."),
+        Say.Of("Leave it 20 minutes before you move it."));
 
     private static string DewText(WorkSubject subject) => subject.Job.Units switch
     {

@@ -16,7 +16,7 @@ internal static class CarrierSteps
     public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
     [
         .. JoinSteps.Of(subject, subject.Carrier, WorkStage.Carrier),
-        Flat(subject),
+        .. HasFlatWork(subject) ? [Flat(subject)] : Array.Empty<WorkStep>(),
         Hem(subject),
         .. subject.Zippers.Select(zipper => Trim(subject, zipper)),
         .. subject.EndCap is { } caps ? [Cap(subject, caps)] : Array.Empty<WorkStep>(),
@@ -27,22 +27,32 @@ internal static class CarrierSteps
     private static WorkStep Flat(WorkSubject subject)
     {
         var patch = subject.ExitPatch;
-        var perimeter = Length.FromMillimeters(Outline.Of(subject.Patterns.Mounted.PanelBox).PerimeterMm);
+        var hasGround = subject.Patterns.Bond.Ground != BondGround.Cloth;
+        string[] tasks = [.. hasGround ? new[] { GroundText(subject.Patterns.Bond) } : [], .. patch is null ? Array.Empty<string>() : [Say.Of("Turn the cable exit patch under and sew it round its hole; cut no hole yet.")]];
         return Step(new(
                 "flat-work",
                 WorkStage.Carrier,
                 WorkKind.Machine,
-                patch is null ? Say.Of("Sew on what the panel is bonded to") : Say.Of("Sew on what the panel is bonded to, and the cable's patch"),
-                Say.Of("Sew smooth webbing or a coated patch where the panel's rim will lie: foam tape does not hold on raw woven cloth. Skip the webbing only if the panel's maker bonds to cloth.") + (patch is null ? string.Empty : Say.Of(" Turn the cable exit patch under and sew it round its hole; cut no hole yet."))))
+                !hasGround ? Say.Of("Sew on the cable's patch") : patch is null ? Say.Of("Sew on what the panel is bonded to") : Say.Of("Sew on what the panel is bonded to, and the cable's patch"),
+                string.Join(" ", tasks)))
             .On(patch?.Widths ?? [])
             .Using([.. subject.Carrier.Flat, .. patch?.Flat ?? []])
             .Making(WorkParts.FlatCarrier)
             .Needing(WorkAccess.CarrierUnderNeedle)
-            .Taking(WorkTimes.Sewing((perimeter * 2) + (patch?.Rows ?? Length.Zero)))
+            .Taking(WorkTimes.Sewing(GroundRows(subject.Patterns.Bond) + (patch?.Rows ?? Length.Zero)))
             .With(Say.Of("machine, basting tape"))
-            .Until(Say.Of($"All of it lies flat, within {subject.Text(2)} of the panel's marked edge; no stitch inside the line of the cells."))
+            .Until(Say.Of($"All of it lies flat, within {subject.Text(2)} of its marks."))
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, RimOf(subject)));
     }
+
+    /// <summary>Nothing is sewn on flat where the panel is bonded to the cloth itself and there is no hole for the cable.</summary>
+    private static bool HasFlatWork(WorkSubject subject) => subject.Patterns.Bond.Ground != BondGround.Cloth || subject.ExitPatch is not null;
+
+    private static string GroundText(BondPlan bond) => bond.Ground == BondGround.Webbing
+        ? Say.Of("Sew the webbing on at its marks, a row inside each long edge: foam tape does not hold on raw woven cloth.")
+        : Say.Of("Sew the coated patch on at its marks, smooth face up, one row round its edge: adhesive does not hold on raw woven cloth.");
+
+    private static Length GroundRows(BondPlan bond) => Length.FromMillimeters(bond.Rows.Sum(row => row.From.DistanceMm(row.To)));
 
     private static IEnumerable<Outline> RimOf(WorkSubject subject)
     {
@@ -64,7 +74,7 @@ internal static class CarrierSteps
         var binding = bound.Length > 0 ? Say.Of($"Bind: {string.Join(", ", bound)}.") : string.Empty;
         return Step(new("hem-carrier", WorkStage.Carrier, WorkKind.Machine, Say.Of("Finish the carrier's edges"), $"{hem} {binding}".Trim()))
             .On(subject.Carrier.Widths)
-            .Using(WorkParts.FlatCarrier)
+            .Using(HasFlatWork(subject) ? [WorkParts.FlatCarrier] : [.. subject.Carrier.Flat])
             .Making(WorkParts.HemmedCarrier)
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing(Length.FromMillimeters(2 * subject.Patterns.WholeCarrier.Shape.Finished.PerimeterMm)))
