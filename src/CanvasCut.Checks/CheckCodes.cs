@@ -113,6 +113,15 @@ public static class CheckCodes
     /// <summary>The junction box and what lies over the panel.</summary>
     public const string BoxCover = "box.cover";
 
+    /// <summary>A junction box at the panel's back and the carrier under it.</summary>
+    public const string BoxBack = "box.back";
+
+    /// <summary>The cable's hole and what lies round it.</summary>
+    public const string CableClear = "cable.clear";
+
+    /// <summary>The cable's hole and the panel bonded over it.</summary>
+    public const string CableReach = "cable.reach";
+
     /// <summary>What is sewn and a later, larger panel.</summary>
     public const string KeepRoom = "room.later-panel";
 
@@ -197,7 +206,7 @@ public static class CheckCodes
         Margin, KeepOut, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
-        PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, KeepRoom,
+        PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,
         MountPitch, MountRoom, MountEdge, MountReach, MountRod, MountRemoval, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
         WindZipper, WindZipperEnd, WindFastener, WindSleeve, WindPocket, WindSeam, WindBond, WindOff,

@@ -29,6 +29,7 @@ public static class JobChecks
             .Concat(SeamChecks.Of(patterns))
             .Concat(PlotChecks.Of(patterns))
             .Concat(WindChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(CableChecks.Of(patterns))
             .Concat(BondStripChecks.Of(patterns))
             .Concat(BondingChecks.Of(patterns))
             .Concat(HeatChecks.Of(patterns.Job))

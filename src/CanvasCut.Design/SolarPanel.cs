@@ -64,8 +64,12 @@ public sealed record PanelLimits(
 /// <param name="FromForward">From the panel's forward edge to the box's forward edge.</param>
 /// <param name="Athwart">The box's size across the boat.</param>
 /// <param name="ForeAft">The box's size along the boat.</param>
-/// <param name="Height">Above the panel's face.</param>
-public sealed record JunctionBox(Length FromPort, Length FromForward, Length Athwart, Length ForeAft, Length Height);
+/// <param name="Height">Above the panel's face; negative for a box at its back, below it.</param>
+public sealed record JunctionBox(Length FromPort, Length FromForward, Length Athwart, Length ForeAft, Length Height)
+{
+    /// <summary>Whether it stands out of the panel's back.</summary>
+    public bool IsAtBack => Height < Length.Zero;
+}
 
 /// <summary>Where the cable leaves through the carrier.</summary>
 /// <param name="FromPort">From the panel's port edge to the middle of the hole; negative to port of it.</param>

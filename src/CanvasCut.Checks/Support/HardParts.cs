@@ -42,21 +42,18 @@ internal static class HardParts
             .SelectMany(x => HardPart.LinesOf(zipper.Frame.Back(zipper.AsEnd.Band with { Left = x - EndMm, Right = x + EndMm }))),
     ];
 
-    private static IEnumerable<HardPart> Seams(PatternSet patterns)
-    {
-        // Each seam is drawn on both of its widths.
-        var seams = RowsOf(patterns.CarrierPieces, patterns)
-            .Where(row => row.Kind == RowKind.Felled)
-            .Select(row => Box.Holding([row.From, row.To]))
-            .GroupBy(box => (Math.Round(box.Center.X), Math.Round(box.Center.Y)))
-            .Select(alike => alike.First());
-        return seams.Select((box, i) => new HardPart(
-            CheckCodes.SupportSeam,
-            Say.Of($"carrier's felled seam {i + 1}"),
-            HardPart.LinesOf(box.WidthMm > box.HeightMm
-                ? box with { Bottom = box.Bottom - SeamHalfMm, Top = box.Top + SeamHalfMm }
-                : box with { Left = box.Left - SeamHalfMm, Right = box.Right + SeamHalfMm })));
-    }
+    private static IEnumerable<HardPart> Seams(PatternSet patterns) =>
+        SeamsOf(patterns).Select((band, i) => new HardPart(CheckCodes.SupportSeam, Say.Of($"carrier's felled seam {i + 1}"), HardPart.LinesOf(band)));
+
+    /// <summary>The bands of the carrier's felled seams; each seam is drawn on both of its widths.</summary>
+    public static IEnumerable<Box> SeamsOf(PatternSet patterns) => RowsOf(patterns.CarrierPieces, patterns)
+        .Where(row => row.Kind == RowKind.Felled)
+        .Select(row => Box.Holding([row.From, row.To]))
+        .GroupBy(box => (Math.Round(box.Center.X), Math.Round(box.Center.Y)))
+        .Select(alike => alike.First())
+        .Select(box => box.WidthMm > box.HeightMm
+            ? box with { Bottom = box.Bottom - SeamHalfMm, Top = box.Top + SeamHalfMm }
+            : box with { Left = box.Left - SeamHalfMm, Right = box.Right + SeamHalfMm });
 
     /// <summary>The carrier's hems and the rows that hold the zippers, by the edge they lie at.</summary>
     private static IEnumerable<HardPart> CarrierRows(PatternSet patterns)
@@ -106,13 +103,13 @@ internal static class HardParts
             .. mounted.Fastened.Pockets.Select(pocket => ($"pocket-{pocket.Corner.Id}", pocket.At)),
             .. mounted.Fastened.Strips.Select(strip => ($"weather-strip-{Words.Id(strip.Side)}", strip.Finished.Center)),
             .. patterns.Job.Top.Bows.Select((bow, i) => ($"chafe-patch-bow-{i + 1}", new Point(mounted.WithSides.Center.X, -bow.Station.Millimeters))),
-            .. mounted.CableExit is { } exit ? [("cable-exit-patch", exit)] : Array.Empty<(string, Point)>(),
+            .. CableHole.Of(patterns.Job, mounted) is { } hole ? [("cable-exit-patch", hole.Patch.Center)] : Array.Empty<(string, Point)>(),
         ];
         return places.Where(place => pieces.ContainsKey(place.Id)).Select(place => (pieces[place.Id], place.At));
     }
 
     /// <summary>The rows of the carrier on the top, shrunk to their nominal size.</summary>
-    private static IEnumerable<(Point From, Point To, RowKind? Kind)> RowsOf(IEnumerable<PatternPiece> pieces, PatternSet patterns)
+    public static IEnumerable<(Point From, Point To, RowKind? Kind)> RowsOf(IEnumerable<PatternPiece> pieces, PatternSet patterns)
     {
         var (nominal, sewn) = (patterns.Mounted.CarrierBox, patterns.WholeCarrier.Shape.Finished.Bounds);
         Point OnTop(Point point) => nominal.Center + new Step(point.X * nominal.WidthMm / sewn.WidthMm, point.Y * nominal.HeightMm / sewn.HeightMm);

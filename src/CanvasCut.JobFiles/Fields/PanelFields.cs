@@ -33,7 +33,7 @@ internal static class PanelFields
         new("panel.junction_box.from_forward", Length, Reach("0 mm", "3 m"), Presence.RequiredInTable),
         new("panel.junction_box.athwart", Length, Size("10 mm", "400 mm"), Presence.RequiredInTable),
         new("panel.junction_box.fore_aft", Length, Size("10 mm", "400 mm"), Presence.RequiredInTable),
-        new("panel.junction_box.height", Length, Size("3 mm", "60 mm"), Presence.RequiredInTable),
+        new("panel.junction_box.height", Length, Signed("-60 mm", "60 mm"), Presence.RequiredInTable),
         new("panel.cable_exit.from_port", Length, Signed("-0.3 m", "3 m"), Presence.RequiredInTable),
         new("panel.cable_exit.from_forward", Length, Signed("-0.3 m", "3 m"), Presence.RequiredInTable),
         new("panel.cable_exit.diameter", Length, Size("4 mm", "80 mm"), Presence.RequiredInTable),

@@ -55,7 +55,7 @@ public static class JobSeams
         FlapSeams.OnCarrier(builder, patterns, centred, ids);
         foreach (var patch in PatchPieces.CableExit(job, centred))
         {
-            builder.SewOn(patch, patterns.NotionPieces, PatchPieces.ExitPatchMiddle(job, centred) - new Point(0, 0), OnCarrier);
+            builder.SewOn(patch, patterns.NotionPieces, CableHole.Of(job, centred)!.Patch.Center - new Point(0, 0), OnCarrier);
         }
 
         Ground(builder, whole, BondPlan.Of(job, centred), ids);

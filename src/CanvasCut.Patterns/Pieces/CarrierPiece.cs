@@ -96,10 +96,10 @@ internal static class CarrierPiece
             yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(box), Say.Of("junction box"));
         }
 
-        if (centred.CableExit is { } exit)
+        if (CableHole.Of(job, centred) is { } hole)
         {
-            var radius = job.Panel.Fittings.CableExit!.Diameter.Millimeters / 2;
-            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(exit, radius), Say.Of("cable exit"));
+            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(hole.Middle, hole.RadiusMm), Say.Of("cable exit"));
+            yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(hole.Patch), Say.Of("cable exit patch"));
         }
     }
 

@@ -11,9 +11,6 @@ internal static class PatchPieces
     /// <summary>How much of a zipper's end a cap covers; about 1 in, common practice, no source.</summary>
     public static readonly Length CapLength = Length.FromInches(1);
 
-    /// <summary>Cloth round the cable's hole on every side; common practice, no source.</summary>
-    public static readonly Length AroundExit = Length.FromInches(1.5);
-
     /// <summary>One patch for each tube that the carrier or a zipper lies on, to go between the top and the tube.</summary>
     public static IEnumerable<PatternPiece> Chafe(CarrierJob job, MountedShape mounted)
     {
@@ -50,30 +47,21 @@ internal static class PatchPieces
         };
     }
 
-    /// <summary>A square patch round the cable's hole, kept inside the carrier's finished edges; none when there is no hole.</summary>
+    /// <summary>The patch round the cable's hole; none when there is no hole.</summary>
     public static IEnumerable<PatternPiece> CableExit(CarrierJob job, MountedShape mounted)
     {
-        if (mounted.CableExit is not { } exit || job.Panel.Fittings.CableExit is not { } hole)
+        if (CableHole.Of(job, mounted) is not { } hole)
         {
             yield break;
         }
 
-        var side = hole.Diameter + (AroundExit * 2);
         var patch = Patch(
             job,
             new("cable-exit-patch", Say.Of("Cable exit patch"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
-            (side, side),
+            (Length.FromMillimeters(hole.Patch.WidthMm), Length.FromMillimeters(hole.Patch.HeightMm)),
             job.Fastenings.Chafe.TurnUnder);
-        var middle = ExitPatchMiddle(job, mounted);
-        var circle = RoundedBox.Circle(new Point(0, 0) + (exit - middle), hole.Diameter.Millimeters / 2);
+        var circle = RoundedBox.Circle(new Point(0, 0) + (hole.Middle - hole.Patch.Center), hole.RadiusMm);
         yield return patch with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, Say.Of("cable exit"))] };
-    }
-
-    /// <summary>Where the middle of the cable exit's patch lies, in the plane of the mounted shape.</summary>
-    public static Point ExitPatchMiddle(CarrierJob job, MountedShape mounted)
-    {
-        var side = (job.Panel.Fittings.CableExit?.Diameter ?? Length.Zero) + (AroundExit * 2);
-        return Inside(mounted.CarrierBox.Grown(-side.Millimeters / 2), mounted.CableExit ?? mounted.CarrierBox.Center);
     }
 
     /// <summary>The middles of the chafe patches, in the order of <see cref="Chafe"/>.</summary>
@@ -81,9 +69,6 @@ internal static class PatchPieces
         job.Top.Bows.Select(bow => Plan.BandOf(job.Top, bow))
             .Where(mounted.LiesOn)
             .Select(band => new Point(mounted.WithSides.Center.X, band.Center.Y));
-
-    private static Point Inside(Box box, Point point) =>
-        box.IsEmpty ? box.Center : new(Math.Clamp(point.X, box.Left, box.Right), Math.Clamp(point.Y, box.Bottom, box.Top));
 
     private static PatternPiece Patch(CarrierJob job, PieceTitle title, (Length Athwart, Length ForeAft) finished, Length turnUnder)
     {

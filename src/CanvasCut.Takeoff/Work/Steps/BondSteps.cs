@@ -20,21 +20,38 @@ internal static class BondSteps
 
     public static IEnumerable<WorkStep> Of(WorkSubject subject)
     {
-        yield return Lay(subject);
+        var hole = CableHole.Of(subject.Job, CarrierSteps.Centred(subject));
+        if (hole is { IsUnderPanel: true })
+        {
+            yield return BushHole(subject, hole);
+        }
+
+        yield return Lay(subject, hole);
         yield return Cure(subject);
         yield return Prove(subject);
-        if (subject.ExitPatch is not null)
+        if (hole is { IsUnderPanel: false })
         {
-            yield return SetGrommet(subject);
+            yield return SetGrommet(subject, hole);
         }
     }
 
-    /// <summary>What the carrier with its panel is called when nothing more is done to it by itself.</summary>
-    public static string Result(WorkSubject subject) => subject.ExitPatch is null ? WorkParts.ProvedCarrier : WorkParts.FinishedCarrier;
+    /// <summary>A hole that the panel will lie over is cut and bushed while it can be reached.</summary>
+    private static WorkStep BushHole(WorkSubject subject, CableHole hole) =>
+        Step(new("bush-hole", WorkStage.Bond, WorkKind.Hand, Say.Of("Cut the cable's hole and bush it flat"), Say.Of("Cut the hole through carrier and patch, seal its edge and bush it so that nothing stands above the tape: the panel comes over it, and nobody reaches it then.")))
+            .Using(subject.CarrierSides)
+            .Making(WorkParts.BushedCarrier)
+            .Taking(Duration.FromMinutes(20))
+            .With(Say.Of("punch or sharp scissors, flat bushing"))
+            .Until(Say.Of("The edge of the hole is covered all round; the cable slides without scraping."))
+            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(hole.Patch)));
 
-    private static WorkStep Lay(WorkSubject subject) =>
+    /// <summary>What the carrier with its panel is called when nothing more is done to it by itself.</summary>
+    public static string Result(WorkSubject subject) =>
+        CableHole.Of(subject.Job, CarrierSteps.Centred(subject)) is { IsUnderPanel: false } ? WorkParts.FinishedCarrier : WorkParts.ProvedCarrier;
+
+    private static WorkStep Lay(WorkSubject subject, CableHole? hole) =>
         Step(new("bond", WorkStage.Bond, WorkKind.Bond, Say.Of("Bond the panel to the carrier"), LayText(subject.Patterns.Bond)))
-            .Using([.. subject.CarrierSides, .. subject.IsBondFirst ? Array.Empty<string>() : [WorkParts.StretchedTop]])
+            .Using([.. subject.CarrierSides, .. hole is { IsUnderPanel: true } ? [WorkParts.BushedCarrier] : Array.Empty<string>(), .. subject.IsBondFirst ? Array.Empty<string>() : [WorkParts.StretchedTop]])
             .Making(WorkParts.LaidPanel)
             .Closing(WorkAccess.CarrierUnderNeedle)
             .Taking(Duration.FromMinutes(60))
@@ -54,8 +71,8 @@ internal static class BondSteps
             _ => Say.Of("Wipe cloth and panel with alcohol and water, half and half, one way, and let them dry."),
         },
         bond.HasTape
-            ? Say.Of($"Lay the {bond.Tape.Length} strips of tape at their marks, then the panel at its marks from one edge, and roll it down hard.")
-            : Say.Of("Peel the liner a hand's breadth at a time, lay the panel at its marks from one edge, and roll it down hard."),
+            ? Say.Of($"Lay the {bond.Tape.Length} strips of tape at their marks, then the panel at its marks from one edge, and roll it down hard, but not over the junction box.")
+            : Say.Of("Peel the liner a hand's breadth at a time, lay the panel at its marks from one edge, and roll it down hard, but not over the junction box."),
         Say.Of("Leave it 20 minutes before you move it."));
 
     private static string DewText(WorkSubject subject) => subject.Job.Units switch
@@ -66,15 +83,31 @@ internal static class BondSteps
     };
 
     private static WorkStep Cure(WorkSubject subject) =>
-        Step(new("cure", WorkStage.Bond, WorkKind.Bond, Say.Of("Let the bond cure"), Say.Of($"Lay it flat, face down on a blanket, weighted evenly, and leave it {subject.Job.Work.Cure.Hours:0.#} h in the warm. Nothing may pull on it.")))
+        Step(new("cure", WorkStage.Bond, WorkKind.Bond, Say.Of("Let the bond cure"), CureText(subject)))
             .Using(WorkParts.LaidPanel)
             .Making(WorkParts.CuredPanel)
             .Taking(Duration.FromMinutes(10))
             .Waiting(subject.Job.Work.Cure)
-            .With(Say.Of("blanket, flat board, books"))
+            .With(Support(subject) is null ? Say.Of("blanket, flat board, books") : Say.Of("foam board or folded blankets, flat board, books"))
             .When(Say.Of($"All that time {subject.Degrees(LeastSurface)} or warmer and dry; if it was colder, warm it, roll it again and begin to count again."))
             .Until(Say.Of("Write down when it began and when it may be lifted."))
             .Seen(PanelPicture(subject));
+
+    /// <summary>A box on the face hangs free in a gap of the support, which is thicker than the box is high.</summary>
+    private static string CureText(WorkSubject subject)
+    {
+        var how = subject.Patterns.Mounted.Panel.Fittings.JunctionBox is { IsAtBack: true } ? Say.Of("Lay it flat, face up, the box at its back free in a gap of what it lies on, weighted evenly beside the box,")
+            : Support(subject) is { } support ? Say.Of($"Lay it flat, face down on foam board or folded blankets {support} thick with a gap for the junction box, so that the box hangs free; weight it evenly all round the gap, nothing over the box,")
+            : Say.Of("Lay it flat, face down on a blanket, the junction box free in a gap of what it lies on, weighted evenly, nothing over the box,");
+        return Say.Of($"{how} and leave it {subject.Job.Work.Cure.Hours:0.#} h in the warm. Nothing may pull on it.");
+    }
+
+    /// <summary>Between a hanging box and the table; common practice, no source.</summary>
+    private static readonly Length FreeUnderBox = Length.FromMillimeters(5);
+
+    /// <summary>How thick the support must be under a panel that lies on its face; null when there is no box on it, or its place is not known.</summary>
+    private static string? Support(WorkSubject subject) =>
+        subject.Patterns.Mounted.Panel.Fittings.JunctionBox is { IsAtBack: false } box ? subject.Text((box.Height + FreeUnderBox).Millimeters) : null;
 
     private static WorkStep Prove(WorkSubject subject) =>
         Step(new("prove-bond", WorkStage.Bond, WorkKind.Look, Say.Of("Try the bond"), Say.Of("Pull on each edge and corner of the panel with two fingers, about as hard as you lift a full cup.")))
@@ -85,7 +118,7 @@ internal static class BondSteps
             .Until(Say.Of("Nothing lifts, no gap along the rim; a lifted place is pressed again and cures again."))
             .Seen(PanelPicture(subject));
 
-    private static WorkStep SetGrommet(WorkSubject subject) =>
+    private static WorkStep SetGrommet(WorkSubject subject, CableHole hole) =>
         Step(new("set-grommet", WorkStage.Bond, WorkKind.Hand, Say.Of("Cut the cable's hole and set its grommet"), Say.Of("Cut the hole through carrier and patch, seal its edge, set the grommet or gland.")))
             .Using(WorkParts.ProvedCarrier)
             .Making(WorkParts.FinishedCarrier)
@@ -93,13 +126,7 @@ internal static class BondSteps
             .With(Say.Of("punch or sharp scissors, grommet tool"))
             .Until(Say.Of("The edge of the hole is covered all round; the cable slides without scraping."))
             .Minding(Say.Of("Put a board between cloth and panel: no blade and no hammer on the panel."))
-            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, subject.ExitPatch!.Widths.Select(_ => ExitBox(subject))));
-
-    private static Outline ExitBox(WorkSubject subject)
-    {
-        var size = subject.ExitPatch!.Widths[0].Shape.Finished.Bounds;
-        return Outline.Of(Box.Around(CarrierSteps.Centred(subject).CableExit ?? new Point(0, 0), size.WidthMm, size.HeightMm));
-    }
+            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(hole.Patch)));
 
     private static WorkPicture PanelPicture(WorkSubject subject)
     {

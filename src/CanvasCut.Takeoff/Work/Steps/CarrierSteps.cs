@@ -58,10 +58,9 @@ internal static class CarrierSteps
     {
         var mounted = Centred(subject);
         yield return Outline.Of(mounted.PanelBox);
-        if (subject.ExitPatch is { } patch && mounted.CableExit is { } exit)
+        if (CableHole.Of(subject.Job, mounted) is { } hole)
         {
-            var size = patch.Widths[0].Shape.Finished.Bounds;
-            yield return Outline.Of(Box.Around(exit, size.WidthMm, size.HeightMm));
+            yield return Outline.Of(hole.Patch);
         }
     }
 
