@@ -20,7 +20,7 @@ internal static class JobSource
         Read(path, given.Side, (text, name, side) => Watched(report => JobOutcome.Of(text, name, given.Readings, side, report), faces), faces, out code);
 
     /// <summary>Reads a job without working it out.</summary>
-    public static CarrierJob? ReadJob(string path, SideNames side, Faces faces, out int code) => Read(path, side, JobFile.Read, faces, out code);
+    public static TopJob? ReadJob(string path, SideNames side, Faces faces, out int code) => Read(path, side, JobFile.Read, faces, out code);
 
     private static T? Read<T>(string? path, SideNames names, Func<string, string, SideFiles, Checked<T>> read, Faces faces, out int code)
         where T : class

@@ -42,7 +42,7 @@ internal static class RefitCommand
             return ExitCode.WrongInput;
         }
 
-        if (JobSource.ReadJob(job.Path, job.Side, faces, out var code) is not { } read)
+        if (JobSource.ReadJob(job.Path, job.Side, faces, out var code)?.First is not { } read)
         {
             return code;
         }

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace CanvasCut.Design;
 
-/// <summary>Everything that a job file says, with the defaults filled in.</summary>
+/// <summary>Everything that a job file says of one carrier and of the top it goes on, with the defaults filled in.</summary>
 /// <param name="Name">What the user calls the job.</param>
 /// <param name="Units">Which units are printed.</param>
 /// <param name="Top">The top.</param>
@@ -28,7 +28,14 @@ public sealed record CarrierJob(
     Conditions Conditions,
     WorkSpec Work,
     CareSpec Care,
-    ImmutableArray<DefaultUsed> Defaults);
+    ImmutableArray<DefaultUsed> Defaults)
+{
+    /// <summary>Which of the top's mountings it is.</summary>
+    public MountingName Mounting { get; init; } = MountingName.Only;
+
+    /// <summary>Further panels on the same carrier, each beside the one before; usually none.</summary>
+    public ImmutableArray<RowPanel> Row { get; init; } = [];
+}
 
 /// <summary>What holds the carrier on the top.</summary>
 /// <param name="Zipper">The zippers.</param>

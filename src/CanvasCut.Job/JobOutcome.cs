@@ -56,7 +56,7 @@ public sealed record JobOutcome(ReportContent Content, SheetContext Context)
     /// <param name="report">Told how the cut plan gets on, from any thread; null when nobody listens.</param>
     public static Checked<JobOutcome> Of(
         string text, string fileName, PrintReadings? readings, SideFiles side, Action<PlanProgress>? report = null) =>
-        JobFile.Read(text, fileName, side).Then(job => Of(readings is null ? job : PrintedOn(job, readings), report));
+        JobFile.Read(text, fileName, side).Then(top => Of(readings is null ? top.First : PrintedOn(top.First, readings), report));
 
     private static CarrierJob PrintedOn(CarrierJob job, PrintReadings readings) =>
         job with { Workshop = job.Workshop with { Paper = job.Workshop.Paper with { Readings = readings } } };

@@ -5,17 +5,17 @@ namespace CanvasCut.JobFiles;
 /// <summary>Reads job files.</summary>
 public static class JobFile
 {
-    /// <summary>The job that a text describes, or every problem in it at once, in the order of the text.</summary>
+    /// <summary>The top and all that is mounted on it that a text describes, or every problem in it at once, in the order of the text.</summary>
     /// <param name="text">TOML, with the fields of docs/job-file.md.</param>
     /// <param name="fileName">As the user gave it; stands before each problem.</param>
     /// <returns>Never throws for any text.</returns>
-    public static Checked<CarrierJob> Read(string text, string fileName) => Read(text, fileName, SideFiles.None);
+    public static Checked<TopJob> Read(string text, string fileName) => Read(text, fileName, SideFiles.None);
 
     /// <summary>The same with the materials and prices that the job or the caller names.</summary>
     /// <param name="text">TOML, with the fields of docs/job-file.md.</param>
     /// <param name="fileName">As the user gave it; stands before each problem.</param>
     /// <param name="side">The other files; their problems come after the job's.</param>
-    public static Checked<CarrierJob> Read(string text, string fileName, SideFiles side)
+    public static Checked<TopJob> Read(string text, string fileName, SideFiles side)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(fileName);
@@ -25,16 +25,9 @@ public static class JobFile
         new UnknownFields(fileName, log).Check(root, string.Empty);
         AcceptedFields.Check(root, fileName, log);
         var supplies = SupplyChoice.Read(root, fileName, side, (log, materials, prices));
-        var reader = new FieldReader((root, isWhole), fileName, supplies, log);
-        var values = reader.ReadAll();
-        if (isWhole)
-        {
-            // Of half a file, rules between fields could only guess.
-            JobRules.Check(values, log);
-        }
-
+        var jobs = new PanelJobs((root, isWhole), fileName, supplies, log).Read();
         log.Append(materials);
         log.Append(prices);
-        return log.Finish(() => JobBuilder.Build(values, supplies, [.. reader.Defaults.Where(used => MountFields.Concerns(used.Field, values))]));
+        return log.Finish(jobs.Build);
     }
 }

@@ -123,6 +123,27 @@ public static class ProblemCode
     /// <summary>An edge leaves no room for a flap, or a flap none for what it carries.</summary>
     public const string FlapRoom = "CC191";
 
+    /// <summary>A panel of a list has no name, or one that cannot be.</summary>
+    public const string PanelName = "CC210";
+
+    /// <summary>Two panels have one name.</summary>
+    public const string PanelNamedTwice = "CC211";
+
+    /// <summary>A twin mirrors nothing, itself, or another twin.</summary>
+    public const string Mirror = "CC212";
+
+    /// <summary>A twin, or a further panel on a carrier, says of its own what is settled by the other.</summary>
+    public const string Settled = "CC213";
+
+    /// <summary>A further panel lies on no carrier, or it is not said how.</summary>
+    public const string Row = "CC214";
+
+    /// <summary>What only panels of a list have stands in a job of one panel.</summary>
+    public const string OneOnly = "CC215";
+
+    /// <summary>The number of sets is none.</summary>
+    public const string Copies = "CC216";
+
     /// <summary>A measures file has too few bows, or too many.</summary>
     public const string BowCount = "CC130";
 

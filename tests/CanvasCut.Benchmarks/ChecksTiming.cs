@@ -17,7 +17,7 @@ internal static class ChecksTiming
     {
         foreach (var path in Directory.GetFiles("patterns", "job.toml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
         {
-            if (JobFile.Read(File.ReadAllText(path), path).Value is not { } job)
+            if (JobFile.Read(File.ReadAllText(path), path).Value?.First is not { } job)
             {
                 continue;
             }

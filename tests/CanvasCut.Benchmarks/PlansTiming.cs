@@ -18,7 +18,7 @@ internal static class PlansTiming
         output.WriteLine("| example | pieces | used, mm | verdict | first, processor s | warm, median, processor s |\n|---|---|---|---|---|---|");
         foreach (var path in Directory.GetFiles("patterns", "job.toml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
         {
-            if (JobFile.Read(File.ReadAllText(path), path, SideFilesOf(path)).Value is not { } job)
+            if (JobFile.Read(File.ReadAllText(path), path, SideFilesOf(path)).Value?.First is not { } job)
             {
                 continue;
             }

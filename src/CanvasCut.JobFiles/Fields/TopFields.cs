@@ -13,6 +13,7 @@ internal static class TopFields
         new("name", Text, Any, Presence.Required),
         new Field("prints", Word, Any, Presence.Optional).Among("metric", "imperial", "both").Or("both", Source.Chosen),
         new("accept_unusual", NameList, Any, Presence.Optional),
+        new("copies", Count, Any, Presence.Optional),
         new("materials", Text, Any, Presence.Optional),
         new("prices", Text, Any, Presence.Optional),
 

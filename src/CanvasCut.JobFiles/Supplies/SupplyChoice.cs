@@ -44,6 +44,14 @@ internal sealed class SupplyChoice
         return choice;
     }
 
+    /// <summary>The same files for another view of the job, whose grades are looked up anew.</summary>
+    public SupplyChoice For(TomlTable root, string fileName, ProblemLog log)
+    {
+        var choice = new SupplyChoice(root, _library, _prices);
+        choice.Check(fileName, log);
+        return choice;
+    }
+
     /// <summary>The default of a field that follows a grade; null when the field's own default holds.</summary>
     public (string Text, string Source)? DefaultOf(string path)
     {

@@ -8,14 +8,15 @@ internal static class AcceptedFields
 {
     private const string Name = "accept_unusual";
 
-    public static IEnumerable<string> Of(TomlTable root) => Items(root).Select(item => item.Name);
+    /// <summary>Their names as in a job of one panel; what is accepted of one panel of a list is accepted of all.</summary>
+    public static IEnumerable<string> Of(TomlTable root) => Items(root).Select(item => OwnTables.Shared(item.Name));
 
     /// <summary>Reports names that are no field's.</summary>
     public static void Check(TomlTable root, string fileName, ProblemLog log)
     {
         foreach (var (name, place, index) in Items(root))
         {
-            if (KnownFields.At(name) is null && !SideNames.Is(name))
+            if (KnownFields.At(OwnTables.Shared(name)) is null && !SideNames.Is(OwnTables.Shared(name)))
             {
                 var near = NearestWord.To(name, KnownFields.All.Select(field => field.Name.Replace("[]", "[1]", StringComparison.Ordinal)));
                 var hint = near is null ? string.Empty : Say.Of($"; did you mean \"{near}\"?");

@@ -8,11 +8,11 @@ internal sealed class UnknownFields(string fileName, ProblemLog log)
 {
     public void Check(TomlTable table, string path)
     {
-        var known = KnownFields.NamesIn(path).ToList();
+        var known = NamesIn(path);
         foreach (var (name, place) in table.Keys)
         {
             var full = path.Length == 0 ? name : $"{path}.{name}";
-            if (known.Contains(name + "[]"))
+            if (known.Contains(name + "[]") || (full == "panel" && table[name] is TomlList))
             {
                 CheckList(table[name]!, full);
             }
@@ -20,7 +20,7 @@ internal sealed class UnknownFields(string fileName, ProblemLog log)
             {
                 log.Report(ProblemCode.UnknownField, At(full, place), Say.Of($"There is no such field here{Hint(name, known)}"));
             }
-            else if (KnownFields.At(full) is null)
+            else if (KnownFields.At(OwnTables.Shared(full)) is null)
             {
                 CheckTable(table[name]!, full);
             }
@@ -33,9 +33,9 @@ internal sealed class UnknownFields(string fileName, ProblemLog log)
         {
             Check(table, path);
         }
-        else if (!SideNames.Is(path))
+        else if (!SideNames.Is(OwnTables.Shared(path)))
         {
-            var names = string.Join(", ", KnownFields.NamesIn(path).Select(name => name.TrimEnd('[', ']')));
+            var names = string.Join(", ", NamesIn(path).Select(name => name.TrimEnd('[', ']')));
             log.Report(ProblemCode.WrongType, At(path, node.Place), Say.Of($"must be a table with {names}."));
         }
     }
@@ -52,6 +52,14 @@ internal sealed class UnknownFields(string fileName, ProblemLog log)
         {
             Check((TomlTable)item, $"{path}[{index + 1}]");
         }
+    }
+
+    /// <summary>What may stand in a table; in a panel of a list also the tables that it may have of its own.</summary>
+    private static List<string> NamesIn(string path)
+    {
+        var shared = OwnTables.Shared(path);
+        var isOfList = shared == "panel" && path != shared;
+        return [.. KnownFields.NamesIn(shared), .. isOfList ? OwnTables.Names : []];
     }
 
     private static string Hint(string name, IEnumerable<string> known)

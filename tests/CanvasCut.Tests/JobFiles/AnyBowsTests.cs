@@ -35,7 +35,7 @@ public sealed class AnyBowsTests
                     return;
                 }
 
-                var surface = TopSurface.Of(job.Value.Top).Surface!;
+                var surface = TopSurface.Of(job.Value.First.Top).Surface!;
                 Assert.True(double.IsFinite(surface.PointAt(new(UnitsNet.Length.FromMillimeters(300), UnitsNet.Length.FromMillimeters(200))).Z));
                 Interlocked.Increment(ref taken);
             },

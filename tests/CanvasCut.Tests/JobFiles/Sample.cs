@@ -27,7 +27,7 @@ internal static class Sample
     {
         var job = JobFile.Read(text, "job.toml");
         Assert.True(job.IsValid, string.Join('\n', job.Problems));
-        return job.Value;
+        return job.Value.First;
     }
 
     /// <summary>A reader for the files beside a job; messages call them by their own names.</summary>

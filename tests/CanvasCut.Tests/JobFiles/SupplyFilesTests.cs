@@ -101,6 +101,6 @@ public sealed class SupplyFilesTests
     {
         var job = JobFile.Read(Sample.Least, "job.toml", side);
         Assert.True(job.IsValid, string.Join('\n', job.Problems));
-        return job.Value;
+        return job.Value.First;
     }
 }

@@ -143,7 +143,7 @@ public sealed class WorkOrderTests
     /// <summary>The patterns of a job whose order of work was proven, or null where the job is not read.</summary>
     private static PatternSet? Follow(string text, WorkSpec work)
     {
-        if (JobFile.Read(text, "job.toml").Value is not { } job)
+        if (JobFile.Read(text, "job.toml").Value?.First is not { } job)
         {
             return null;
         }

@@ -1,0 +1,71 @@
+using UnitsNet;
+
+namespace CanvasCut.Design;
+
+/// <summary>Mirror images about the boat's centreline: what was to port lies to starboard.</summary>
+public static class Mirroring
+{
+    /// <summary>The values of the sides, port and starboard exchanged.</summary>
+    public static Sides<T> Mirrored<T>(this Sides<T> sides)
+    {
+        ArgumentNullException.ThrowIfNull(sides);
+        return sides with { Port = sides.Starboard, Starboard = sides.Port };
+    }
+
+    /// <summary>A place on the other side of the centreline.</summary>
+    public static TopPlace Mirrored(this TopPlace place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        return place with { Offset = -place.Offset };
+    }
+
+    /// <summary>What lies on a panel, mirrored with it.</summary>
+    /// <param name="fittings">As mounted.</param>
+    /// <param name="athwart">The panel's size across the boat.</param>
+    public static PanelFittings Mirrored(this PanelFittings fittings, Length athwart)
+    {
+        ArgumentNullException.ThrowIfNull(fittings);
+        return fittings with
+        {
+            DeadBorder = fittings.DeadBorder.Mirrored(),
+            JunctionBox = fittings.JunctionBox is { } box ? box with { FromPort = athwart - box.FromPort - box.Athwart } : null,
+            CableExit = fittings.CableExit is { } exit ? exit with { FromPort = athwart - exit.FromPort } : null,
+        };
+    }
+
+    /// <summary>What holds the edges, port and starboard exchanged.</summary>
+    public static MountSpec Mirrored(this MountSpec mount)
+    {
+        ArgumentNullException.ThrowIfNull(mount);
+        return mount with { Port = mount.Starboard, Starboard = mount.Port };
+    }
+
+    /// <summary>The mirror image of a mounting whose panel lies a known way.</summary>
+    /// <param name="job">What is mirrored.</param>
+    /// <param name="way">How its panel lies.</param>
+    /// <param name="name">What the image is called.</param>
+    public static CarrierJob Mirrored(this CarrierJob job, LongSide way, MountingName name)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var carrier = job.Carrier;
+        return job with
+        {
+            Mounting = name,
+            Panel = Mirrored(job.Panel, way),
+            Carrier = carrier with
+            {
+                Border = carrier.Border.Mirrored(),
+                Edges = carrier.Edges.Mirrored(),
+                Position = carrier.Position?.Mirrored(),
+                Room = carrier.Room with { Kept = carrier.Room.Kept.Mirrored() },
+            },
+            Fastenings = job.Fastenings with { Mount = job.Fastenings.Mount.Mirrored() },
+        };
+    }
+
+    private static SolarPanel Mirrored(SolarPanel panel, LongSide way)
+    {
+        var lies = MountedPanel.Of(panel, way);
+        return panel with { LongSide = way, Fittings = lies.Fittings.Mirrored(lies.Athwart) };
+    }
+}

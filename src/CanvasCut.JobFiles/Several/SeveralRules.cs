@@ -1,0 +1,147 @@
+using System.Text.RegularExpressions;
+using CanvasCut.Design;
+using CanvasCut.Language;
+
+namespace CanvasCut.JobFiles;
+
+/// <summary>What must hold between the panels of a list.</summary>
+internal sealed partial class SeveralRules(IReadOnlyList<PanelView> views, string fileName, ProblemLog log)
+{
+    /// <summary>Fields that only panels of a list have.</summary>
+    private static readonly string[] OfLists = ["name", "mirrors", "on", "gap", "beside"];
+
+    private static readonly string[] OfTwins = ["name", "mirrors"];
+
+    /// <summary>A shop's order, not a factory's.</summary>
+    private const int MostCopies = 100;
+
+    /// <summary>The twins, each with what it mirrors.</summary>
+    public IEnumerable<MirroredTwin> Twins =>
+        views.Where(IsTwin).Select(twin => new MirroredTwin(new(NameOf(twin) ?? string.Empty), new(twin.TextOf("mirrors") ?? string.Empty)));
+
+    /// <summary>Checks a job whose panel is no list.</summary>
+    public static void CheckOnly(JobValues values, ProblemLog log)
+    {
+        foreach (var path in OfLists.Select(field => $"panel.{field}").Where(values.IsWritten))
+        {
+            log.Report(ProblemCode.OneOnly, values.PlaceOf(path), Say.Of("is for several panels; begin each of them with [[panel]], or take this out."));
+        }
+
+        CheckCopies(values, log);
+    }
+
+    /// <summary>Checks the list.</summary>
+    public void Check()
+    {
+        foreach (var view in views)
+        {
+            CheckName(view);
+            CheckMirror(view);
+            CheckRow(view);
+        }
+    }
+
+    /// <summary>Checks the number of sets.</summary>
+    public static void CheckCopies(JobValues values, ProblemLog log)
+    {
+        if (values.Quantity<int>("copies") is < 1 or > MostCopies)
+        {
+            log.Report(ProblemCode.Copies, values.PlaceOf("copies"), Say.Of($"must be from 1 to {MostCopies}: how many sets of everything are made."));
+        }
+    }
+
+    private void CheckName(PanelView view)
+    {
+        if (NameOf(view) is not { } name)
+        {
+            Report(ProblemCode.PanelName, view, "name", Say.Of("Each panel of a list needs a name of its own, as in name = \"port\"."));
+        }
+        else if (!PlainName().IsMatch(name))
+        {
+            Report(ProblemCode.PanelName, view, "name", Say.Of($"\"{name}\" cannot stand in the names of pieces and files: write at most 20 small letters, digits and hyphens, a letter first."));
+        }
+        else if (views.First(other => NameOf(other) == name) is var first && first != view)
+        {
+            Report(ProblemCode.PanelNamedTwice, view, "name", Say.Of($"\"{name}\" is the name of panel {first.Number} already; give each its own."));
+        }
+    }
+
+    private void CheckMirror(PanelView view)
+    {
+        if (view.Entry["mirrors"] is null)
+        {
+            return;
+        }
+
+        var of = view.TextOf("mirrors");
+        var original = views.FirstOrDefault(other => NameOf(other) == of);
+        if (original is null)
+        {
+            Report(ProblemCode.Mirror, view, "mirrors", Say.Of($"names no panel of this file; there are {Names(view)}."));
+        }
+        else if (original == view)
+        {
+            Report(ProblemCode.Mirror, view, "mirrors", Say.Of("names the panel itself; name the one on the other side."));
+        }
+        else if (IsTwin(original) || original.Entry["on"] is not null)
+        {
+            Report(ProblemCode.Mirror, view, "mirrors", Say.Of($"\"{of}\" has no carrier of its own to be mirrored; name the panel that it mirrors or lies on."));
+        }
+
+        foreach (var (name, _) in view.Entry.Keys.Where(key => !OfTwins.Contains(key.Name, StringComparer.Ordinal)))
+        {
+            Report(ProblemCode.Settled, view, name, Say.Of("is settled by the panel that this one mirrors; take it out, or take out mirrors."));
+        }
+    }
+
+    private void CheckRow(PanelView view)
+    {
+        if (view.Entry["on"] is null)
+        {
+            foreach (var name in new[] { "gap", "beside" }.Where(name => view.Entry[name] is not null && !IsTwin(view)))
+            {
+                Report(ProblemCode.Row, view, name, Say.Of("is for a panel that shares another's carrier; add on = \"...\" with that panel's name, or take this out."));
+            }
+
+            return;
+        }
+
+        var carrier = views.FirstOrDefault(other => NameOf(other) == view.TextOf("on"));
+        if (carrier is null || carrier == view || IsTwin(carrier) || carrier.Entry["on"] is not null)
+        {
+            Report(ProblemCode.Row, view, "on", Say.Of($"names no panel with a carrier of its own; there are {Names(view)}."));
+            return;
+        }
+
+        if (view.Entry["gap"] is null)
+        {
+            Report(ProblemCode.Row, view, "gap", Say.Of("is missing: how far this panel lies from the one before it on the carrier, as in gap = \"20 mm\"."));
+        }
+
+        foreach (var lies in new[] { carrier, view }.Where(lies => lies.Entry["long_side"] is null))
+        {
+            Report(ProblemCode.Row, lies, "long_side", Say.Of("is needed of panels that share a carrier: write \"athwart\" or \"fore-aft\"."));
+        }
+
+        foreach (var (name, _) in view.Entry.Keys.Where(key => OwnTables.Names.Contains(key.Name, StringComparer.Ordinal)))
+        {
+            Report(ProblemCode.Settled, view, name, Say.Of($"is settled by \"{NameOf(carrier)}\", on whose carrier this panel lies; write it there."));
+        }
+    }
+
+    private void Report(string code, PanelView view, string field, string message)
+    {
+        var place = view.Entry.Keys.FirstOrDefault(key => key.Name == field) is { Name: not null } key ? key.Place : view.Entry.Place;
+        log.Report(code, new(fileName, place.Line, place.Column, $"panel[{view.Number}].{field}"), message);
+    }
+
+    private string Names(PanelView but) =>
+        string.Join(", ", views.Where(view => view != but && !IsTwin(view) && view.Entry["on"] is null).Select(view => $"\"{NameOf(view)}\"").Distinct(StringComparer.Ordinal).DefaultIfEmpty(Say.Of("none")));
+
+    private static bool IsTwin(PanelView view) => view.Entry["mirrors"] is not null;
+
+    private static string? NameOf(PanelView view) => view.TextOf("name");
+
+    [GeneratedRegex("^[a-z][a-z0-9-]{0,19}$")]
+    private static partial Regex PlainName();
+}
