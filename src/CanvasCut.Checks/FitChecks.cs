@@ -1,6 +1,7 @@
 using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using UnitsNet;
 
 namespace CanvasCut.Checks;
@@ -22,22 +23,35 @@ internal static class FitChecks
         }
     }
 
-    private static string SourceOf(string code) => code switch
+    private static string CodeOf(ClearanceKind kind) => kind switch
     {
-        CheckCodes.Margin => "top.edge_margin",
-        CheckCodes.KeepOut => Say.Of("the keep-out's clearance"),
-        CheckCodes.TubeCells => Say.Of("limits.cell_margin (rule of thumb, editable)"),
+        ClearanceKind.Margin => CheckCodes.Margin,
+        ClearanceKind.KeepOut => CheckCodes.KeepOut,
+        ClearanceKind.TubeEdge => CheckCodes.TubeEdge,
+        ClearanceKind.TubeZipper => CheckCodes.TubeZipper,
+        ClearanceKind.TubeMount => CheckCodes.TubeMount,
+        ClearanceKind.TubePocket => CheckCodes.TubePocket,
+        ClearanceKind.TubeStrip => CheckCodes.TubeStrip,
+        ClearanceKind.TubeBox => CheckCodes.TubeBox,
+        _ => CheckCodes.TubeCells,
+    };
+
+    private static string SourceOf(ClearanceKind kind) => kind switch
+    {
+        ClearanceKind.Margin => "top.edge_margin",
+        ClearanceKind.KeepOut => Say.Of("the keep-out's clearance"),
+        ClearanceKind.TubeCells => Say.Of("limits.cell_margin (rule of thumb, editable)"),
         _ => Say.Of("limits.tube_clearance (rule of thumb, editable)"),
     };
 
-    private static string AdviceOn(Clearance clearance) => clearance.Code switch
+    private static string AdviceOn(Clearance clearance) => clearance.Kind switch
     {
-        CheckCodes.Margin => Say.Of("The mounted outline comes too near this edge: move the carrier, narrow the border, or choose a smaller panel."),
-        CheckCodes.KeepOut => Say.Of($"Everything mounted must stay away from {clearance.Subject}: move or turn the panel."),
-        CheckCodes.TubeCells => Say.Of("A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points)."),
-        CheckCodes.TubeZipper => Say.Of("A zipper on a tube chafes and cannot be sewn flat: move the carrier along the boat."),
-        CheckCodes.TubeMount => Say.Of("What holds this edge would lie on a tube, chafe, and could not be set or pressed closed: move the carrier along the boat."),
-        CheckCodes.TubeBox => Say.Of("The junction box would press on the tube: move or turn the panel."),
+        ClearanceKind.Margin => Say.Of("The mounted outline comes too near this edge: move the carrier, narrow the border, or choose a smaller panel."),
+        ClearanceKind.KeepOut => Say.Of($"Everything mounted must stay away from {clearance.Subject}: move or turn the panel."),
+        ClearanceKind.TubeCells => Say.Of("A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points)."),
+        ClearanceKind.TubeZipper => Say.Of("A zipper on a tube chafes and cannot be sewn flat: move the carrier along the boat."),
+        ClearanceKind.TubeMount => Say.Of("What holds this edge would lie on a tube, chafe, and could not be set or pressed closed: move the carrier along the boat."),
+        ClearanceKind.TubeBox => Say.Of("The junction box would press on the tube: move or turn the panel."),
         _ => Say.Of("A seam on a tube chafes through: move the carrier along the boat."),
     };
 
@@ -79,10 +93,10 @@ internal static class FitChecks
     }
 
     private static CheckResult Judged(Clearance clearance, Verdict otherwise, string advice) => CheckResult.Judged(
-        (clearance.Code, clearance.Subject),
-        Measured.AtLeast(Length.FromMillimeters(clearance.DistanceMm), Length.FromMillimeters(clearance.NeededMm)),
+        (CodeOf(clearance.Kind), clearance.Subject),
+        Measured.AtLeast(clearance.Distance, clearance.Needed),
         otherwise,
-        SourceOf(clearance.Code),
+        SourceOf(clearance.Kind),
         advice);
 
     private static IEnumerable<CheckResult> MissingBox(CarrierJob job, MountedShape mounted)
@@ -94,7 +108,7 @@ internal static class FitChecks
                 Say.Of("junction box and tubes"),
                 Verdict.NotChecked,
                 Measured.Nothing,
-                SourceOf(CheckCodes.TubeBox),
+                SourceOf(ClearanceKind.TubeBox),
                 Say.Of("The place of the junction box is not given: add panel.junction_box."));
         }
     }

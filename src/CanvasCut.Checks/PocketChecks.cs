@@ -89,7 +89,7 @@ internal static class PocketChecks
         var pockets = mounted.Fastened.Pockets;
         foreach (var (one, other) in new[] { (0, 1), (2, 3), (0, 2), (1, 3) })
         {
-            var distance = Clearance.BetweenMm(pockets[one].Outline.Bounds, pockets[other].Outline.Bounds);
+            var distance = pockets[one].Outline.Bounds.DistanceMm(pockets[other].Outline.Bounds);
             yield return CheckResult.Judged(
                 (CheckCodes.PocketRoom, Say.Of($"{pockets[one].Corner} pocket and {pockets[other].Corner} pocket")),
                 Measured.AtLeast(Length.FromMillimeters(distance), MountedFastenings.SeamClearance),

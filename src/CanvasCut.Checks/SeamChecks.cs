@@ -29,10 +29,10 @@ internal static class SeamChecks
 
     private static string Lower(SewnSeam seam, PatternSet patterns) => seam.Kind switch
     {
-        SeamKind.Hems when IsCarrier(seam, patterns) && patterns.CarrierPieces.Length > 1 =>
+        SeamKind.Hems when IsCarrier(seam) && patterns.CarrierPieces.Length > 1 =>
             Say.Of("face or bind that edge where the felled seam runs into the hem (carrier.edges), trim the seam's allowances inside the hem, or buy a wider roll."),
-        SeamKind.Hems when IsCarrier(seam, patterns) && patterns.Job.Carrier.Corner == CornerKind.Square => Mitre(seam, patterns),
-        SeamKind.Hems when seam.Pieces[0].StartsWith("weather-strip", StringComparison.Ordinal) => patterns.Job.Carrier.Corner == CornerKind.Square
+        SeamKind.Hems when IsCarrier(seam) && patterns.Job.Carrier.Corner == CornerKind.Square => Mitre(seam, patterns),
+        SeamKind.Hems when seam.Pieces[0].Kind == PieceKind.WeatherStrip => patterns.Job.Carrier.Corner == CornerKind.Square
             ? Say.Of("carrier.corner = \"mitred\" mitres the strip's corners too; or face its ends instead of hemming them.")
             : Say.Of("face its ends instead of hemming them, or trim a joining seam's allowances inside the hem."),
         SeamKind.Hems => Say.Of("face or bind the edge instead of hemming it, or trim the turn-under at its ends."),
@@ -40,9 +40,9 @@ internal static class SeamChecks
         SeamKind.Zipper when patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero =>
             Say.Of("cut the end caps with a hot knife and do not turn their edges (zipper.cap_turn), or widen zipper.setback so that they end short of the corner's hems."),
         SeamKind.Zipper => Say.Of("widen zipper.setback so that the end caps end short of the corner's hems."),
-        SeamKind.Edges when seam.Pieces.Contains("zipper-end-cap") && patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero =>
+        SeamKind.Edges when seam.Pieces.Any(key => key.Kind == PieceKind.EndCap) && patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero =>
             Say.Of("cut the caps with a hot knife and do not turn their edges (zipper.cap_turn)."),
-        SeamKind.Edges when seam.Pieces.Contains("zipper-end-cap") => Say.Of("use thinner cloth for the caps."),
+        SeamKind.Edges when seam.Pieces.Any(key => key.Kind == PieceKind.EndCap) => Say.Of("use thinner cloth for the caps."),
         SeamKind.Edges => Say.Of("trim what is turned under inside the corners and tips to 6 mm before it is folded, or bind the edge instead."),
         SeamKind.Felled => Say.Of("join with cloth.join = \"semi\", or buy a wider roll."),
         SeamKind.Bound => Say.Of("trim the hem at its ends before it is bound."),
@@ -58,5 +58,5 @@ internal static class SeamChecks
         return Say.Of($"carrier.corner = \"mitred\" lowers it to {mitred.Plies} plies, {LengthText.Of(mitred.Thickness(job.Workshop.Supplies), job.Units)}; a facing lowers it too.");
     }
 
-    private static bool IsCarrier(SewnSeam seam, PatternSet patterns) => seam.Pieces.Contains(patterns.CarrierPieces[0].Title.Id);
+    private static bool IsCarrier(SewnSeam seam) => seam.Pieces.Any(key => key.Kind == PieceKind.Carrier);
 }

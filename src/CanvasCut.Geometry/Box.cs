@@ -79,6 +79,16 @@ public readonly record struct Box(double Left, double Bottom, double Right, doub
         }
     }
 
+    /// <summary>The distance of another box; negative by the shorter way out when they lie on each other.</summary>
+    public double DistanceMm(Box other)
+    {
+        var (inX, inY) = (Math.Max(Left - other.Right, other.Left - Right), DistanceInYMm(other));
+        return inX > 0 && inY > 0 ? double.Hypot(inX, inY) : Math.Max(inX, inY);
+    }
+
+    /// <summary>The distance of another box in Y alone, as if both reached all across.</summary>
+    public double DistanceInYMm(Box other) => Math.Max(Bottom - other.Top, other.Bottom - Top);
+
     /// <summary>Whether the other box lies inside this one or on its edge.</summary>
     public bool Holds(Box other) => other.Left >= Left && other.Bottom >= Bottom && other.Right <= Right && other.Top <= Top;
 }

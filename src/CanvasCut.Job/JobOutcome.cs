@@ -5,6 +5,7 @@ using CanvasCut.Design;
 using CanvasCut.JobFiles;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Sheets;
 using CanvasCut.Takeoff;
 

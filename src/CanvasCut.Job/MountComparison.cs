@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Job;
 

@@ -28,6 +28,15 @@ public sealed record PatternSet(
     /// <summary>What is sewn to the top already and is not cut again; empty unless a new panel goes on an old top.</summary>
     public ImmutableArray<PatternPiece> Kept { get; private init; } = [];
 
+    /// <summary>Every piece as one, whether or not the roll is wide enough, what is kept too: carrier, top, small pieces.</summary>
+    public ImmutableArray<PatternPiece> Wholes { get; private init; } = [];
+
+    /// <summary>The whole pieces of a kind, in their order.</summary>
+    public IEnumerable<PatternPiece> WholesOf(PieceKind kind) => Wholes.Where(piece => piece.Key.Kind == kind);
+
+    /// <summary>The whole piece of a kind at an edge; null where there is none.</summary>
+    public PatternPiece? Whole(PieceKind kind, Side side) => WholesOf(kind).SingleOrDefault(piece => piece.Key.Side == side);
+
     /// <summary>Whether only the carrier's side is made, for a top that has its half.</summary>
     public bool IsRefit => !Kept.IsEmpty;
 
@@ -40,14 +49,19 @@ public sealed record PatternSet(
     /// <param name="carrierWidths">The carrier is cut in so many widths at least, even where the roll needs fewer.</param>
     public static PatternSet Of(CarrierJob job, MountedShape mounted, int carrierWidths = 1)
     {
-        var carrier = CarrierPiece.Of(job, mounted);
+        var carrier = Named(CarrierPiece.Of(job, mounted), job.Mounting);
+        ImmutableArray<PatternPiece> top = [.. TopSide(job, mounted).Select(piece => Named(piece, job.Mounting))];
+        ImmutableArray<PatternPiece> notions = [.. Notions(job, mounted).Select(piece => Named(piece, job.Mounting))];
         return new(
             job,
             mounted,
             carrier,
             RollSplit.Of(carrier, job, KeepClear(job, mounted), carrierWidths),
-            [.. TopSide(job, mounted).SelectMany(piece => RollSplit.Of(piece, job, FlapPieces.Openings(piece)))],
-            [.. PatchPieces.EndCaps(job, mounted), .. PatchPieces.CableExit(job, mounted), .. Flaps(job, mounted)]);
+            [.. top.SelectMany(piece => RollSplit.Of(piece, job, FlapPieces.Openings(piece)))],
+            [.. notions.SelectMany(piece => RollSplit.Of(piece, job, FlapPieces.Openings(piece)))])
+        {
+            Wholes = [carrier, .. top, .. notions],
+        };
     }
 
     /// <summary>
@@ -57,11 +71,21 @@ public sealed record PatternSet(
     public static PatternSet Refitted(CarrierJob job, MountedShape mounted)
     {
         var whole = Of(job, mounted);
-        return whole with { TopPieces = [], Kept = whole.TopPieces, NotionPieces = [.. whole.NotionPieces.Select(ForCarrier)] };
+        return whole with
+        {
+            TopPieces = [],
+            Kept = whole.TopPieces,
+            NotionPieces = [.. whole.NotionPieces.Select(ForCarrier)],
+            Wholes = [.. whole.Wholes.Select(ForCarrier)],
+        };
     }
 
     private static PatternPiece ForCarrier(PatternPiece piece) =>
         piece.Title.Quantity > 1 ? piece with { Title = piece.Title with { Quantity = piece.Title.Quantity / 2 } } : piece;
+
+    /// <summary>Whose it is.</summary>
+    private static PatternPiece Named(PatternPiece piece, MountingName mounting) =>
+        mounting.IsOnly ? piece : piece with { Key = piece.Key with { Mounting = mounting } };
 
     private static IEnumerable<PatternPiece> TopSide(CarrierJob job, MountedShape mounted) =>
     [
@@ -71,8 +95,12 @@ public sealed record PatternSet(
         .. PatchPieces.Chafe(job, mounted),
     ];
 
-    private static IEnumerable<PatternPiece> Flaps(CarrierJob job, MountedShape mounted) =>
-        mounted.Fastened.Flaps.Select(flap => FlapPieces.OnCarrier(job, flap)).SelectMany(piece => RollSplit.Of(piece, job, FlapPieces.Openings(piece)));
+    private static IEnumerable<PatternPiece> Notions(CarrierJob job, MountedShape mounted) =>
+    [
+        .. PatchPieces.EndCaps(job, mounted),
+        .. PatchPieces.CableExit(job, mounted),
+        .. mounted.Fastened.Flaps.Select(flap => FlapPieces.OnCarrier(job, flap)),
+    ];
 
     /// <summary>What a seam in the carrier must keep clear of, in the carrier's own plane.</summary>
     private static ImmutableArray<Box> KeepClear(CarrierJob job, MountedShape mounted)

@@ -67,7 +67,7 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
         step * Math.Ceiling((length.Millimeters / step.Millimeters) - 1e-9);
 
     private static NestingItem ItemOf(PatternPiece piece, int quarters, ClothLay lay) => new(
-        piece.Title.Id,
+        piece.Key.Id,
         piece.Shape.Cut.Turned(quarters),
         piece.Title.Quantity,
         lay.AllowedTurns switch

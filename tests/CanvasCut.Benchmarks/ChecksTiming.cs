@@ -3,6 +3,7 @@ using System.Globalization;
 using CanvasCut.Checks;
 using CanvasCut.JobFiles;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Benchmarks;
 

@@ -1,8 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
-using CanvasCut.Checks;
 using CanvasCut.JobFiles;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Takeoff;
 
 namespace CanvasCut.Benchmarks;

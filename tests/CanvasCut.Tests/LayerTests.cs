@@ -1,9 +1,11 @@
+using System.Reflection;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 
 namespace CanvasCut.Tests;
 
 /// <summary>The map of the projects, as docs/architecture.md draws it, and the rules that hold on it.</summary>
-public sealed class LayerTests
+public sealed partial class LayerTests
 {
     /// <summary>What each project uses, lowest layer first; a line may name only lines above it.</summary>
     private static readonly (string Project, string[] Uses)[] Map =
@@ -18,10 +20,11 @@ public sealed class LayerTests
         ("Measuring", ["Design", "Language"]),
         ("JobFiles", ["Design", "Geometry", "Language"]),
         ("Patterns", ["Design", "Geometry", "Language"]),
-        ("Checks", ["Design", "Geometry", "Language", "Patterns"]),
+        ("Placing", ["Design", "Geometry", "Language", "Patterns"]),
+        ("Checks", ["Design", "Geometry", "Language", "Patterns", "Placing"]),
         ("Takeoff", ["Design", "Geometry", "Language", "Nesting", "Patterns"]),
-        ("Sheets", ["Checks", "Design", "Drawing", "Geometry", "Language", "Nesting", "Patterns", "Takeoff"]),
-        ("Job", ["Checks", "Design", "Drawing", "Export", "Geometry", "JobFiles", "Language", "Nesting", "Patterns", "Readback", "Sheets", "Takeoff"]),
+        ("Sheets", ["Checks", "Design", "Drawing", "Geometry", "Language", "Nesting", "Patterns", "Placing", "Takeoff"]),
+        ("Job", ["Checks", "Design", "Drawing", "Export", "Geometry", "JobFiles", "Language", "Nesting", "Patterns", "Placing", "Readback", "Sheets", "Takeoff"]),
         ("Cli", ["Checks", "Design", "Job", "JobFiles", "Language", "Measuring", "Sheets", "Takeoff"]),
     ];
 
@@ -42,6 +45,7 @@ public sealed class LayerTests
         ["Measuring"] = ["MathNet.Numerics", "UnitsNet"],
         ["JobFiles"] = ["CsvHelper", "Tomlyn", "UnitsNet"],
         ["Patterns"] = ["UnitsNet"],
+        ["Placing"] = ["UnitsNet"],
         ["Checks"] = ["UnitsNet"],
         ["Takeoff"] = ["UnitsNet"],
         ["Sheets"] = ["UnitsNet"],
@@ -83,6 +87,29 @@ public sealed class LayerTests
         Assert.All(Map, line => Assert.Contains($"| {line.Project} | {(line.Uses.Length == 0 ? "nothing" : string.Join(", ", line.Uses))} |", text, StringComparison.Ordinal));
     }
 
+    /// <summary>The steps from job to results, as docs/architecture.md lists them: each in a room of its own, which has the types it names.</summary>
+    [Fact]
+    public void The_way_from_a_length_to_a_drawing_enters_no_room_twice()
+    {
+        var steps = WayStep().Matches(Repository.Read("docs/architecture.md")).Select(step => (Room: step.Groups["room"].Value, Text: step.Value)).ToList();
+
+        Assert.True(steps.Count >= 8, "The list of steps is not found.");
+        Assert.Distinct(steps.Select(step => step.Room));
+        Assert.All(steps, step =>
+        {
+            var types = Assembly.Load($"CanvasCut.{step.Room}").GetExportedTypes().Select(type => type.Name).ToHashSet(StringComparer.Ordinal);
+            var named = NamedType().Matches(step.Text).Select(name => name.Groups["type"].Value).ToList();
+            Assert.NotEmpty(named);
+            Assert.DoesNotContain(named, name => !types.Contains(name) && name != nameof(CanvasCut.Design.CarrierJob));
+        });
+    }
+
+    [GeneratedRegex(@"^\d\. (?<room>[A-Z][A-Za-z]+): .*(\n   .*)*", RegexOptions.Multiline)]
+    private static partial Regex WayStep();
+
+    [GeneratedRegex("`(?<type>[A-Z][A-Za-z]+)(\\.[A-Za-z]+)?`")]
+    private static partial Regex NamedType();
+
     /// <summary>The folders of Export do not know each other; they share the Skia painter, the pairs of DXF and the vocabulary.</summary>
     [Theory]
     [InlineData("Dxf")]
@@ -104,6 +131,7 @@ public sealed class LayerTests
     [Theory]
     [InlineData(typeof(CanvasCut.Design.CarrierJob))]
     [InlineData(typeof(CanvasCut.Patterns.PatternSet))]
+    [InlineData(typeof(CanvasCut.Placing.FitChoice))]
     [InlineData(typeof(CanvasCut.Checks.JobChecks))]
     [InlineData(typeof(CanvasCut.Takeoff.CutPlan))]
     public void Quantities_have_types(Type anyTypeOfTheProject)

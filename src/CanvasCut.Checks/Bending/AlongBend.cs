@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Checks;
 
@@ -39,7 +40,7 @@ internal static class AlongBend
     private static BendLimit LimitFor(CarrierJob job, MountedShape mounted)
     {
         var limit = BendLimit.Of(job);
-        return BendLimit.IsAllowedAlong(job, mounted.Panel.LongSide)
+        return PanelBends.MayAlong(job, mounted.Panel.LongSide)
             ? limit
             : limit with { Needed = UnitsNet.UnitMath.Max(limit.Needed, BendLimit.StraightRadius) };
     }

@@ -1,6 +1,7 @@
 using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Checks;
 
@@ -13,17 +14,10 @@ internal static class AthwartBend
     private const int Offsets = 9;
     private static string TooSharp => Say.Of("Too sharp for this panel: turn it, move it to a flatter bow, or choose a panel that bends further.");
 
-    /// <summary>Whether the panel may be curved across the boat when it lies this way.</summary>
-    public static bool IsAllowed(CarrierJob job, LongSide way)
-    {
-        var curved = way == LongSide.Athwart ? BendAxis.Length : BendAxis.Width;
-        return job.Panel.Limits.Bends == BendAxis.Either || job.Panel.Limits.Bends == curved || job.Top.Bows.All(IsFlat);
-    }
-
     /// <summary>One result a bow that shapes the panel, and one for the panel from its forward to its aft edge.</summary>
     public static IEnumerable<CheckResult> Check(CarrierJob job, MountedShape mounted, TopSurface? surface)
     {
-        if (!IsAllowed(job, mounted.Panel.LongSide))
+        if (!PanelBends.MayAcross(job, mounted.Panel.LongSide))
         {
             var side = job.Panel.Limits.Bends == BendAxis.Length ? Say.Of("length") : Say.Of("width");
             yield return new(
@@ -81,6 +75,4 @@ internal static class AthwartBend
     }
 
     private static double SharperHalfMm(Bow bow) => Math.Min(bow.Halves!.Port.RadiusMm, bow.Halves.Starboard.RadiusMm);
-
-    private static bool IsFlat(Bow bow) => bow.Halves is { } halves && double.IsInfinity(halves.Port.RadiusMm) && double.IsInfinity(halves.Starboard.RadiusMm);
 }

@@ -28,10 +28,6 @@ internal sealed record BendLimit(Length Needed, bool IsKnown)
         return new((known ?? AssumedRadius) * job.Limits.BendFactor, known is not null);
     }
 
-    /// <summary>Whether the panel may be curved along the boat when it lies this way.</summary>
-    public static bool IsAllowedAlong(CarrierJob job, LongSide way) =>
-        job.Panel.Limits.Bends == BendAxis.Either || job.Panel.Limits.Bends == (way == LongSide.ForeAft ? BendAxis.Length : BendAxis.Width);
-
     /// <summary>A radius from the plane, where a straight line has an infinite one; null for that.</summary>
     public static Length? RadiusOf(double radiusMm) => double.IsInfinity(radiusMm) ? null : Length.FromMillimeters(radiusMm);
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using UnitsNet;
 
 namespace CanvasCut.Checks;
@@ -46,7 +47,7 @@ public sealed class PanelProfile
         bool IsBeside(StripRest rest) => rest.AtMm > 0 && rest.AtMm < lengthMm;
         var tubes = job.Top.Bows.Index().Where(each => IsUnder(each.Item)).Select(each => (each.Index, Top: RestAt(each.Item.Station.Millimeters, 0))).Where(tube => IsBeside(tube.Top)).ToList();
         ImmutableArray<StripRest> rests = [.. tubes.Select(tube => tube.Top).Concat(ClothRests().Where(IsBeside)).DistinctBy(rest => rest.AtMm).OrderBy(rest => rest.AtMm)];
-        var weight = BendLimit.IsAllowedAlong(job, mounted.Panel.LongSide) ? PanelStiffness.WeightPerMm3(job) : 0;
+        var weight = PanelBends.MayAlong(job, mounted.Panel.LongSide) ? PanelStiffness.WeightPerMm3(job) : 0;
         Strip = ElasticStrip.Over(lengthMm, rests, weight);
         Tubes = [.. tubes.Select(tube => UnderOf(tube.Index, tube.Top, rests.IndexOf(tube.Top)))];
     }

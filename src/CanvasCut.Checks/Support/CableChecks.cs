@@ -55,7 +55,7 @@ internal static class CableChecks
         var (job, mounted, bond) = (patterns.Job, patterns.Mounted, patterns.Bond);
         yield return (Say.Of("carrier's edge"), LinesOf(mounted.CarrierBox));
         yield return (Say.Of("hems of the carrier"), Bands(mounted.CarrierBox, CableHole.FinishedBands(job)));
-        yield return (Say.Of("rows of the carrier"), [.. HardParts.RowsOf([patterns.WholeCarrier], patterns).Select(row => Box.Holding([row.From, row.To]))]);
+        yield return (Say.Of("rows of the carrier"), [.. HardParts.RowsOf([patterns.WholeCarrier]).Select(row => Box.Holding([row.From, row.To]))]);
         yield return (Say.Of("rows of its own patch"), LinesOf(hole.Patch.Grown(-StitchRows.FromFold.Millimeters)));
         yield return (Say.Of("cells"), [mounted.CellBox]);
         foreach (var edge in mounted.Fastened.Edges)

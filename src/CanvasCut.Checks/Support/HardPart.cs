@@ -23,7 +23,7 @@ internal sealed record HardPart(string Code, string Subject, ImmutableArray<(Poi
     private static double ToBoxMm(Point from, Point to, Box box)
     {
         var bounds = Box.Holding([from, to]);
-        var between = Clearance.BetweenMm(bounds, box);
+        var between = bounds.DistanceMm(box);
 
         // A level or upright line is its own box; a slanting one may pass a corner that its box reaches over.
         return bounds.WidthMm == 0 || bounds.HeightMm == 0 || (between < 0 && Crosses(from, to, box))

@@ -3,6 +3,7 @@ using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Checks;
 
@@ -46,7 +47,7 @@ internal static class HardParts
         SeamsOf(patterns).Select((band, i) => new HardPart(CheckCodes.SupportSeam, Say.Of($"carrier's felled seam {i + 1}"), HardPart.LinesOf(band)));
 
     /// <summary>The bands of the carrier's felled seams; each seam is drawn on both of its widths.</summary>
-    public static IEnumerable<Box> SeamsOf(PatternSet patterns) => RowsOf(patterns.CarrierPieces, patterns)
+    public static IEnumerable<Box> SeamsOf(PatternSet patterns) => RowsOf(patterns.CarrierPieces)
         .Where(row => row.Kind == RowKind.Felled)
         .Select(row => Box.Holding([row.From, row.To]))
         .GroupBy(box => (Math.Round(box.Center.X), Math.Round(box.Center.Y)))
@@ -59,7 +60,7 @@ internal static class HardParts
     private static IEnumerable<HardPart> CarrierRows(PatternSet patterns)
     {
         var box = patterns.Mounted.CarrierBox;
-        return RowsOf([patterns.WholeCarrier], patterns)
+        return RowsOf([patterns.WholeCarrier])
             .Where(row => row.Kind != RowKind.Ground)
             .GroupBy(row => EdgeOf(row, box))
             .Select(rows => new HardPart(CheckCodes.Stitch, Say.Of($"rows along the carrier's {rows.Key} edge"), [.. rows.Select(row => (row.From, row.To))]));
@@ -74,50 +75,37 @@ internal static class HardParts
     /// <summary>The rows of what is sewn to the top or the carrier besides.</summary>
     private static IEnumerable<HardPart> TopRows(PatternSet patterns)
     {
-        var mounted = patterns.Mounted;
-        foreach (var (piece, at) in SewnOn(patterns))
+        var sewn = patterns.TopPieces.Concat(patterns.NotionPieces).Where(piece => piece.At is not null);
+        foreach (var widths in sewn.GroupBy(piece => piece.Key.Whole))
         {
-            var step = at - new Point(0, 0);
-            ImmutableArray<(Point, Point)> rows = [.. piece.Lines.Where(line => line.Kind == PieceLineKind.Stitch && LiesThere(line, piece)).SelectMany(Stretches).Select(row => (row.From + step, row.To + step))];
+            var whole = patterns.Wholes.Single(piece => piece.Key == widths.Key);
+            ImmutableArray<(Point, Point)> rows = [.. widths.SelectMany(piece => RowsOnTop(piece, whole.Shape.Finished))];
             if (rows.Length > 0)
             {
-                yield return new(CheckCodes.Stitch, Say.Of($"rows of the {Say.Within(piece.Title.Name)}"), rows);
+                yield return new(CheckCodes.Stitch, Say.Of($"rows of the {Say.Within(widths.First().Title.WholeName)}"), rows);
             }
         }
     }
 
     /// <summary>Whether a row lies where it is drawn when all is folded; what is folded over comes to lie on the rest.</summary>
-    private static bool LiesThere(PieceLine row, PatternPiece piece) =>
-        piece.Shape.Finished.Bounds.Grown(1).Holds(Box.Holding([row.Points[0].Toward(row.Points[^1], 0.5)]));
+    private static bool LiesThere(PieceLine row, Outline finished) =>
+        finished.Bounds.Grown(1).Holds(Box.Holding([row.Points[0].Toward(row.Points[^1], 0.5)]));
 
-    private static IEnumerable<(PatternPiece Piece, Point At)> SewnOn(PatternSet patterns)
-    {
-        var (mounted, pieces) = (patterns.Mounted, patterns.TopPieces.Concat(patterns.NotionPieces).ToDictionary(piece => piece.Title.Id, StringComparer.Ordinal));
-        IEnumerable<(string Id, Point At)> places =
-        [
-            .. mounted.Fastened.Flaps.SelectMany(flap => new[]
-            {
-                ($"mount-flap-{Words.Id(flap.Side)}", flap.Flap.Center),
-                ($"mount-strip-{Words.Id(flap.Side)}", flap.OnTop.Center),
-            }),
-            .. mounted.Fastened.Pockets.Select(pocket => ($"pocket-{pocket.Corner.Id}", pocket.At)),
-            .. mounted.Fastened.Strips.Select(strip => ($"weather-strip-{Words.Id(strip.Side)}", strip.Finished.Center)),
-            .. patterns.Job.Top.Bows.Select((bow, i) => ($"chafe-patch-bow-{i + 1}", new Point(mounted.WithSides.Center.X, -bow.Station.Millimeters))),
-            .. CableHole.Of(patterns.Job, mounted) is { } hole ? [("cable-exit-patch", hole.Patch.Center)] : Array.Empty<(string, Point)>(),
-        ];
-        return places.Where(place => pieces.ContainsKey(place.Id)).Select(place => (pieces[place.Id], place.At));
-    }
+    /// <summary>The rows of a piece, or of a width of it, on the top; what of a joining seam is turned under lies on the rest.</summary>
+    private static IEnumerable<(Point From, Point To)> RowsOnTop(PatternPiece piece, Outline finished) =>
+        from line in piece.Lines
+        where line.Kind == PieceLineKind.Stitch && LiesThere(line, finished)
+        from part in finished.Inside(line.Points)
+        from row in Stretches((line with { Points = part }).Mapped(piece.At!.Value.Of))
+        select row;
 
-    /// <summary>The rows of the carrier on the top, shrunk to their nominal size.</summary>
-    public static IEnumerable<(Point From, Point To, RowKind? Kind)> RowsOf(IEnumerable<PatternPiece> pieces, PatternSet patterns)
-    {
-        var (nominal, sewn) = (patterns.Mounted.CarrierBox, patterns.WholeCarrier.Shape.Finished.Bounds);
-        Point OnTop(Point point) => nominal.Center + new Step(point.X * nominal.WidthMm / sewn.WidthMm, point.Y * nominal.HeightMm / sewn.HeightMm);
-        return pieces
-            .SelectMany(piece => piece.Lines)
-            .Where(line => line.Kind == PieceLineKind.Stitch)
-            .SelectMany(line => Stretches(line).Select(row => (OnTop(row.From), OnTop(row.To), line.Use?.Kind)));
-    }
+    /// <summary>The rows of the carrier on the top.</summary>
+    public static IEnumerable<(Point From, Point To, RowKind? Kind)> RowsOf(IEnumerable<PatternPiece> pieces) =>
+        from piece in pieces
+        from line in piece.Lines
+        where line.Kind == PieceLineKind.Stitch
+        from row in Stretches(line.Mapped(piece.At!.Value.Of))
+        select (row.From, row.To, line.Use?.Kind);
 
     private static IEnumerable<(Point From, Point To)> Stretches(PieceLine line) => line.Points.Zip(line.Points.Skip(1));
 }

@@ -31,7 +31,7 @@ internal static class CutPlanJson
     private static object Placed(PlacedPiece placed) => new
     {
         number = placed.Number,
-        piece = placed.Piece.Title.Id,
+        piece = placed.Piece.Key.Id,
         copy = placed.Copy,
         from_cut_end_mm = Mm(placed.Outline.Bounds.Left),
         from_selvage_mm = Mm(placed.Outline.Bounds.Bottom),

@@ -20,7 +20,7 @@ internal static class CutterFiles
         return
         [
             .. spec.IsOneFilePerPiece
-                ? drawings.Select(drawing => Dxf(DxfSheet.Of([drawing]), form, $"dxf/{drawing.Piece.Title.Id}.dxf", Say.Of($"{drawing.Title}, for a shop's cutter")))
+                ? drawings.Select(drawing => Dxf(DxfSheet.Of([drawing]), form, $"dxf/{drawing.Piece.Key.Id}.dxf", Say.Of($"{drawing.Title}, for a shop's cutter")))
                 : [Dxf(all, form, "pieces.dxf", Say.Of("all pieces for a shop's cutter"))],
             FilePlan.Written("pieces-pattern.dxf", Say.Of("all pieces for a pattern program"), output => ExchangeWriter.Write(ExchangeStyle.Of(drawings, outcome.Content.Patterns, outcome.Context), output)),
             FilePlan.Written("pieces.hpgl", HpglTells(all.WidthMm), output => HpglWriter.Write(all, output)),

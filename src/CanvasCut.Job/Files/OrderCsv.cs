@@ -63,7 +63,7 @@ public static class OrderCsv
         line.Rounding,
         line.Also,
         line.Use.Text,
-        string.Join(' ', line.Use.Pieces),
+        string.Join(' ', line.Use.Pieces.Select(key => key.Id)),
     ];
 
     private static string Text(decimal number) => number.ToString(CultureInfo.InvariantCulture);

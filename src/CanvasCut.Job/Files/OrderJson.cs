@@ -34,7 +34,7 @@ public static class OrderJson
         rounded = line.Rounding,
         also = line.Also,
         @for = line.Use.Text,
-        pieces = line.Use.Pieces,
+        pieces = line.Use.Pieces.Select(key => key.Id),
     });
 
     internal static object? Cost(ReportContent content) => content.Cost is not { } cost ? null : new
@@ -57,7 +57,7 @@ public static class OrderJson
         {
             name = seam.Name,
             copies = seam.Copies,
-            pieces = seam.Pieces,
+            pieces = seam.Pieces.Select(key => key.Id),
             sewn_mm = JsonText.Mm(seam.Sewn.Millimeters),
             thread_mm = JsonText.Mm(seam.Thread(supplies, content.Patterns.Job.Workshop.Sewing.StitchLength).Millimeters),
             usual = Layers(seam.Usual),

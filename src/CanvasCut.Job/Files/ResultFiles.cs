@@ -26,7 +26,7 @@ public static class ResultFiles
             .. Pictures(content, context, shape.GetAwaiter().GetResult()),
             FilePlan.Text("order.csv", Say.Of("what to buy, for a spreadsheet"), () => OrderCsv.Of(content)),
             .. CutterFiles.Of(outcome, drawings),
-            .. drawings.Select(drawing => FilePlan.Svg($"pieces/{drawing.Piece.Title.Id}.svg", Say.Of($"{drawing.Title}, true size"), drawing.ToSheet)),
+            .. drawings.Select(drawing => FilePlan.Svg($"pieces/{drawing.Piece.Key.Id}.svg", Say.Of($"{drawing.Title}, true size"), drawing.ToSheet)),
         ];
         var names = plans.Select(file => file.Name).Append("results.json").ToList();
         return FilePlan.MakeAll([.. plans, FilePlan.Text("results.json", Say.Of("all of it for programs"), () => ResultsJson.Of(outcome, names))]);
@@ -88,7 +88,7 @@ public static class ResultFiles
     {
         var (paper, context) = (outcome.Content.Patterns.Job.Workshop.Paper, outcome.Context);
         var sheets = TilePages.Of(
-            [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Title.Id, drawing.Title, drawing.Figures))],
+            [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Key.Id, drawing.Title, drawing.Figures))],
             new(Say.Of("Templates"), context.JobName, context.Footer),
             PaperPages.LayoutOf(paper));
         return (sheets, Say.Of($"the pieces true size, {sheets.Length} pages {paper.Name}, to print at 100 %"));

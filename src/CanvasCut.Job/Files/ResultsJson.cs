@@ -92,7 +92,7 @@ public static class ResultsJson
 
     private static object Piece(PatternPiece piece) => new
     {
-        id = piece.Title.Id,
+        id = piece.Key.Id,
         name = piece.Title.Name,
         quantity = piece.Title.Quantity,
         hand = piece.Title.Hand switch

@@ -40,7 +40,7 @@ public static class WorkJson
             kind = Word(task.Kind),
             name = task.Name,
             @do = task.Do,
-            pieces = flow.Pieces,
+            pieces = flow.Pieces.Select(key => key.Id),
             uses = flow.Uses,
             makes = flow.Makes,
             needs = flow.Access.Needs,

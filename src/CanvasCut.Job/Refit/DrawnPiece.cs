@@ -18,7 +18,7 @@ internal sealed record DrawnPiece(string Id, string Name, string Finished, strin
 
     /// <summary>A piece as it would be written.</summary>
     public static DrawnPiece Of(PatternPiece piece) => new(
-        piece.Title.Id,
+        piece.Key.Id,
         piece.Title.Name,
         Text(ResultsJson.Points(piece.Shape.Finished.Corners)),
         Text(ResultsJson.Points(piece.Shape.Cut.Corners)),

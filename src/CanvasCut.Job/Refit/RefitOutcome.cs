@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Job;
 

@@ -35,7 +35,7 @@ public sealed record RefitPiece(string Id, string Name, RefitFate Fate, string W
     internal static ImmutableArray<RefitPiece> All(ImmutableArray<DrawnPiece> old, PatternSet patterns)
     {
         var onCarrier = patterns.CarrierPieces.Concat(patterns.NotionPieces).ToList();
-        var made = onCarrier.Concat(patterns.Kept).Select(piece => piece.Title.Id).ToHashSet(StringComparer.Ordinal);
+        var made = onCarrier.Concat(patterns.Kept).Select(piece => piece.Key.Id).ToHashSet(StringComparer.Ordinal);
         return
         [
             .. onCarrier.Select(piece => OnCarrier(old, piece, patterns)),
@@ -48,16 +48,16 @@ public sealed record RefitPiece(string Id, string Name, RefitFate Fate, string W
     {
         var drawn = DrawnPiece.Of(piece);
         return old.Any(drawn.IsDrawnLike)
-            ? new(piece.Title.Id, piece.Title.Name, RefitFate.Stays, Say.Of($"drawn as before: the old template serves{(piece.Title.Quantity > 1 ? Say.Of($"; {piece.Title.Quantity} for the carrier's zipper halves") : string.Empty)}"))
-            : new(piece.Title.Id, piece.Title.Name, RefitFate.Anew, Difference(old, drawn, piece, patterns.Job.Units));
+            ? new(piece.Key.Id, piece.Title.Name, RefitFate.Stays, Say.Of($"drawn as before: the old template serves{(piece.Title.Quantity > 1 ? Say.Of($"; {piece.Title.Quantity} for the carrier's zipper halves") : string.Empty)}"))
+            : new(piece.Key.Id, piece.Title.Name, RefitFate.Anew, Difference(old, drawn, piece, patterns.Job.Units));
     }
 
     private static RefitPiece OnTop(ImmutableArray<DrawnPiece> old, PatternPiece piece, PrintUnits units)
     {
         var drawn = DrawnPiece.Of(piece);
-        return old.Any(drawn.IsDrawnLike) ? new(piece.Title.Id, piece.Title.Name, RefitFate.Stays, Say.Of("sewn to the top, and drawn as before"))
-            : old.Any(other => other.Id == drawn.Id) ? new(piece.Title.Id, piece.Title.Name, RefitFate.StaysAsSewn, Say.Of($"sewn to the top; now {Difference(old, drawn, piece, units)}"))
-            : new(piece.Title.Id, piece.Title.Name, RefitFate.NotThere, Say.Of("the top has none; make it with the new job's own templates if it is wanted"));
+        return old.Any(drawn.IsDrawnLike) ? new(piece.Key.Id, piece.Title.Name, RefitFate.Stays, Say.Of("sewn to the top, and drawn as before"))
+            : old.Any(other => other.Id == drawn.Id) ? new(piece.Key.Id, piece.Title.Name, RefitFate.StaysAsSewn, Say.Of($"sewn to the top; now {Difference(old, drawn, piece, units)}"))
+            : new(piece.Key.Id, piece.Title.Name, RefitFate.NotThere, Say.Of("the top has none; make it with the new job's own templates if it is wanted"));
     }
 
     private static string Difference(ImmutableArray<DrawnPiece> old, DrawnPiece drawn, PatternPiece piece, PrintUnits units)

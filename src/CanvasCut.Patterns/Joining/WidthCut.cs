@@ -20,6 +20,7 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
         Seam[] seams = [.. new[] { before, after }.OfType<Seam>()];
         return piece with
         {
+            Key = piece.Key with { Width = part.Number },
             Title = TitleOf(part),
             Shape = shape,
             Lines = [.. piece.Lines.SelectMany(line => Kept(line, cutEdges)), .. seams.Select(seam => SeamLine(seam, shape.Cut))],
@@ -60,7 +61,7 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
     {
         var (first, last) = _axis.EndNames;
         var where = part.Number == 1 ? $", {first}" : part.Number == part.Of ? $", {last}" : string.Empty;
-        return piece.Title.OfWidth(part.Number, Say.Of($"{piece.Title.Name}, width {part.Number} of {part.Of}{where}"));
+        return piece.Title.OfWidth(Say.Of($"{piece.Title.Name}, width {part.Number} of {part.Of}{where}"));
     }
 
     private PieceLine SeamLine(Seam seam, Outline cut)

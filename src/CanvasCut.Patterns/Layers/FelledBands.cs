@@ -20,7 +20,7 @@ internal static class FelledBands
         var axis = new FillAxis(whole.Warp);
         return
         [
-            .. cut.Where(piece => piece.Title.Id.StartsWith($"{whole.Title.Id}-width-", StringComparison.Ordinal))
+            .. cut.Where(piece => piece.Key.Width is not null && piece.Key.Whole == whole.Key)
                 .Select(piece => axis.Span(piece.Shape.Finished.Bounds).To)
                 .Order()
                 .SkipLast(1),
@@ -53,7 +53,7 @@ internal static class FelledBands
                 yield return new(
                     SeamKind.Felled,
                     Say.Of($"{whole.Title.Name}, felled seam {index + 1}"),
-                    [$"{whole.Title.Id}-width-{index + 1}", $"{whole.Title.Id}-width-{index + 2}"],
+                    [whole.Key with { Width = index + 1 }, whole.Key with { Width = index + 2 }],
                     1,
                     [row, row]);
             }

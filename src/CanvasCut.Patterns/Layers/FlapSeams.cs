@@ -9,18 +9,18 @@ namespace CanvasCut.Patterns;
 internal static class FlapSeams
 {
     /// <summary>Closes each flap, sews its tape on, and sews it under the carrier's edge.</summary>
-    public static void OnCarrier(SeamBuilder builder, PatternSet patterns, MountedShape centred, ImmutableArray<string> carrier)
+    public static void OnCarrier(SeamBuilder builder, PatternSet patterns, MountedShape centred, ImmutableArray<PieceKey> carrier)
     {
         foreach (var flap in centred.Fastened.Flaps)
         {
-            var piece = FlapPieces.OnCarrier(patterns.Job, flap);
-            ImmutableArray<string> ids = [.. patterns.NotionPieces.Select(part => part.Title).Where(title => title.WholeId == piece.Title.Id).Select(title => title.Id)];
-            builder.Lay(piece, patterns.NotionPieces, flap.Flap.Center - new Point(0, 0));
-            Tape(builder, flap, Say.Of("hook tape on its flap"), ids);
+            var piece = patterns.Whole(PieceKind.MountFlap, flap.Side)!;
+            ImmutableArray<PieceKey> keys = [.. patterns.NotionPieces.Select(part => part.Key).Where(key => key.Whole == piece.Key)];
+            builder.Lay(piece, patterns.NotionPieces);
+            Tape(builder, flap, Say.Of("hook tape on its flap"), keys);
             builder.Sew(
                 SeamKind.Mount,
                 Say.Of($"{flap.Name}, flap on the carrier"),
-                [.. carrier, .. ids],
+                [.. carrier, .. keys],
                 patterns.WholeCarrier.Lines
                     .Where(line => line.Use is { Kind: RowKind.Mount } use && use.Edge == flap.Side)
                     .Select(line => line.Points));
@@ -32,21 +32,21 @@ internal static class FlapSeams
     {
         foreach (var flap in patterns.Mounted.Fastened.Flaps)
         {
-            foreach (var piece in FlapPieces.OnTop(patterns.Job, flap))
+            if (patterns.Whole(PieceKind.MountStrip, flap.Side) is { } piece)
             {
-                builder.SewOn(piece, patterns.TopPieces, flap.OnTop.Center - new Point(0, 0), Say.Of("on the top"));
+                builder.SewOn(piece, patterns.TopPieces, Say.Of("on the top"));
             }
 
             Tape(builder, flap, Say.Of("loop tape on the top"), []);
         }
     }
 
-    private static void Tape(SeamBuilder builder, FlapPlace flap, string what, ImmutableArray<string> ids)
+    private static void Tape(SeamBuilder builder, FlapPlace flap, string what, ImmutableArray<PieceKey> keys)
     {
         if (flap.Kind == MountKind.HookAndLoop)
         {
             builder.Lay([new(LayerKind.HookAndLoop, Outline.Of(flap.OnTop))]);
-            builder.Sew(SeamKind.Mount, $"{flap.Name}, {what}", ids, FlapPieces.RowsOf(flap).Select(row => ImmutableArray.Create(row.From, row.To)));
+            builder.Sew(SeamKind.Mount, $"{flap.Name}, {what}", keys, FlapPieces.RowsOf(flap).Select(row => ImmutableArray.Create(row.From, row.To)));
         }
     }
 }

@@ -31,44 +31,44 @@ public static class JobSeams
         var tape = new SewnLayer(LayerKind.ZipperTape, Outline.Of(cap.Shape.Finished.Bounds with { Right = 0 }));
         List<SewnLayer> layers = [.. SewnLayer.Of(LayerKind.Cloth, FoldedSheet.Of([cap.Shape.Cut]).Folded(cap.Folds)), tape];
         var rows = cap.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => SewnRuns.Of(Left(line.Points), layers).ToImmutableArray());
-        yield return new(SeamKind.Edges, Say.Of("Zipper end caps"), [cap.Title.Id], cap.Title.Quantity, [.. rows.Where(row => !row.IsEmpty)]);
+        yield return new(SeamKind.Edges, Say.Of("Zipper end caps"), [cap.Key], cap.Title.Quantity, [.. rows.Where(row => !row.IsEmpty)]);
     }
 
     private static IReadOnlyList<SewnSeam> Carrier(PatternSet patterns)
     {
         var (job, whole) = (patterns.Job, patterns.WholeCarrier);
         var centred = patterns.Mounted.MovedBy(new Point(0, 0) - patterns.Mounted.CarrierBox.Center);
-        var builder = new SeamBuilder([], job.Workshop.Cloth.Join);
-        builder.Lay(whole, patterns.CarrierPieces, new(0, 0));
-        var ids = patterns.CarrierPieces.Select(piece => piece.Title.Id).ToImmutableArray();
-        Binding(builder, job, whole.Shape.Finished.Bounds, ids);
+        var builder = new SeamBuilder([], job.Workshop.Cloth.Join, patterns.Mounted.CarrierBox.Center);
+        builder.Lay(whole, patterns.CarrierPieces);
+        var keys = patterns.CarrierPieces.Select(piece => piece.Key).ToImmutableArray();
+        Binding(builder, job, whole.Shape.Finished.Bounds, keys);
         foreach (var zipper in centred.Fastened.Zippers)
         {
             builder.Lay(TapeHalf(patterns, zipper, isOnTop: false));
             builder.Sew(
                 SeamKind.Zipper,
                 Say.Of($"{Words.Of(zipper.Side)} zipper, half {OnCarrier}"),
-                ids,
+                keys,
                 whole.Lines.Where(line => line.Use is { Kind: RowKind.Zipper } use && use.Edge == zipper.Side).Select(line => line.Points));
         }
 
-        FlapSeams.OnCarrier(builder, patterns, centred, ids);
-        foreach (var patch in PatchPieces.CableExit(job, centred))
+        FlapSeams.OnCarrier(builder, patterns, centred, keys);
+        foreach (var patch in patterns.WholesOf(PieceKind.ExitPatch))
         {
-            builder.SewOn(patch, patterns.NotionPieces, CableHole.Of(job, centred)!.Patch.Center - new Point(0, 0), OnCarrier);
+            builder.SewOn(patch, patterns.NotionPieces, OnCarrier);
         }
 
-        Ground(builder, whole, BondPlan.Of(job, centred), ids);
+        Ground(builder, whole, BondPlan.Of(job, centred), keys);
         return builder.Seams;
     }
 
     private static IReadOnlyList<SewnSeam> Top(PatternSet patterns)
     {
         var (job, mounted) = (patterns.Job, patterns.Mounted);
-        var builder = new SeamBuilder([new(LayerKind.Cloth, Outline.Of(Plan.Of(job.Top)))], job.Workshop.Cloth.Join);
-        foreach (var (patch, at) in PatchPieces.Chafe(job, mounted).Zip(PatchPieces.ChafeMiddles(job, mounted)))
+        var builder = new SeamBuilder([new(LayerKind.Cloth, Outline.Of(Plan.Of(job.Top)))], job.Workshop.Cloth.Join, new(0, 0));
+        foreach (var patch in patterns.WholesOf(PieceKind.ChafePatch))
         {
-            builder.SewOn(patch, patterns.TopPieces, at - new Point(0, 0), OnTop);
+            builder.SewOn(patch, patterns.TopPieces, OnTop);
         }
 
         foreach (var zipper in mounted.Fastened.Zippers)
@@ -78,20 +78,15 @@ public static class JobSeams
         }
 
         FlapSeams.OnTop(builder, patterns);
-        foreach (var pocket in mounted.Fastened.Pockets)
+        foreach (var piece in patterns.WholesOf(PieceKind.Pocket).Concat(patterns.WholesOf(PieceKind.WeatherStrip)))
         {
-            builder.SewOn(PocketPiece.Of(job, pocket), patterns.TopPieces, pocket.At - new Point(0, 0), OnTop);
-        }
-
-        foreach (var strip in mounted.Fastened.Strips)
-        {
-            builder.SewOn(StripPiece.Of(job, strip), patterns.TopPieces, strip.Finished.Center - new Point(0, 0), OnTop);
+            builder.SewOn(piece, patterns.TopPieces, OnTop);
         }
 
         return builder.Seams;
     }
 
-    private static void Binding(SeamBuilder builder, CarrierJob job, Box finished, ImmutableArray<string> ids)
+    private static void Binding(SeamBuilder builder, CarrierJob job, Box finished, ImmutableArray<PieceKey> keys)
     {
         var half = job.Workshop.Supplies.Tapes.Binding.Width.Millimeters / 2;
         var inMm = half - Math.Min(StitchRows.FromFold.Millimeters, half / 2);
@@ -105,12 +100,12 @@ public static class JobSeams
                 _ => (finished with { Left = finished.Right - half }, Upright(finished, finished.Right - inMm)),
             };
             builder.Lay(Enumerable.Repeat(new SewnLayer(LayerKind.Binding, Outline.Of(tape)), 2));
-            builder.Sew(SeamKind.Bound, Say.Of($"Carrier, {Words.Of(side)} binding"), ids, [row]);
+            builder.Sew(SeamKind.Bound, Say.Of($"Carrier, {Words.Of(side)} binding"), keys, [row]);
         }
     }
 
     /// <summary>What the panel is bonded to, by the rows that are drawn on the carrier.</summary>
-    private static void Ground(SeamBuilder builder, PatternPiece whole, BondPlan bond, ImmutableArray<string> ids)
+    private static void Ground(SeamBuilder builder, PatternPiece whole, BondPlan bond, ImmutableArray<PieceKey> keys)
     {
         var rows = whole.Lines.Where(line => line.Use?.Kind == RowKind.Ground).Select(line => line.Points);
         builder.Lay(bond.Webbing.Select(strip => new SewnLayer(LayerKind.Webbing, Outline.Of(strip.Box))));
@@ -120,7 +115,7 @@ public static class JobSeams
             var (kind, name) = bond.Ground == BondGround.Webbing
                 ? (SeamKind.Webbing, Say.Of($"Webbing under the panel, {OnCarrier}"))
                 : (SeamKind.Patch, Say.Of($"Coated patch under the panel, {OnCarrier}"));
-            builder.Sew(kind, name, ids, rows);
+            builder.Sew(kind, name, keys, rows);
         }
     }
 
@@ -154,7 +149,7 @@ public static class JobSeams
             .Select(depth => Level(band, outer + (inward * depth)).Select(frame.Back).ToImmutableArray());
     }
 
-    private static PatternPiece Cap(PatternSet patterns) => PatchPieces.EndCap(patterns.Job, patterns.Mounted);
+    private static PatternPiece Cap(PatternSet patterns) => patterns.WholesOf(PieceKind.EndCap).Single();
 
     /// <summary>The part of a cap's row to port of the fold; the other part lies on it.</summary>
     private static ImmutableArray<Point> Left(ImmutableArray<Point> row) =>

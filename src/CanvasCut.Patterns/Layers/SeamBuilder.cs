@@ -6,7 +6,10 @@ using CanvasCut.Language;
 namespace CanvasCut.Patterns;
 
 /// <summary>Sews part after part to what is there already, and keeps each seam with the plies under its needle.</summary>
-internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join)
+/// <param name="ground">What lies there at first.</param>
+/// <param name="join">How widths are joined.</param>
+/// <param name="origin">Which point of the plan is the origin of the plane that is sewn in.</param>
+internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join, Point origin)
 {
     private readonly List<SewnLayer> _layers = [.. ground];
     private readonly List<SewnSeam> _seams = [];
@@ -17,14 +20,13 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
     public void Lay(IEnumerable<SewnLayer> layers) => _layers.AddRange(layers);
 
     /// <summary>Sews rows through all that lies there.</summary>
-    public void Sew(SeamKind kind, string name, ImmutableArray<string> pieces, IEnumerable<ImmutableArray<Point>> rows) =>
+    public void Sew(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, IEnumerable<ImmutableArray<Point>> rows) =>
         Add(kind, name, pieces, [.. rows.Select(row => SewnRuns.Of(row, _layers).ToImmutableArray())]);
 
     /// <summary>Hems a piece by itself, then lays it at its place; its edges are not sewn on yet.</summary>
     /// <param name="piece">The piece as a whole.</param>
     /// <param name="cut">All pieces that are cut; the widths of this one are among them when it was split.</param>
-    /// <param name="step">From the piece's plane to the plane that is sewn in.</param>
-    public void Lay(PatternPiece piece, IEnumerable<PatternPiece> cut, Step step)
+    public void Lay(PatternPiece piece, IEnumerable<PatternPiece> cut)
     {
         var seams = FelledBands.SeamsOf(piece, cut);
         var flat = FelledBands.Sheet(piece, seams, join);
@@ -35,30 +37,33 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
             if (own.Count > 0)
             {
                 var folded = SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds.Take(own[0].Use!.AfterFolds))).ToList();
-                Add(kind, name, IdsOf(piece, seams), [.. own.Select(row => SewnRuns.Of(row.Points, folded).ToImmutableArray())]);
+                Add(kind, name, KeysOf(piece, seams), [.. own.Select(row => SewnRuns.Of(row.Points, folded).ToImmutableArray())]);
             }
         }
 
-        Lay(SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds).MovedBy(step)));
+        Lay(SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds).MovedBy(StepOf(piece))));
     }
 
     /// <summary>Lays a piece at its place and sews its turned edges to what is there.</summary>
-    public void SewOn(PatternPiece piece, IEnumerable<PatternPiece> cut, Step step, string onWhat)
+    public void SewOn(PatternPiece piece, IEnumerable<PatternPiece> cut, string onWhat)
     {
         ImmutableArray<PatternPiece> all = [.. cut];
-        Lay(piece, all, step);
+        Lay(piece, all);
         Sew(
             SeamKind.Edges,
             Say.Of($"{piece.Title.Name}, edges {onWhat}"),
-            IdsOf(piece, FelledBands.SeamsOf(piece, all)),
-            piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => line.Mapped(point => point + step).Points));
+            KeysOf(piece, FelledBands.SeamsOf(piece, all)),
+            piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => line.Mapped(point => point + StepOf(piece)).Points));
     }
 
-    public static ImmutableArray<string> IdsOf(PatternPiece piece, ImmutableArray<double> seams) => seams.IsEmpty
-        ? [piece.Title.Id]
-        : [.. Enumerable.Range(1, seams.Length + 1).Select(i => $"{piece.Title.Id}-width-{i}")];
+    /// <summary>From a piece's plane to the plane that is sewn in, where nothing is shrunk.</summary>
+    private Step StepOf(PatternPiece piece) => (piece.At ?? throw new ArgumentException($"{piece.Key} lies nowhere.", nameof(piece))).Move - (origin - new Point(0, 0));
 
-    private void Add(SeamKind kind, string name, ImmutableArray<string> pieces, ImmutableArray<ImmutableArray<SewnRun>> rows)
+    private static ImmutableArray<PieceKey> KeysOf(PatternPiece piece, ImmutableArray<double> seams) => seams.IsEmpty
+        ? [piece.Key]
+        : [.. Enumerable.Range(1, seams.Length + 1).Select(i => piece.Key with { Width = i })];
+
+    private void Add(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, ImmutableArray<ImmutableArray<SewnRun>> rows)
     {
         if (rows.Any(row => !row.IsEmpty))
         {

@@ -35,11 +35,11 @@ public enum SeamKind
 /// <summary>A seam, all its rows together.</summary>
 /// <param name="Kind">What kind it is.</param>
 /// <param name="Name">As in "forward port pocket, legs on the top".</param>
-/// <param name="Pieces">The ids of the pieces it sews.</param>
+/// <param name="Pieces">The pieces it sews.</param>
 /// <param name="Copies">How often it is sewn.</param>
 /// <param name="Rows">Each row cut into runs of equal plies.</param>
 public sealed record SewnSeam(
-    SeamKind Kind, string Name, ImmutableArray<string> Pieces, int Copies, ImmutableArray<ImmutableArray<SewnRun>> Rows)
+    SeamKind Kind, string Name, ImmutableArray<PieceKey> Pieces, int Copies, ImmutableArray<ImmutableArray<SewnRun>> Rows)
 {
     /// <summary>A crossing that is shorter than this meets no stitch.</summary>
     public static readonly Length ShortestCrossing = Length.FromMillimeters(1);

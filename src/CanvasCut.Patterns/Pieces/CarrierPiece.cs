@@ -17,12 +17,17 @@ internal static class CarrierPiece
         var allowances = job.Carrier.Allowances;
         var hemmed = new HemmedBox(finished, TurnsOf(job.Carrier), job.Carrier.Corner);
         return new PatternPiece(
-            new("carrier", Say.Of("Carrier"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
+            new(PieceKind.Carrier),
+            new(Say.Of("Carrier"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. BondLines.Of(BondPlan.Of(job, centred)), .. Middles(finished)],
-            [AllowanceText.Of(allowances, job.Units), .. ShrinkNote(job), .. BindingNote(job)]).FoldedAlong(hemmed.FoldOrder);
+            [AllowanceText.Of(allowances, job.Units), .. ShrinkNote(job), .. BindingNote(job)]).FoldedAlong(hemmed.FoldOrder).LyingAt(OnTop(finished, mounted.CarrierBox));
     }
+
+    /// <summary>Shrunk to its nominal size, at its place.</summary>
+    private static PlaneMap OnTop(Box sewn, Box nominal) =>
+        PlaneMap.To(nominal.Center) with { AlongX = nominal.WidthMm / sewn.WidthMm, AlongY = nominal.HeightMm / sewn.HeightMm };
 
     /// <summary>The finished size before shrinking: divided by what will be left.</summary>
     private static Box GrownForShrink(Box finished, ClothSpec cloth)

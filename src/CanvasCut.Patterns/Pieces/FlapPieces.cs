@@ -11,17 +11,11 @@ internal static class FlapPieces
     /// <summary>Each arm of the cross at a fastener's centre.</summary>
     private const double CrossMm = 5;
 
-    /// <summary>What a flap's id begins with.</summary>
-    public const string OnCarrierId = "mount-flap-";
-
-    /// <summary>What the id of its counterpart on the top begins with.</summary>
-    public const string OnTopId = "mount-strip-";
-
     /// <summary>The flap that is sewn under the carrier's edge: folded in half, the fold outside.</summary>
     public static PatternPiece OnCarrier(CarrierJob job, FlapPlace flap)
     {
-        var title = new PieceTitle($"{OnCarrierId}{Words.Id(flap.Side)}", Say.Of($"Flap for {Words.Of(flap.Kind)}, {Words.Of(flap.Side)}"), 1, Hand.Neither, PieceTitle.OuterFaceUp);
-        return Back(AsEnd(job, flap.AsEnd, title), flap);
+        var title = new PieceTitle(Say.Of($"Flap for {Words.Of(flap.Kind)}, {Words.Of(flap.Side)}"), 1, Hand.Neither, PieceTitle.OuterFaceUp);
+        return Back(AsEnd(job, flap.AsEnd, (new(PieceKind.MountFlap, Side: flap.Side), title)), flap).LyingAt(PlaneMap.To(flap.Flap.Center));
     }
 
     /// <summary>What is sewn to the top: a strip under fasteners, the other flap of a lacing or a sleeve; nothing for tape.</summary>
@@ -38,15 +32,15 @@ internal static class FlapPieces
             MountKind.Sleeve => Say.Of("Flap for rod sleeve on the top"),
             _ => Say.Of($"Strip under {Words.Of(flap.Kind)}"),
         };
-        var title = new PieceTitle($"{OnTopId}{Words.Id(flap.Side)}", $"{name}, {Words.Of(flap.Side)}", 1, Hand.Neither, PieceTitle.OuterFaceUp);
+        var which = (new PieceKey(PieceKind.MountStrip, Side: flap.Side), new PieceTitle($"{name}, {Words.Of(flap.Side)}", 1, Hand.Neither, PieceTitle.OuterFaceUp));
         var end = flap.AsEnd;
         var piece = flap.Kind switch
         {
-            MountKind.Lacing => Laced(job, title, end),
-            MountKind.Sleeve => SleevePieces.OnTop(job, end, title),
-            _ => Strip(job, title, end.OnTop),
+            MountKind.Lacing => Laced(job, which, end),
+            MountKind.Sleeve => SleevePieces.OnTop(job, end, which),
+            _ => Strip(job, which, end.OnTop),
         };
-        yield return Back(piece with { Lines = [.. piece.Lines, .. Crosses(end.CentresOnTop, end.OnTop)] }, flap);
+        yield return Back(piece with { Lines = [.. piece.Lines, .. Crosses(end.CentresOnTop, end.OnTop)] }, flap).LyingAt(PlaneMap.To(flap.OnTop.Center));
     }
 
     /// <summary>The piece as it lies at its own edge; the middle of a side's is not the boat's.</summary>
@@ -55,14 +49,14 @@ internal static class FlapPieces
         Lines = [.. piece.Lines.Select(line => line.Text == Say.Of("centreline") ? line with { Text = Say.Of("middle") } : line)],
     }).Back(flap.Frame);
 
-    private static PatternPiece AsEnd(CarrierJob job, FlapPlace flap, PieceTitle title)
+    private static PatternPiece AsEnd(CarrierJob job, FlapPlace flap, (PieceKey Key, PieceTitle Title) which)
     {
         if (flap.Kind == MountKind.Sleeve)
         {
-            return SleevePieces.OnCarrier(job, flap, title);
+            return SleevePieces.OnCarrier(job, flap, which);
         }
 
-        var piece = Folded(job, title, flap.Flap, flap.Outward);
+        var piece = Folded(job, which, flap.Flap, flap.Outward);
         return piece with { Lines = [.. piece.Lines, .. TapeRows(flap), .. Crosses(flap.CentresOnCarrier, flap.Flap)] };
     }
 
@@ -78,12 +72,13 @@ internal static class FlapPieces
     public static ImmutableArray<Box> Openings(PatternPiece piece) =>
         [.. piece.Lines.Where(line => line.Text == Say.Of(SleevePieces.OpeningText)).Select(line => Box.Holding(line.Points))];
 
-    private static PatternPiece Strip(CarrierJob job, PieceTitle title, Box place)
+    private static PatternPiece Strip(CarrierJob job, (PieceKey Key, PieceTitle Title) which, Box place)
     {
         var turn = FoldedStrip.TurnIn(place);
         var hemmed = new HemmedBox(Box.Around(new(0, 0), place.WidthMm, place.HeightMm), Sides.All(EdgeTurn.Once(turn)), CornerKind.Square);
         return new PatternPiece(
-            title,
+            which.Key,
+            which.Title,
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [.. hemmed.Folds(), .. hemmed.Rows(1)],
@@ -91,9 +86,9 @@ internal static class FlapPieces
     }
 
     /// <summary>The flap on the top, folded toward the carrier and sewn down along its outer edge.</summary>
-    private static PatternPiece Laced(CarrierJob job, PieceTitle title, FlapPlace flap)
+    private static PatternPiece Laced(CarrierJob job, (PieceKey Key, PieceTitle Title) which, FlapPlace flap)
     {
-        var piece = Folded(job, title, flap.OnTop, -flap.Outward);
+        var piece = Folded(job, which, flap.OnTop, -flap.Outward);
         return piece with { Lines = [.. piece.Lines, .. OuterRows(job, piece, flap.Outward)] };
     }
 
@@ -109,15 +104,16 @@ internal static class FlapPieces
 
     /// <summary>A strip of two plies, folded in half, its raw edges turned in and its ends closed.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="title">What it is called.</param>
+    /// <param name="which">Which piece it is, and what it is called.</param>
     /// <param name="place">The finished flap.</param>
     /// <param name="toward">Where the fold lies: 1 forward, -1 aft.</param>
-    private static PatternPiece Folded(CarrierJob job, PieceTitle title, Box place, int toward)
+    private static PatternPiece Folded(CarrierJob job, (PieceKey Key, PieceTitle Title) which, Box place, int toward)
     {
         var folded = new FoldedStrip(place, toward);
         var finished = folded.Finished;
         return new PatternPiece(
-            title,
+            which.Key,
+            which.Title,
             new(Outline.Of(finished), folded.Hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [

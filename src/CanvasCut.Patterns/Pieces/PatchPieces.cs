@@ -20,9 +20,9 @@ internal static class PatchPieces
             var width = bow.Diameter + (spec.WidthBeyondTube * 2);
             yield return Patch(
                 job,
-                new($"chafe-patch-bow-{index + 1}", Say.Of($"Chafe patch, bow {index + 1}"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
+                (new(PieceKind.ChafePatch, Bow: index + 1), new(Say.Of($"Chafe patch, bow {index + 1}"), 1, Hand.Neither, PieceTitle.OuterFaceUp)),
                 (Length.FromMillimeters(mounted.WithSides.WidthMm), width),
-                spec.TurnUnder);
+                spec.TurnUnder).LyingAt(PlaneMap.To(new(mounted.WithSides.Center.X, Plan.BandOf(job.Top, bow).Center.Y)));
         }
     }
 
@@ -37,7 +37,7 @@ internal static class PatchPieces
         var halves = 2 * mounted.Fastened.Zippers.Length;
         var cap = Patch(
             job,
-            new("zipper-end-cap", Say.Of("Zipper end cap"), halves * ends, Hand.Neither, PieceTitle.OuterFaceUp),
+            (new(PieceKind.EndCap), new(Say.Of("Zipper end cap"), halves * ends, Hand.Neither, PieceTitle.OuterFaceUp)),
             (CapLength * 2, job.Fastenings.Zipper.Gauge.OverallWidth / 2),
             job.Fastenings.Zipper.CapTurn);
         var half = cap.Shape.Cut.Bounds.HeightMm / 2;
@@ -57,25 +57,20 @@ internal static class PatchPieces
 
         var patch = Patch(
             job,
-            new("cable-exit-patch", Say.Of("Cable exit patch"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
+            (new(PieceKind.ExitPatch), new(Say.Of("Cable exit patch"), 1, Hand.Neither, PieceTitle.OuterFaceUp)),
             (Length.FromMillimeters(hole.Patch.WidthMm), Length.FromMillimeters(hole.Patch.HeightMm)),
             job.Fastenings.Chafe.TurnUnder);
         var circle = RoundedBox.Circle(new Point(0, 0) + (hole.Middle - hole.Patch.Center), hole.RadiusMm);
-        yield return patch with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, Say.Of("cable exit"))] };
+        yield return patch.LyingAt(PlaneMap.To(hole.Patch.Center)) with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, Say.Of("cable exit"))] };
     }
 
-    /// <summary>The middles of the chafe patches, in the order of <see cref="Chafe"/>.</summary>
-    public static IEnumerable<Point> ChafeMiddles(CarrierJob job, MountedShape mounted) =>
-        job.Top.Bows.Select(bow => Plan.BandOf(job.Top, bow))
-            .Where(mounted.LiesOn)
-            .Select(band => new Point(mounted.WithSides.Center.X, band.Center.Y));
-
-    private static PatternPiece Patch(CarrierJob job, PieceTitle title, (Length Athwart, Length ForeAft) finished, Length turnUnder)
+    private static PatternPiece Patch(CarrierJob job, (PieceKey Key, PieceTitle Title) which, (Length Athwart, Length ForeAft) finished, Length turnUnder)
     {
         var box = Box.Around(new(0, 0), finished.Athwart.Millimeters, finished.ForeAft.Millimeters);
         var hemmed = new HemmedBox(box, Sides.All(EdgeTurn.Once(turnUnder)), CornerKind.Square);
         return new PatternPiece(
-            title,
+            which.Key,
+            which.Title,
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [.. hemmed.Folds(), .. hemmed.EdgeRows(1)],

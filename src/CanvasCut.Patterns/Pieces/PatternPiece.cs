@@ -20,26 +20,20 @@ public enum Hand
 }
 
 /// <summary>What a piece is called and how often and how it is cut.</summary>
-/// <param name="Id">Fit for a file name: lower-case letters, digits and hyphens; unique in the job.</param>
 /// <param name="Name">What the sewist calls it.</param>
 /// <param name="Quantity">How many are cut, all alike.</param>
 /// <param name="Hand">Which of a pair it is.</param>
 /// <param name="Face">Which face of the cloth lies up when it is cut.</param>
-public sealed record PieceTitle(string Id, string Name, int Quantity, Hand Hand, string Face)
+public sealed record PieceTitle(string Name, int Quantity, Hand Hand, string Face)
 {
     /// <summary>The face that is up on every piece: pairs are drawn separately, so none is ever turned over.</summary>
     public static string OuterFaceUp => Say.Of("outer face up");
-
-    private const string WidthMark = "-width-";
-
-    /// <summary>The id of the piece that this one is a width of; its own id when it is whole.</summary>
-    public string WholeId => Id.LastIndexOf(WidthMark, StringComparison.Ordinal) is >= 0 and var at ? Id[..at] : Id;
 
     /// <summary>The name of the piece that this one is a width of; its own name when it is whole.</summary>
     public string WholeName { get; private init; } = Name;
 
     /// <summary>One width of a piece that is too wide for the roll.</summary>
-    internal PieceTitle OfWidth(int number, string name) => this with { Id = FormattableString.Invariant($"{Id}{WidthMark}{number}"), Name = name, WholeName = Name };
+    internal PieceTitle OfWidth(string name) => this with { Name = name, WholeName = Name };
 }
 
 /// <summary>The two outlines of a piece, in its own plane: Y points forward, X to starboard, millimetres.</summary>
@@ -48,14 +42,24 @@ public sealed record PieceTitle(string Id, string Name, int Quantity, Hand Hand,
 public sealed record PieceShape(Outline Finished, Outline Cut);
 
 /// <summary>One piece of cloth to cut.</summary>
+/// <param name="Key">Which piece it is.</param>
 /// <param name="Title">What it is called and how it is cut.</param>
 /// <param name="Shape">Its outlines.</param>
 /// <param name="Warp">Which way the warp runs.</param>
 /// <param name="Lines">What else is drawn on it.</param>
 /// <param name="Notes">What is written on it besides its label; the first tells which allowances the cut line includes.</param>
 public sealed record PatternPiece(
-    PieceTitle Title, PieceShape Shape, WarpDirection Warp, ImmutableArray<PieceLine> Lines, ImmutableArray<string> Notes)
+    PieceKey Key, PieceTitle Title, PieceShape Shape, WarpDirection Warp, ImmutableArray<PieceLine> Lines, ImmutableArray<string> Notes)
 {
+    /// <summary>
+    /// From its own plane to the plan of the top, where it lies when all is sewn; a width keeps that of the whole piece. Null for
+    /// what is folded round the ends of tapes.
+    /// </summary>
+    public PlaneMap? At { get; private init; }
+
+    /// <summary>The same piece with its place on the top.</summary>
+    public PatternPiece LyingAt(PlaneMap at) => this with { At = at };
+
     /// <summary>The folds in the order in which they are made: what lies outside each is folded over it.</summary>
     public ImmutableArray<HalfPlane> Folds { get; private init; } = [];
 

@@ -12,8 +12,8 @@ internal static class PocketPiece
         var spec = job.Fastenings.Pocket;
         var finished = place.MovedBy(new Point(0, 0) - place.At).Outline;
         return new PatternPiece(
+            new(PieceKind.Pocket, Corner: place.Corner),
             new(
-                $"pocket-{place.Corner.Id}",
                 Say.Of($"Corner pocket, {place.Corner}"),
                 1,
                 place.Corner.Hand == Side.Port ? Hand.Port : Hand.Starboard,
@@ -21,7 +21,7 @@ internal static class PocketPiece
             new(finished, CutOf(finished, spec)),
             job.Workshop.Cloth.Lay.Warp,
             [.. Lines(finished, spec, job.Workshop.Sewing.Rows)],
-            [AllowanceText.Included(Say.Of($"legs {LengthText.Of(spec.SeamAllowance, job.Units)}; mouth {LengthText.Of(spec.Mouth.Allowance, job.Units)}"))]).FoldedAlong([.. MouthFolds(finished, spec), .. LegFolds(finished)]);
+            [AllowanceText.Included(Say.Of($"legs {LengthText.Of(spec.SeamAllowance, job.Units)}; mouth {LengthText.Of(spec.Mouth.Allowance, job.Units)}"))]).FoldedAlong([.. MouthFolds(finished, spec), .. LegFolds(finished)]).LyingAt(PlaneMap.To(place.At));
     }
 
     /// <summary>The triangle set out edge by edge, its two acute tips cut off square to their leg at the seam allowance.</summary>

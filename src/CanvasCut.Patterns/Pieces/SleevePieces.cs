@@ -13,31 +13,32 @@ internal static class SleevePieces
     public static readonly string OpeningText = Say.Later("cut out");
 
     /// <summary>The sleeve that is sewn under the carrier's edge.</summary>
-    public static PatternPiece OnCarrier(CarrierJob job, FlapPlace flap, PieceTitle title) =>
-        Of(job, title, flap, (flap.Flap, flap.Outward), flap.Lugs!.CutFromCarrier);
+    public static PatternPiece OnCarrier(CarrierJob job, FlapPlace flap, (PieceKey Key, PieceTitle Title) which) =>
+        Of(job, which, flap, (flap.Flap, flap.Outward), flap.Lugs!.CutFromCarrier);
 
     /// <summary>The sleeve on the top, its fold toward the carrier, sewn down along its outer edge.</summary>
-    public static PatternPiece OnTop(CarrierJob job, FlapPlace flap, PieceTitle title)
+    public static PatternPiece OnTop(CarrierJob job, FlapPlace flap, (PieceKey Key, PieceTitle Title) which)
     {
-        var piece = Of(job, title, flap, (flap.OnTop, -flap.Outward), flap.Lugs!.CutFromTop);
+        var piece = Of(job, which, flap, (flap.OnTop, -flap.Outward), flap.Lugs!.CutFromTop);
         return piece with { Lines = [.. piece.Lines, .. FlapPieces.OuterRows(job, piece, flap.Outward)] };
     }
 
     /// <summary>A sleeve with its middle at the origin.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="title">What it is called.</param>
+    /// <param name="which">Which piece it is, and what it is called.</param>
     /// <param name="flap">What it belongs to.</param>
     /// <param name="place">The finished sleeve, and where its fold lies: 1 forward, -1 aft.</param>
     /// <param name="openings">What is cut out, along the sleeve.</param>
     private static PatternPiece Of(
-        CarrierJob job, PieceTitle title, FlapPlace flap, (Box Finished, int Toward) place, ImmutableArray<(Length From, Length To)> openings)
+        CarrierJob job, (PieceKey Key, PieceTitle Title) which, FlapPlace flap, (Box Finished, int Toward) place, ImmutableArray<(Length From, Length To)> openings)
     {
         var (sleeve, folded) = (flap.Parts.Sleeve!, new FoldedStrip(place.Finished, place.Toward));
         var (finished, fold) = (folded.Finished, folded.FoldY);
         var row = fold - (place.Toward * sleeve.Depth.Millimeters);
         var depth = SleeveOpening.DepthOf(sleeve).Millimeters;
         return new PatternPiece(
-            title,
+            which.Key,
+            which.Title,
             new(Outline.Of(finished), folded.Hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [

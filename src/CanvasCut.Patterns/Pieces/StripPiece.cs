@@ -18,8 +18,8 @@ internal static class StripPiece
         var hemmed = new HemmedBox(finished, turns, job.Carrier.Corner);
         var middle = place.Side == Side.Forward ? hemmed.Finished.Bounds.Top : hemmed.Finished.Bounds.Bottom;
         return new PatternPiece(
+            new(PieceKind.WeatherStrip, Side: place.Side),
             new(
-                $"weather-strip-{Words.Id(place.Side)}",
                 Say.Of($"Weather strip, {Words.Of(place.Side)}"),
                 1,
                 Hand.Neither,
@@ -34,6 +34,6 @@ internal static class StripPiece
             [
                 AllowanceText.Of(new(turns.Forward.Allowance, turns.Aft.Allowance, turns.Port.Allowance, turns.Starboard.Allowance), job.Units),
                 Say.Of($"The {Words.Of(place.Side)} edge is sewn to the top; the others are hemmed."),
-            ]).FoldedAlong(hemmed.FoldOrder);
+            ]).FoldedAlong(hemmed.FoldOrder).LyingAt(PlaneMap.To(place.Finished.Center));
     }
 }

@@ -27,7 +27,7 @@ public static class ExchangeStyle
         Point Moved(Point point) => point + shift;
         var (from, to) = GrainOf(piece);
         return new(
-            new(piece.Title.Id, piece.Title.Quantity, cloth, [.. Annotations(piece, context)]),
+            new(piece.Key.Id, piece.Title.Quantity, cloth, [.. Annotations(piece, context)]),
             piece.Shape.Cut.MovedBy(shift),
             [.. piece.Lines.Select(line => new Stroke(RoleOf(line.Kind), [.. line.Points.Select(Moved)], line.IsClosed))],
             (Moved(from), Moved(to)),
@@ -60,7 +60,7 @@ public static class ExchangeStyle
         var middle = new Point(corners.Average(corner => corner.X), corners.Average(corner => corner.Y));
         var along = piece.Warp == WarpDirection.ForeAft ? new Step(0, 1) : new Step(1, 0);
         var (from, to) = piece.Shape.Finished.Chord(new(middle, along))
-            ?? throw new InvalidOperationException($"No grain line passes through {piece.Title.Id}.");
+            ?? throw new InvalidOperationException($"No grain line passes through {piece.Key.Id}.");
         return (from.Toward(to, Spared), to.Toward(from, Spared));
     }
 

@@ -33,7 +33,7 @@ public sealed record PieceDrawing(PatternPiece Piece, string Title, ImmutableArr
     {
         const double MarginMm = 10;
         return new(
-            Piece.Title.Id,
+            Piece.Key.Id,
             Title,
             Size.WidthMm + (2 * MarginMm),
             Size.HeightMm + (2 * MarginMm),

@@ -23,7 +23,7 @@ public static class PlotPages
     {
         var head = PlotHead.Of(drawing.Title, context, Math.Max(drawing.Size.WidthMm, PlotHead.LeastWidthMm));
         return new(
-            drawing.Piece.Title.Id,
+            drawing.Piece.Key.Id,
             drawing.Title,
             head.WidthMm + (2 * MarginMm),
             drawing.Size.HeightMm + GapMm + head.HeightMm + (2 * MarginMm),

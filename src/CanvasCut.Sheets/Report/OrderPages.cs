@@ -86,8 +86,8 @@ internal static class OrderPages
     /// <summary>The numbers of the pieces in the cut list; none when it is for all of them.</summary>
     private static string PiecesOf(OrderLine line, ReportContent content)
     {
-        var all = content.Patterns.Pieces.Select(piece => piece.Title.Id).ToList();
-        var numbers = line.Use.Pieces.Select(id => all.IndexOf(id) + 1).Where(number => number > 0).Order().ToList();
+        var all = content.Patterns.Pieces.Select(piece => piece.Key).ToList();
+        var numbers = line.Use.Pieces.Select(key => all.IndexOf(key) + 1).Where(number => number > 0).Order().ToList();
         return numbers.Count == 0 ? string.Empty : numbers.Count == all.Count ? Say.Of("; pieces: all") : numbers.Count == 1 ? Say.Of($"; piece {numbers[0]}") : Say.Of($"; pieces {string.Join(", ", numbers)}");
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Takeoff;
 
 namespace CanvasCut.Sheets;

@@ -14,7 +14,7 @@ internal static class BondSupplies
     public static IEnumerable<OrderLine> Of(PatternSet patterns)
     {
         var (job, supplies, bond) = (patterns.Job, patterns.Job.Workshop.Supplies, patterns.Bond);
-        var use = new OrderUse(Say.Of("panel on the carrier"), [.. patterns.CarrierPieces.Select(piece => piece.Title.Id)]);
+        var use = new OrderUse(Say.Of("panel on the carrier"), [.. patterns.CarrierPieces.Select(piece => piece.Key)]);
         if (bond.HasTape)
         {
             yield return Tape(job, (supplies.Tapes.Foam, bond.TapeWidth), bond.TapeLength, (Rest(job, bond), use));

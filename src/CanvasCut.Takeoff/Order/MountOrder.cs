@@ -74,9 +74,8 @@ internal static class MountOrder
 
     private static OrderUse Use(PatternSet patterns, FlapPlace[] flaps)
     {
-        string[] ids = [.. flaps.SelectMany(flap => new[] { $"mount-flap-{Words.Id(flap.Side)}", $"mount-strip-{Words.Id(flap.Side)}" })];
         return new(
             Say.Of($"{string.Join(Say.Of(" and "), flaps.Select(flap => Words.Of(flap.Side)))} edge, on its flap and on the top"),
-            [.. patterns.Pieces.Select(piece => piece.Title).Where(title => ids.Contains(title.WholeId)).Select(title => title.Id)]);
+            [.. patterns.Pieces.Select(piece => piece.Key).Where(key => key.Kind is PieceKind.MountFlap or PieceKind.MountStrip && flaps.Any(flap => flap.Side == key.Side))]);
     }
 }

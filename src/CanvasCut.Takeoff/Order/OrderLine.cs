@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using CanvasCut.Patterns;
 using UnitsNet;
 
 namespace CanvasCut.Takeoff;
@@ -30,5 +31,5 @@ public sealed record OrderThing(string Grade, string Name, Length? Length = null
 
 /// <summary>What something is for.</summary>
 /// <param name="Text">In words.</param>
-/// <param name="Pieces">The ids of the pieces it is for; empty when it is for none of them.</param>
-public sealed record OrderUse(string Text, ImmutableArray<string> Pieces);
+/// <param name="Pieces">The pieces it is for; empty when it is for none of them.</param>
+public sealed record OrderUse(string Text, ImmutableArray<PieceKey> Pieces);

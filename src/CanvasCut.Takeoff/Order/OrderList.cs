@@ -34,7 +34,7 @@ public static class OrderList
             Bought.InSteps(plan.Ordered, step, units),
             Say.Of($"{LengthText.Of(plan.Used, units)} of the roll's length (the warp) used{(spare > 0 ? Say.Of($", {Percent(spare)} spare") : Say.Of(", no spare"))}"),
             Say.Of($"up to a multiple of {LengthText.Of(step, units)}"),
-            new(Say.Of("all pieces of the cut plan"), [.. patterns.Pieces.Select(piece => piece.Title.Id)]));
+            new(Say.Of("all pieces of the cut plan"), [.. patterns.Pieces.Select(piece => piece.Key)]));
     }
 
     private static IEnumerable<OrderLine> Grommet(PatternSet patterns)
@@ -48,7 +48,7 @@ public static class OrderList
                 bought,
                 Say.Of($"for a hole of {LengthText.Of(exit.Diameter, patterns.Job.Units)}"),
                 rounding,
-                new(Say.Of("cable exit"), [.. patterns.CarrierPieces.Select(piece => piece.Title.Id), "cable-exit-patch"]));
+                new(Say.Of("cable exit"), [.. patterns.CarrierPieces.Select(piece => piece.Key), .. patterns.Pieces.Select(piece => piece.Key).Where(key => key.Kind == PieceKind.ExitPatch)]));
         }
     }
 

@@ -88,7 +88,7 @@ internal static class SewingOrder
                 bought,
                 Say.Of($"{LengthText.Of(Length.FromMillimeters(length), patterns.Job.Units)} of edge, 15 % waste"),
                 rounding,
-                new(Say.Of("the carrier's bound edges"), [.. patterns.CarrierPieces.Select(piece => piece.Title.Id)]));
+                new(Say.Of("the carrier's bound edges"), [.. patterns.CarrierPieces.Select(piece => piece.Key)]));
         }
     }
 

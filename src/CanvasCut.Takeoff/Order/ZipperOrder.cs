@@ -50,5 +50,5 @@ internal static class ZipperOrder
 
     private static OrderUse Use(PatternSet patterns, IEnumerable<ZipperPlace> zippers) => new(
         Say.Of($"{string.Join(Say.Of(" and "), zippers.Select(zipper => Words.Of(zipper.Side)))} edge, one half on the carrier, one on the top"),
-        [.. patterns.CarrierPieces.Select(piece => piece.Title.Id)]);
+        [.. patterns.CarrierPieces.Select(piece => piece.Key)]);
 }

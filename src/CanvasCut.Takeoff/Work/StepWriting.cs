@@ -13,7 +13,7 @@ internal static class StepWriting
     public static WorkStep Step(StepTask task) => new(task, NoFlow, new(Duration.Zero, Duration.Zero), NoAdvice, new(null, []));
 
     public static WorkStep On(this WorkStep step, params IEnumerable<PatternPiece> pieces) =>
-        step with { Flow = step.Flow with { Pieces = [.. pieces.Select(piece => piece.Title.Id)] } };
+        step with { Flow = step.Flow with { Pieces = [.. pieces.Select(piece => piece.Key)] } };
 
     public static WorkStep Using(this WorkStep step, params IEnumerable<string> parts) => step with { Flow = step.Flow with { Uses = [.. parts] } };
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -45,7 +44,7 @@ internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, Who
         var mounted = subject.Patterns.Mounted.Fastened;
         return
         [
-            .. subject.Chafe.Select(piece => new TopPart(InSentence(piece), TopLayer.Chafe, Outline.Of(ChafeBox(subject, piece)), piece)),
+            .. subject.Chafe.Select(piece => new TopPart(InSentence(piece), TopLayer.Chafe, OnTop(piece), piece)),
             .. mounted.Zippers.Select(zipper => new TopPart(Say.Of($"{Words.Of(zipper.Side)} zipper"), TopLayer.Zipper, Outline.Of(zipper.Band), null, zipper)),
             .. mounted.Flaps.Select(flap => OfFlap(subject, flap)),
             .. mounted.Pockets.Zip(subject.Pockets, (pocket, piece) => new TopPart(InSentence(piece), TopLayer.Pocket, pocket.Outline, piece)),
@@ -55,18 +54,14 @@ internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, Who
 
     private static TopPart OfFlap(WorkSubject subject, FlapPlace flap)
     {
-        var piece = subject.MountStrips.FirstOrDefault(strip => strip.Id.EndsWith(Words.Id(flap.Side), StringComparison.Ordinal));
+        var piece = subject.MountStrips.FirstOrDefault(strip => strip.Key.Side == flap.Side);
         return new(piece is null ? Say.Of($"{Words.Of(flap.Side)} loop tape") : InSentence(piece), TopLayer.Zipper, Outline.Of(flap.OnTop), piece, flap);
     }
 
     private static string InSentence(WholePiece piece) => Say.Within(piece.Name);
 
-    /// <summary>The patch for a bow lies along its tube, as wide as the carrier.</summary>
-    private static Box ChafeBox(WorkSubject subject, WholePiece piece)
-    {
-        var bow = int.Parse(piece.Id[(piece.Id.LastIndexOf('-') + 1)..], CultureInfo.InvariantCulture);
-        var band = Plan.BandOf(subject.Job.Top, subject.Job.Top.Bows[bow - 1]).Grown(subject.Job.Fastenings.Chafe.WidthBeyondTube.Millimeters);
-        var carrier = subject.Patterns.Mounted.WithSides;
-        return band with { Left = carrier.Left, Right = carrier.Right };
-    }
+    /// <summary>Where the finished piece lies, all its widths together.</summary>
+    private static Outline OnTop(WholePiece piece) => Outline.Of(piece.Widths
+        .Select(width => width.At!.Value.Of(width.Shape.Finished).Bounds)
+        .Aggregate((all, next) => all.Joined(next)));
 }

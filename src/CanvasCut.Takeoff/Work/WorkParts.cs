@@ -65,10 +65,10 @@ public static class WorkParts
     public static string Done => Say.Of("job, looked at after a day");
 
     /// <summary>A piece that has been cut.</summary>
-    public static string Cut(PatternPiece piece) => Say.Of($"{piece.Title.Id}, cut");
+    public static string Cut(PatternPiece piece) => Say.Of($"{piece.Key.Id}, cut");
 
     /// <summary>A piece with its marks.</summary>
-    public static string Marked(PatternPiece piece) => Say.Of($"{piece.Title.Id}, marked");
+    public static string Marked(PatternPiece piece) => Say.Of($"{piece.Key.Id}, marked");
 
     /// <summary>A piece in one, joined of its widths.</summary>
     public static string Joined(string whole) => Say.Of($"{whole}, widths joined");

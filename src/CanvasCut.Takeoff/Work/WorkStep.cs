@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Patterns;
 using UnitsNet;
 
 namespace CanvasCut.Takeoff;
@@ -20,12 +21,12 @@ public sealed record WorkStep(StepTask Task, StepFlow Flow, StepTime Time, StepA
 public sealed record StepTask(string Id, WorkStage Stage, WorkKind Kind, string Name, string Do);
 
 /// <summary>What a step takes up, what comes of it, and what it must be able to reach.</summary>
-/// <param name="Pieces">The ids of the pieces of cloth it works on.</param>
+/// <param name="Pieces">The pieces of cloth it works on.</param>
 /// <param name="Uses">What must have been made before; see <see cref="WorkParts"/>.</param>
 /// <param name="Makes">What there is afterwards.</param>
 /// <param name="Access">What it must reach, and what it opens and closes to others.</param>
 public sealed record StepFlow(
-    ImmutableArray<string> Pieces, ImmutableArray<string> Uses, ImmutableArray<string> Makes, StepAccess Access);
+    ImmutableArray<PieceKey> Pieces, ImmutableArray<string> Uses, ImmutableArray<string> Makes, StepAccess Access);
 
 /// <summary>What a step must reach with needle or hand, and what can or cannot be reached after it; see <see cref="WorkAccess"/>.</summary>
 /// <param name="Needs">What must be open when it is done.</param>

@@ -6,11 +6,14 @@ using UnitsNet;
 namespace CanvasCut.Takeoff;
 
 /// <summary>A piece as it is sewn: one piece cut, or several widths to be joined.</summary>
-/// <param name="Id">Of the whole piece.</param>
+/// <param name="Key">Of the whole piece.</param>
 /// <param name="Name">What the sewist calls it.</param>
 /// <param name="Widths">What is cut.</param>
-internal sealed record WholePiece(string Id, string Name, ImmutableArray<PatternPiece> Widths)
+internal sealed record WholePiece(PieceKey Key, string Name, ImmutableArray<PatternPiece> Widths)
 {
+    /// <summary>As in "weather-strip-forward", for the ids of steps.</summary>
+    public string Id => Key.Id;
+
     /// <summary>Whether widths must be joined.</summary>
     public bool IsJoined => Widths.Length > 1;
 
@@ -27,14 +30,14 @@ internal sealed class WorkSubject
     public WorkSubject(PatternSet patterns)
     {
         Patterns = patterns;
-        Pockets = Wholes("pocket-");
-        Strips = Wholes("weather-strip-");
-        Chafe = Wholes("chafe-patch-");
-        Carrier = Wholes("carrier")[0];
-        EndCap = Wholes("zipper-end-cap").FirstOrDefault();
-        Flaps = Wholes("mount-flap-");
-        MountStrips = Wholes("mount-strip-");
-        ExitPatch = Wholes("cable-exit-patch").FirstOrDefault();
+        Pockets = Wholes(PieceKind.Pocket);
+        Strips = Wholes(PieceKind.WeatherStrip);
+        Chafe = Wholes(PieceKind.ChafePatch);
+        Carrier = Wholes(PieceKind.Carrier)[0];
+        EndCap = Wholes(PieceKind.EndCap).FirstOrDefault();
+        Flaps = Wholes(PieceKind.MountFlap);
+        MountStrips = Wholes(PieceKind.MountStrip);
+        ExitPatch = Wholes(PieceKind.ExitPatch).FirstOrDefault();
         TopParts = TopPart.All(this);
     }
 
@@ -83,7 +86,7 @@ internal sealed class WorkSubject
     public bool HasZippersOnly => Patterns.Mounted.Fastened.HasEndZippersOnly;
 
     /// <summary>The piece of a flap.</summary>
-    public WholePiece FlapOf(FlapPlace flap) => Flaps.Single(piece => piece.Id.EndsWith(Words.Id(flap.Side), StringComparison.Ordinal));
+    public WholePiece FlapOf(FlapPlace flap) => Flaps.Single(piece => piece.Key.Side == flap.Side);
 
     /// <summary>What is sewn to the top for a flap.</summary>
     public TopPart TopPartOf(FlapPlace flap) => TopParts.Single(part => part.Edge == flap);
@@ -115,11 +118,11 @@ internal sealed class WorkSubject
         _ => FormattableString.Invariant($"{temperature.DegreesCelsius:0} °C ({temperature.DegreesFahrenheit:0} °F)"),
     };
 
-    private ImmutableArray<WholePiece> Wholes(string beginning) =>
+    private ImmutableArray<WholePiece> Wholes(PieceKind kind) =>
     [
         .. Patterns.Pieces
-            .Where(piece => piece.Title.WholeId.StartsWith(beginning, StringComparison.Ordinal))
-            .GroupBy(piece => piece.Title.WholeId)
+            .Where(piece => piece.Key.Kind == kind)
+            .GroupBy(piece => piece.Key.Whole)
             .Select(group => new WholePiece(group.Key, group.First().Title.WholeName, [.. group])),
     ];
 }

@@ -1,6 +1,7 @@
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Tests.Patterns;
 using UnitsNet;
 

@@ -3,6 +3,7 @@ using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Tests.Patterns;
 using UnitsNet;
 

@@ -45,6 +45,30 @@ public sealed class SupportAndClosingTests
     public void A_slanting_row_is_measured_square_to_it() =>
         Assert.Equal(11.821, Single(ResultsOf(Plain), CheckCodes.Stitch, "cells and rows of the corner pocket, aft port").Measured.Value!.Value.Millimeters, 1e-3);
 
+    /// <summary>
+    /// A strip of two widths has the rows that it would have in one. Its free edge lies 15.9 over the carrier and is hemmed 12.7
+    /// wide, the row 3 from the inner fold: 15.9 − 9.7 = 6.2; the cells begin at 12.7 + 15. The seam ends with the strip at 15.9,
+    /// though its allowance is cut 25.4 beyond: 27.7 − 15.9 = 11.8.
+    /// </summary>
+    [Theory]
+    [InlineData(1500, 21.5)]
+    [InlineData(900, 11.8)]
+    public void The_rows_of_a_piece_in_widths_are_looked_at_too(double roll, double clear) =>
+        Assert.Equal(clear, Single(ResultsOf(Plain.On(Cloth with { Roll = new(Mm(roll), Mm(10), Mm(100)) })), CheckCodes.Stitch, "cells and rows of the weather strip, forward").Measured.Value!.Value.Millimeters, 1e-9);
+
+    /// <summary>
+    /// The hole lies 20 from the carrier's port edge, but the patch of 14 + 2 × 38.1 = 90.2 stays inside the carrier and reaches
+    /// from 0 to 90.2; the cells begin at 15, so its rows reach 75.2 under them.
+    /// </summary>
+    [Fact]
+    public void The_cable_patch_is_measured_where_it_lies()
+    {
+        var exit = new CableExit(Mm(20), Mm(300), Mm(14));
+        var panel = Plain.Panel with { Fittings = Plain.Panel.Fittings with { CableExit = exit } };
+
+        Assert.Equal(-75.2, Single(ResultsOf(Plain with { Panel = panel }), CheckCodes.Stitch, "cells and rows of the cable exit patch").Measured.Value!.Value.Millimeters, 1e-9);
+    }
+
     /// <summary>400 mm of cloth that hang 10 mm are bent to 2.0 m: R = L²/8s + s/2.</summary>
     [Theory]
     [InlineData(600, Verdict.Pass)]

@@ -1,8 +1,8 @@
 using System.Globalization;
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Tests.Patterns;
 using UnitsNet;
 
@@ -35,7 +35,7 @@ public sealed class DocExamplesTests
     public void The_pockets_example_is_right()
     {
         var pocket = Fit.Mounted.Fastened.Pockets[0];
-        var piece = Patterns.TopPieces.Single(each => each.Title.Id == "pocket-forward-port");
+        var piece = Patterns.TopPieces.Single(each => each.Key.Id == "pocket-forward-port");
 
         AssertTold("+ 48.55 = {0} (", pocket.Leg, "It covers {0} (", pocket.Covers);
         AssertTold("+ 12.7 = {0} (4 1/2 in)", piece.CutSize.Athwart, "at most {0} (1 1/4 in)", pocket.Leg / (2 * Math.Sqrt(2)));
@@ -44,7 +44,7 @@ public sealed class DocExamplesTests
     [Fact]
     public void The_weather_strips_example_is_right()
     {
-        var strip = Patterns.TopPieces.Single(piece => piece.Title.Id == "weather-strip-forward");
+        var strip = Patterns.TopPieces.Single(piece => piece.Key.Id == "weather-strip-forward");
 
         AssertTold("+ 15.9 = {0} (", strip.FinishedSize.ForeAft, "+ 50.8 = {0} (", strip.FinishedSize.Athwart);
         AssertTold("Cut {0} ×", strip.CutSize.ForeAft, "× {0} (3 7/8", strip.CutSize.Athwart);

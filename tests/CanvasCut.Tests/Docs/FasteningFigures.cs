@@ -70,7 +70,7 @@ internal static class FasteningFigures
     public static Sheet CutPocket()
     {
         var patterns = PatternSet.Of(SampleJobs.Plain, Mounted);
-        var piece = patterns.TopPieces.Single(each => each.Title.Id == "pocket-forward-starboard");
+        var piece = patterns.TopPieces.Single(each => each.Key.Id == "pocket-forward-starboard");
         var view = DocView.Putting(piece.Shape.Cut.Bounds.LowerLeft, new(6, 16), 0.9);
         var (cut, finished) = (view.Of(piece.Shape.Cut.Bounds), view.Of(piece.Shape.Finished.Bounds));
         return new DocPage("cut-pocket", "The pocket as it is cut", new(172, 132))

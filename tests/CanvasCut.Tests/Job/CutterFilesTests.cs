@@ -147,7 +147,7 @@ public sealed class CutterFilesTests
         Assert.DoesNotContain("pieces.dxf", files.Keys);
         Assert.All(outcome.Content.Patterns.Pieces, piece =>
         {
-            var dxf = files[$"dxf/{piece.Title.Id}.dxf"];
+            var dxf = files[$"dxf/{piece.Key.Id}.dxf"];
             Assert.Contains("$INSUNITS\n 70\n1\n", dxf, StringComparison.Ordinal);
             using var folder = new TemporaryFolder();
             var path = folder.PathOf("piece.dxf");

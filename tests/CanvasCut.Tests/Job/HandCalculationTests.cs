@@ -29,7 +29,7 @@ public sealed class HandCalculationTests
     [InlineData("snaps-and-lacing", "weather-strip-forward", 1201.6, 57.275, 1252.4, 95.375)]
     public void A_piece_has_the_size_worked_out_by_hand(string example, string id, double athwart, double foreAft, double cutAthwart, double cutForeAft)
     {
-        var piece = ExampleTests.OutcomeOf(example).Content.Patterns.Pieces.Single(piece => piece.Title.Id == id);
+        var piece = ExampleTests.OutcomeOf(example).Content.Patterns.Pieces.Single(piece => piece.Key.Id == id);
 
         Assert.Equal(athwart, piece.FinishedSize.Athwart.Millimeters, ReadmeMm);
         Assert.Equal(foreAft, piece.FinishedSize.ForeAft.Millimeters, ReadmeMm);

@@ -4,6 +4,7 @@ using CanvasCut.Cli;
 using CanvasCut.Design;
 using CanvasCut.Job;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Takeoff;
 
 namespace CanvasCut.Tests.Job;

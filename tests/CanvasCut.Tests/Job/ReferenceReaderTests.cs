@@ -46,7 +46,7 @@ public sealed partial class ReferenceReaderTests
         using var folder = new TemporaryFolder();
         var pieces = outcome.Content.Patterns.Pieces;
         var page = folder.PathOf("page.html");
-        File.WriteAllText(page, PageOf(outcome, pieces.Select(piece => $"pieces/{piece.Title.Id}.svg")));
+        File.WriteAllText(page, PageOf(outcome, pieces.Select(piece => $"pieces/{piece.Key.Id}.svg")));
 
         var measured = Measured().Matches(Browser.Dump(folder, page)).Select(match => Number(match.Groups[1])).Chunk(4).ToList();
 
@@ -86,7 +86,7 @@ public sealed partial class ReferenceReaderTests
     {
         var box = Box.Holding(read.GetProperty("points").EnumerateArray().Select(point => new Point(point[0].GetDouble(), point[1].GetDouble())));
 
-        Assert.True(read.GetProperty("closed").GetBoolean(), piece.Title.Id);
+        Assert.True(read.GetProperty("closed").GetBoolean(), piece.Key.Id);
         Assert.Equal(piece.CutSize.Athwart.Millimeters, box.WidthMm, LargestDxfErrorMm);
         Assert.Equal(piece.CutSize.ForeAft.Millimeters, box.HeightMm, LargestDxfErrorMm);
         Assert.Equal(piece.Shape.Cut.AreaMm2, Math.Abs(read.GetProperty("area").GetDouble()), piece.Shape.Cut.PerimeterMm * LargestDxfErrorMm);

@@ -41,7 +41,7 @@ public sealed partial class RefitOutcomeTests
             refit.Pieces.Select(piece => piece.Name).Order(StringComparer.Ordinal));
         var made = refit.Made!.Content.Patterns;
         Assert.Equal(Lines(ResultsJson.Of(old, [])), Lines(ResultsJson.Of(refit.Made, [])));
-        Assert.Equal(old.Content.Patterns.CarrierPieces.Select(piece => piece.Title.Id), made.CarrierPieces.Select(piece => piece.Title.Id));
+        Assert.Equal(old.Content.Patterns.CarrierPieces.Select(piece => piece.Key.Id), made.CarrierPieces.Select(piece => piece.Key.Id));
     }
 
     /// <summary>The drawing of the carrier is the same file, to the byte but for the job's name and "piece 1 of 7" in its label.</summary>
@@ -94,8 +94,8 @@ public sealed partial class RefitOutcomeTests
     {
         var made = RefitOutcome.Of(Old(Made.Value), Sample.Job(NewJob + $"[work]\norder = \"{order}\"\n")).Made!;
 
-        Assert.Equal(["carrier", "zipper-end-cap"], made.Content.Plan.Placed.Select(placed => placed.Piece.Title.Id).Distinct().Order(StringComparer.Ordinal));
-        Assert.Equal(2, made.Content.Plan.Placed.Count(placed => placed.Piece.Title.Id == "zipper-end-cap"));
+        Assert.Equal(["carrier", "zipper-end-cap"], made.Content.Plan.Placed.Select(placed => placed.Piece.Key.Id).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(2, made.Content.Plan.Placed.Count(placed => placed.Piece.Key.Id == "zipper-end-cap"));
         Assert.True(made.Content.Plan.Used < Made.Value.Content.Plan.Used);
         Assert.Empty(new WorkAudit(made.Content.Patterns, made.Work).Faults());
         var steps = made.Work.Steps.Select(step => step.Step.Task.Id).ToList();

@@ -98,9 +98,9 @@ public sealed class CarrierPieceTests
 
     internal static void AssertSound(PatternPiece piece)
     {
-        Assert.True(Witness.IsValid(piece.Shape.Finished), $"{piece.Title.Id}: finished outline");
-        Assert.True(Witness.IsValid(piece.Shape.Cut), $"{piece.Title.Id}: cut outline");
-        Assert.True(Witness.OutsideMm2(piece.Shape.Finished, piece.Shape.Cut) < 1e-6, $"{piece.Title.Id}: finished sticks out of cut");
+        Assert.True(Witness.IsValid(piece.Shape.Finished), $"{piece.Key.Id}: finished outline");
+        Assert.True(Witness.IsValid(piece.Shape.Cut), $"{piece.Key.Id}: cut outline");
+        Assert.True(Witness.OutsideMm2(piece.Shape.Finished, piece.Shape.Cut) < 1e-6, $"{piece.Key.Id}: finished sticks out of cut");
     }
 
     private static PatternPiece CarrierOf(CarrierJob job) => PatternSet.Of(job, MountedShape.Of(job, LongSide.Athwart)).WholeCarrier;

@@ -1,7 +1,7 @@
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using UnitsNet;
 
 namespace CanvasCut.Tests.Patterns;
@@ -88,7 +88,7 @@ public sealed class FlapTests
     [InlineData(MountKind.Lacing, "mount-strip-forward", 25.4, 76.2)]
     public void A_flap_is_cut_as_worked_out_by_hand(MountKind kind, string id, double deep, double cut)
     {
-        var piece = PatternsOf(kind, MountKind.Zipper).Pieces.Single(piece => piece.Title.Id == id);
+        var piece = PatternsOf(kind, MountKind.Zipper).Pieces.Single(piece => piece.Key.Id == id);
 
         Assert.Equal((1049.2, deep), (piece.FinishedSize.Athwart.Millimeters, piece.FinishedSize.ForeAft.Millimeters), new Pair(1e-6));
         Assert.Equal((1074.6, cut), (piece.CutSize.Athwart.Millimeters, piece.CutSize.ForeAft.Millimeters), new Pair(1e-6));
@@ -140,17 +140,17 @@ public sealed class FlapTests
     {
         var patterns = PatternsOf(MountKind.Zipper, MountKind.Snaps);
 
-        Assert.Equal(2, patterns.NotionPieces.Single(piece => piece.Title.Id == "zipper-end-cap").Title.Quantity);
-        Assert.Contains(patterns.NotionPieces, piece => piece.Title.Id == "mount-flap-aft");
-        Assert.DoesNotContain(PatternsOf(MountKind.Lacing, MountKind.Snaps).Pieces, piece => piece.Title.Id.StartsWith("zipper", StringComparison.Ordinal));
+        Assert.Equal(2, patterns.NotionPieces.Single(piece => piece.Key.Id == "zipper-end-cap").Title.Quantity);
+        Assert.Contains(patterns.NotionPieces, piece => piece.Key.Id == "mount-flap-aft");
+        Assert.DoesNotContain(PatternsOf(MountKind.Lacing, MountKind.Snaps).Pieces, piece => piece.Key.Id.StartsWith("zipper", StringComparison.Ordinal));
     }
 
     private static void AssertCrosses(PatternSet patterns, string id, Point middle, IEnumerable<Point> centres)
     {
-        var piece = patterns.Pieces.FirstOrDefault(piece => piece.Title.Id == id);
+        var piece = patterns.Pieces.FirstOrDefault(piece => piece.Key.Id == id);
         if (piece is null)
         {
-            Assert.Contains(patterns.Pieces, part => part.Title.WholeId == id);
+            Assert.Contains(patterns.Pieces, part => part.Key.Whole.Id == id);
             return;
         }
 

@@ -15,20 +15,57 @@ public sealed class PatternSetTests
         var pieces = Of(SampleJobs.Plain, 800).Pieces;
 
         Assert.All(pieces, CarrierPieceTests.AssertSound);
-        Assert.Equal(pieces.Length, pieces.Select(piece => piece.Title.Id).Distinct().Count());
-        Assert.All(pieces, piece => Assert.Matches("^[a-z0-9-]+$", piece.Title.Id));
+        Assert.Equal(pieces.Length, pieces.Select(piece => piece.Key.Id).Distinct().Count());
+        Assert.All(pieces, piece => Assert.Matches("^[a-z0-9-]+$", piece.Key.Id));
         Assert.All(pieces, piece => Assert.StartsWith("Cut line includes", piece.Notes[0], StringComparison.Ordinal));
+    }
+
+    /// <summary>The ids are in the file names of all results ever written.</summary>
+    [Fact]
+    public void The_ids_of_pieces_stay_what_they_were() => Assert.Equal(
+        [
+            "carrier", "carrier-width-2", "pocket-aft-starboard", "weather-strip-forward-width-1", "mount-strip-port", "mount-flap-aft", "chafe-patch-bow-2",
+            "zipper-end-cap", "cable-exit-patch", "port-carrier-width-2",
+        ],
+        new PieceKey[]
+        {
+            new(PieceKind.Carrier), new(PieceKind.Carrier, Width: 2), new(PieceKind.Pocket, Corner: new(Side.Aft, Side.Starboard)),
+            new(PieceKind.WeatherStrip, Side: Side.Forward, Width: 1), new(PieceKind.MountStrip, Side: Side.Port), new(PieceKind.MountFlap, Side: Side.Aft),
+            new(PieceKind.ChafePatch, Bow: 2), new(PieceKind.EndCap), new(PieceKind.ExitPatch), new(PieceKind.Carrier, new("port"), Width: 2),
+        }.Select(key => key.Id));
+
+    /// <summary>Whatever is in widths knows its whole, and lies where the mounting has it.</summary>
+    [Fact]
+    public void Pieces_know_whose_they_are_what_they_are_a_width_of_and_where_they_lie()
+    {
+        var job = SampleJobs.Plain.On(SampleJobs.Cloth with { Roll = new(SampleJobs.Mm(900), SampleJobs.Mm(10), SampleJobs.Mm(100)), Shrink = new(0.01, 0.02) });
+        var mounted = MountedShape.Of(job, LongSide.Athwart).At(new(SampleJobs.Mm(800), SampleJobs.Mm(60)));
+        var patterns = PatternSet.Of(job with { Mounting = new("port") }, mounted);
+
+        Assert.All(patterns.Pieces, piece => Assert.StartsWith("port-", piece.Key.Id, StringComparison.Ordinal));
+        Assert.Equal(patterns.Wholes.Select(whole => whole.Key).ToHashSet(), patterns.Pieces.Select(piece => piece.Key.Whole).ToHashSet());
+        Assert.Equal(["port-carrier-width-1", "port-carrier-width-2"], patterns.CarrierPieces.Select(piece => piece.Key.Id));
+        Alike(mounted.CarrierBox, Lying(patterns.WholeCarrier));
+        Assert.All(mounted.Fastened.Pockets, pocket => Alike(pocket.Outline.Bounds, Lying(patterns.Wholes.Single(piece => piece.Key.Corner == pocket.Corner))));
+        Assert.All(mounted.Fastened.Strips, strip => Alike(strip.Finished, Lying(patterns.Whole(PieceKind.WeatherStrip, strip.Side)!)));
+
+        static Box Lying(PatternPiece piece) => piece.At!.Value.Of(piece.Shape.Finished).Bounds;
+        static void Alike(Box expected, Box actual)
+        {
+            Assert.Equal(0, expected.LowerLeft.DistanceMm(actual.LowerLeft), 1e-9);
+            Assert.Equal(0, new Point(expected.Right, expected.Top).DistanceMm(new(actual.Right, actual.Top)), 1e-9);
+        }
     }
 
     [Fact]
     public void A_tube_under_the_carrier_gets_a_chafe_patch_and_one_beside_it_does_not()
     {
         var job = SampleJobs.Plain with { Top = SampleJobs.Top(1600, 1800, [SampleJobs.BowAt(60), SampleJobs.BowAt(820), SampleJobs.BowAt(1540)]) };
-        var patches = Of(job, 800).TopPieces.Where(piece => piece.Title.Id.StartsWith("chafe", StringComparison.Ordinal)).ToList();
+        var patches = Of(job, 800).TopPieces.Where(piece => piece.Key.Id.StartsWith("chafe", StringComparison.Ordinal)).ToList();
 
         // 25.4 of tube and 38.1 on both sides; cut 12.7 larger all round.
         var patch = Assert.Single(patches);
-        Assert.Equal("chafe-patch-bow-2", patch.Title.Id);
+        Assert.Equal("chafe-patch-bow-2", patch.Key.Id);
         Assert.Equal(101.6, patch.FinishedSize.ForeAft.Millimeters, 1e-9);
         Assert.Equal(127, patch.CutSize.ForeAft.Millimeters, 1e-9);
         Assert.Equal(1100, patch.FinishedSize.Athwart.Millimeters, 1e-9);
@@ -38,7 +75,7 @@ public sealed class PatternSetTests
     [Fact]
     public void A_weather_strip_reaches_from_its_seam_over_the_tape_to_its_overlap()
     {
-        var strip = Of(SampleJobs.Plain, 800).TopPieces.Single(piece => piece.Title.Id == "weather-strip-forward");
+        var strip = Of(SampleJobs.Plain, 800).TopPieces.Single(piece => piece.Key.Id == "weather-strip-forward");
 
         Assert.Equal(60.45, strip.FinishedSize.ForeAft.Millimeters, 1e-9);
         Assert.Equal(1100 + 50.8, strip.FinishedSize.Athwart.Millimeters, 1e-9);
@@ -53,7 +90,7 @@ public sealed class PatternSetTests
     {
         var job = SampleJobs.Plain.With(zipper: SampleJobs.Zipper with { Kind = kind });
 
-        Assert.Equal(caps, Of(job, 800).NotionPieces.Single(piece => piece.Title.Id == "zipper-end-cap").Title.Quantity);
+        Assert.Equal(caps, Of(job, 800).NotionPieces.Single(piece => piece.Key.Id == "zipper-end-cap").Title.Quantity);
     }
 
     [Fact]
@@ -61,7 +98,7 @@ public sealed class PatternSetTests
     {
         var exit = new CableExit(SampleJobs.Mm(20), SampleJobs.Mm(300), SampleJobs.Mm(14));
         var panel = SampleJobs.Plain.Panel with { Fittings = SampleJobs.Plain.Panel.Fittings with { CableExit = exit } };
-        var patch = Of(SampleJobs.Plain with { Panel = panel }, 800).NotionPieces.Single(piece => piece.Title.Id == "cable-exit-patch");
+        var patch = Of(SampleJobs.Plain with { Panel = panel }, 800).NotionPieces.Single(piece => piece.Key.Id == "cable-exit-patch");
 
         // Side 14 + 2 x 38.1 = 90.2; its middle can come no nearer to the edge than 45.1, so the hole lies 25.1 to port of it.
         Assert.Equal(90.2, patch.FinishedSize.Athwart.Millimeters, 1e-9);

@@ -82,7 +82,7 @@ public sealed class PocketTests
             // A hem deeper than the pocket is high, which the checks refuse, has no tips left to trim.
             var mouth = job.Fastenings.Pocket.Mouth.Allowance.Millimeters;
             foreach (var piece in PatternSet.Of(job, MountedShape.Of(job, LongSide.Athwart)).TopPieces.Where(piece =>
-                piece.Title.Id.StartsWith("pocket", StringComparison.Ordinal) && piece.FinishedSize.Athwart.Millimeters > mouth * Math.Sqrt(2)))
+                piece.Key.Id.StartsWith("pocket", StringComparison.Ordinal) && piece.FinishedSize.Athwart.Millimeters > mouth * Math.Sqrt(2)))
             {
                 CarrierPieceTests.AssertSound(piece);
                 var (finished, cut) = (piece.Shape.Finished.Bounds, piece.Shape.Cut.Bounds);
@@ -103,5 +103,5 @@ public sealed class PocketTests
             * Math.Sign(along.Cross(corner - finished[0]) * -along.Cross(new Point(0, 0) - finished[0])));
     }
 
-    private static PatternPiece Find(IEnumerable<PatternPiece> pieces, string id) => pieces.Single(piece => piece.Title.Id == id);
+    private static PatternPiece Find(IEnumerable<PatternPiece> pieces, string id) => pieces.Single(piece => piece.Key.Id == id);
 }

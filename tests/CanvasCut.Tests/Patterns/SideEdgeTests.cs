@@ -42,7 +42,7 @@ public sealed class SideEdgeTests
         Assert.Equal(Points(rows[Side.Aft]).Select(Clockwise), Points(rows[Side.Port]));
         foreach (var (id, turned) in new[] { ("mount-flap-forward", "mount-flap-starboard"), ("mount-strip-aft", "mount-strip-port") })
         {
-            var (end, side) = (patterns.Pieces.SingleOrDefault(piece => piece.Title.Id == id), patterns.Pieces.SingleOrDefault(piece => piece.Title.Id == turned));
+            var (end, side) = (patterns.Pieces.SingleOrDefault(piece => piece.Key.Id == id), patterns.Pieces.SingleOrDefault(piece => piece.Key.Id == turned));
             Assert.Equal(end is null, side is null);
             if (end is not null)
             {
@@ -85,7 +85,7 @@ public sealed class SideEdgeTests
         var job = SampleJobs.Plain.HeldAtSides(MountKind.HookAndLoop, MountKind.Zipper) with { Top = SampleJobs.Top(1600, 1800, [SampleJobs.BowAt(60), SampleJobs.BowAt(800), SampleJobs.BowAt(1540)]) };
         var patterns = PatternSet.Of(job, MountedShape.Of(job, LongSide.Athwart).MovedBy(new(0, -800)));
 
-        Assert.Equal(1100 + 38.1 + 28.55, patterns.TopPieces.Single(piece => piece.Title.Id == "chafe-patch-bow-2").FinishedSize.Athwart.Millimeters, 1e-9);
+        Assert.Equal(1100 + 38.1 + 28.55, patterns.TopPieces.Single(piece => piece.Key.Id == "chafe-patch-bow-2").FinishedSize.Athwart.Millimeters, 1e-9);
     }
 
     [Fact]

@@ -149,7 +149,7 @@ public sealed class SleeveTests
     private static List<Box> Openings(PatternPiece piece) =>
         [.. piece.Lines.Where(line => line.Text == "cut out").Select(line => Box.Holding(line.Points)).OrderBy(box => box.Left)];
 
-    private static PatternPiece Piece(string id) => PatternsOf().Pieces.Single(piece => piece.Title.Id == id);
+    private static PatternPiece Piece(string id) => PatternsOf().Pieces.Single(piece => piece.Key.Id == id);
 
     private static PatternSet PatternsOf()
     {

@@ -57,7 +57,7 @@ public sealed class ClothChoicesTests
             from one in Choices
             from other in Choices
             where other.Turns >= one.Turns && other.Plan.Roll.Width >= one.Plan.Roll.Width
-            where one.Patterns.Pieces.Select(piece => piece.Title.Id).SequenceEqual(other.Patterns.Pieces.Select(piece => piece.Title.Id))
+            where one.Patterns.Pieces.Select(piece => piece.Key.Id).SequenceEqual(other.Patterns.Pieces.Select(piece => piece.Key.Id))
             where !one.HasSeam && !other.HasSeam && !one.IsOwn && !other.IsOwn
             select (one.Plan.Used.Millimeters, other.Plan.Used.Millimeters);
 

@@ -30,7 +30,7 @@ public sealed class CutPlanTests
         Assert.All(plan.Placed, placed => Assert.True(Witness.OutsideMm2(placed.Outline, usable) < 1e-6));
         foreach (var (first, second) in plan.Placed.SelectMany((first, i) => plan.Placed.Skip(i + 1).Select(second => (first, second))))
         {
-            Assert.True(Witness.DistanceMm(first.Outline, second.Outline) >= 5 - 1e-6, $"{first.Piece.Title.Id} and {second.Piece.Title.Id}");
+            Assert.True(Witness.DistanceMm(first.Outline, second.Outline) >= 5 - 1e-6, $"{first.Piece.Key.Id} and {second.Piece.Key.Id}");
         }
 
         Assert.True(plan.Used >= plan.LowerBound);
@@ -56,7 +56,7 @@ public sealed class CutPlanTests
     {
         var plan = PlanOf(WarpDirection.ForeAft, RollTurns.Half, oneWay: false);
 
-        Assert.Equal(4, plan.Placed.Count(placed => placed.Piece.Title.Id == "zipper-end-cap"));
+        Assert.Equal(4, plan.Placed.Count(placed => placed.Piece.Key.Id == "zipper-end-cap"));
         Assert.Equal(Enumerable.Range(1, plan.Placed.Length), plan.Placed.Select(placed => placed.Number));
     }
 
@@ -110,7 +110,7 @@ public sealed class CutPlanTests
     public void The_leftover_beside_a_long_carrier_is_what_is_left_by_hand()
     {
         var plan = ExampleTests.OutcomeOf("three-bow-middle-tube").Content.Plan;
-        Box Of(string id) => plan.Placed.Single(placed => placed.Piece.Title.Id == id).Outline.Bounds;
+        Box Of(string id) => plan.Placed.Single(placed => placed.Piece.Key.Id == id).Outline.Bounds;
 
         var leftover = Assert.Single(plan.Leftovers).Place;
 

@@ -1,7 +1,7 @@
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Nesting;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Takeoff;
 using CanvasCut.Tests.Patterns;
 

@@ -116,10 +116,10 @@ public sealed class OrderTests
     [Fact]
     public void Every_line_names_pieces_that_are_cut()
     {
-        var ids = PatternsOf(SampleJobs.Plain).Pieces.Select(piece => piece.Title.Id).ToHashSet();
+        var keys = PatternsOf(SampleJobs.Plain).Pieces.Select(piece => piece.Key).ToHashSet();
 
         Assert.All(Order, line => Assert.NotEmpty(line.Use.Pieces));
-        Assert.All(Order, line => Assert.Subset(ids, line.Use.Pieces.ToHashSet()));
+        Assert.All(Order, line => Assert.Subset(keys, line.Use.Pieces.ToHashSet()));
         Assert.All(Order, line => Assert.NotEmpty(line.Rounding));
     }
 

@@ -16,18 +16,18 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
     /// <summary>Every piece is cut in exactly one step, in which all its copies are, and then sewn at least once.</summary>
     private IEnumerable<string> Pieces()
     {
-        foreach (var title in patterns.Pieces.Select(piece => piece.Title))
+        foreach (var key in patterns.Pieces.Select(piece => piece.Key))
         {
-            var cut = Numbers(step => step.Task.Kind == WorkKind.Cut && step.Flow.Pieces.Contains(title.Id)).ToList();
-            var sewn = Numbers(step => step.Task.Kind == WorkKind.Machine && step.Flow.Pieces.Contains(title.Id)).ToList();
+            var cut = Numbers(step => step.Task.Kind == WorkKind.Cut && step.Flow.Pieces.Contains(key)).ToList();
+            var sewn = Numbers(step => step.Task.Kind == WorkKind.Machine && step.Flow.Pieces.Contains(key)).ToList();
             if (cut.Count != 1)
             {
-                yield return $"{title.Id} is cut {cut.Count} times";
+                yield return $"{key} is cut {cut.Count} times";
             }
 
             if (sewn.Count == 0 || sewn.Min() < cut.FirstOrDefault(int.MaxValue))
             {
-                yield return $"{title.Id} is not sewn after it is cut";
+                yield return $"{key} is not sewn after it is cut";
             }
         }
     }
@@ -94,7 +94,7 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
         // A top whose half is sewn is never taken off, so nothing may be sewn on it at all.
         var (bond, never) = (Of("bond"), int.MaxValue);
         var (off, back, mark) = patterns.IsRefit ? (never, never, never) : (Of("take-top-off").Number, Of("put-top-back").Number, Of("mark-pockets").Number);
-        var carrier = patterns.CarrierPieces.Select(piece => piece.Title.Id).ToHashSet(StringComparer.Ordinal);
+        var carrier = patterns.CarrierPieces.Select(piece => piece.Key).ToHashSet();
         foreach (var each in schedule.Steps.Where(each => each.Step.Task.Kind == WorkKind.Machine))
         {
             var (id, stage) = (each.Step.Task.Id, each.Step.Task.Stage);
@@ -178,7 +178,7 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
         foreach (var (bow, index) in patterns.Job.Top.Bows.Select((bow, index) => (bow, index)))
         {
             var id = $"chafe-patch-bow-{index + 1}";
-            if (patterns.TopPieces.Any(piece => piece.Title.WholeId == id))
+            if (patterns.TopPieces.Any(piece => piece.Key.Whole.Id == id))
             {
                 yield return (id, 0, Outline.Of(Box.Around(new(carrier.Center.X, -bow.Station.Millimeters), carrier.WidthMm, bow.Diameter.Millimeters + (2 * beyond))));
             }

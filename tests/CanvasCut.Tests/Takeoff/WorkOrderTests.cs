@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.JobFiles;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Takeoff;
 using CanvasCut.Tests.Job;
 using CanvasCut.Tests.Patterns;
@@ -161,7 +161,7 @@ public sealed class WorkOrderTests
         [
             ("split carrier", patterns.CarrierPieces.Length > 1),
             ("cable exit", patterns.Job.Panel.Fittings.CableExit is not null),
-            ("chafe patch", patterns.TopPieces.Any(piece => piece.Title.Id.StartsWith("chafe", StringComparison.Ordinal))),
+            ("chafe patch", patterns.TopPieces.Any(piece => piece.Key.Id.StartsWith("chafe", StringComparison.Ordinal))),
             ("no strip", fastened.Strips.Length == 0),
             ("two strips", fastened.Strips.Length == 2),
             ("zippers", fastened.Flaps.IsEmpty),

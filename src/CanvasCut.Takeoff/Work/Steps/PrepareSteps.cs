@@ -59,7 +59,7 @@ internal static class PrepareSteps
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Patterns.Mounted.Fastened.Pockets.Select(pocket => pocket.Outline)]));
 
     private static WorkStep Cut(WorkSubject subject, PatternPiece piece) =>
-        Step(new($"cut-{piece.Title.Id}", WorkStage.Cut, WorkKind.Cut, Say.Of($"Cut: {piece.Title.Name}"), CutText(piece)))
+        Step(new($"cut-{piece.Key.Id}", WorkStage.Cut, WorkKind.Cut, Say.Of($"Cut: {piece.Title.Name}"), CutText(piece)))
             .On(piece)
             .Using(WorkParts.TriedTemplates)
             .Making(WorkParts.Cut(piece))

@@ -3,7 +3,7 @@ using CanvasCut.Design;
 using CanvasCut.Patterns;
 using UnitsNet;
 
-namespace CanvasCut.Checks;
+namespace CanvasCut.Placing;
 
 /// <summary>One way the panel may lie, at its best place.</summary>
 /// <param name="LongSide">Which way its long side lies.</param>
@@ -44,7 +44,7 @@ public sealed record FitChoice(MountedShape Mounted, ImmutableArray<FitOption> O
     public static FitChoice Settled(CarrierJob job, MountedShape mounted)
     {
         var way = mounted.Panel.LongSide;
-        var option = new FitOption(way, Plan.PlaceOf(mounted.CarrierBox.Center), Length.FromMillimeters(SpareMm(job, mounted)), AthwartBend.IsAllowed(job, way));
+        var option = new FitOption(way, Plan.PlaceOf(mounted.CarrierBox.Center), Length.FromMillimeters(SpareMm(job, mounted)), PanelBends.MayAcross(job, way));
         return new(mounted, [option], IsPlaceChosen: false);
     }
 
@@ -52,7 +52,7 @@ public sealed record FitChoice(MountedShape Mounted, ImmutableArray<FitOption> O
     {
         var shape = MountedShape.Of(job, way);
         var place = job.Carrier.Position ?? BestPlace.Of(job, shape);
-        return new(way, place, Length.FromMillimeters(SpareMm(job, shape.At(place))), AthwartBend.IsAllowed(job, way));
+        return new(way, place, Length.FromMillimeters(SpareMm(job, shape.At(place))), PanelBends.MayAcross(job, way));
     }
 
     private static double SpareMm(CarrierJob job, MountedShape mounted) => Clearances.Along(job, mounted)

@@ -1,10 +1,10 @@
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 using CanvasCut.Tests.Patterns;
 
-namespace CanvasCut.Tests.Checks;
+namespace CanvasCut.Tests.Placing;
 
 /// <summary>The place chosen, against a search that tries every place of the grid and measures with NetTopologySuite.</summary>
 public sealed class BestPlaceTests

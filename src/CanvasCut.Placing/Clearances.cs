@@ -4,10 +4,10 @@ using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
 
-namespace CanvasCut.Checks;
+namespace CanvasCut.Placing;
 
 /// <summary>The distances that a mounting must keep, in groups that depend on where it lies along and across the boat.</summary>
-internal static class Clearances
+public static class Clearances
 {
     /// <summary>Those that depend on the station alone: the top's forward and aft edge, and every tube.</summary>
     public static IEnumerable<Clearance> Along(CarrierJob job, MountedShape mounted) =>
@@ -20,25 +20,25 @@ internal static class Clearances
     public static IEnumerable<Clearance> Across(CarrierJob job, MountedShape mounted)
     {
         var (whole, extent, needed) = (Plan.Of(job.Top), mounted.Extent, job.Top.Edges.Margin.Millimeters);
-        yield return new(CheckCodes.Margin, Say.Of("port edge of the top"), extent.Left - whole.Left, needed);
-        yield return new(CheckCodes.Margin, Say.Of("starboard edge of the top"), whole.Right - extent.Right, needed);
+        yield return Clearance.OfMm(ClearanceKind.Margin, Say.Of("port edge of the top"), extent.Left - whole.Left, needed);
+        yield return Clearance.OfMm(ClearanceKind.Margin, Say.Of("starboard edge of the top"), whole.Right - extent.Right, needed);
     }
 
     /// <summary>Those that depend on both: the keep-outs.</summary>
     public static IEnumerable<Clearance> KeepOuts(CarrierJob job, MountedShape mounted) =>
-        job.Top.KeepOuts.Select(keepOut => new Clearance(
-            CheckCodes.KeepOut, keepOut.Name, ToKeepOutMm(BoxesOf(mounted), Plan.Of(keepOut), new(0, 0)), keepOut.Clearance.Millimeters));
+        job.Top.KeepOuts.Select(keepOut => Clearance.OfMm(
+            ClearanceKind.KeepOut, keepOut.Name, ToKeepOutMm(BoxesOf(mounted), Plan.Of(keepOut), new(0, 0)), keepOut.Clearance.Millimeters));
 
     /// <summary>The boxes round all that is mounted. A pocket's box holds a little more than the pocket, on the safe side.</summary>
-    public static ImmutableArray<Box> BoxesOf(MountedShape mounted) => [.. mounted.Parts.Select(part => part.Bounds)];
+    internal static ImmutableArray<Box> BoxesOf(MountedShape mounted) => [.. mounted.Parts.Select(part => part.Bounds)];
 
     /// <summary>The distance of the nearest of several boxes, moved by a step, from a keep-out.</summary>
-    public static double ToKeepOutMm(ImmutableArray<Box> boxes, Box keepOut, Step step)
+    internal static double ToKeepOutMm(ImmutableArray<Box> boxes, Box keepOut, Step step)
     {
         var nearest = double.PositiveInfinity;
         foreach (var box in boxes)
         {
-            nearest = Math.Min(nearest, Clearance.BetweenMm(box.MovedBy(step), keepOut));
+            nearest = Math.Min(nearest, box.MovedBy(step).DistanceMm(keepOut));
         }
 
         return nearest;
@@ -47,16 +47,16 @@ internal static class Clearances
     private static IEnumerable<Clearance> Ends(TopCloth top, Box extent)
     {
         var (whole, needed) = (Plan.Of(top), top.Edges.Margin.Millimeters);
-        yield return new(CheckCodes.Margin, Say.Of("forward edge of the top"), whole.Top - extent.Top, needed);
-        yield return new(CheckCodes.Margin, Say.Of("aft edge of the top"), extent.Bottom - whole.Bottom, needed);
+        yield return Clearance.OfMm(ClearanceKind.Margin, Say.Of("forward edge of the top"), whole.Top - extent.Top, needed);
+        yield return Clearance.OfMm(ClearanceKind.Margin, Say.Of("aft edge of the top"), extent.Bottom - whole.Bottom, needed);
     }
 
     private static IEnumerable<Clearance> OnTube(CarrierJob job, MountedShape mounted, Box tube, string bow)
     {
         var needed = job.Limits.TubeClearance.Millimeters;
-        foreach (var (code, subject, part) in HardParts(mounted).Concat(SideFasteners.NearestTo(tube, mounted)))
+        foreach (var (kind, subject, part) in HardParts(mounted).Concat(SideFasteners.NearestTo(tube, mounted)))
         {
-            yield return new(code, Say.Of($"{subject} and {bow}"), Clearance.AlongMm(part, tube), needed);
+            yield return Clearance.OfMm(kind, Say.Of($"{subject} and {bow}"), part.DistanceInYMm(tube), needed);
         }
 
         if (!job.Panel.Limits.AllowsHardPoints)
@@ -67,37 +67,37 @@ internal static class Clearances
 
     /// <summary>The distance of the cells from a tube.</summary>
     public static Clearance Cells(CarrierJob job, MountedShape mounted, Box tube, string bow) =>
-        new(CheckCodes.TubeCells, Say.Of($"cells and {bow}"), Clearance.AlongMm(mounted.CellBox, tube), job.Limits.CellMargin.Millimeters);
+        Clearance.OfMm(ClearanceKind.TubeCells, Say.Of($"cells and {bow}"), mounted.CellBox.DistanceInYMm(tube), job.Limits.CellMargin.Millimeters);
 
-    private static IEnumerable<(string Code, string Subject, Box Part)> HardParts(MountedShape mounted)
+    private static IEnumerable<(ClearanceKind Kind, string Subject, Box Part)> HardParts(MountedShape mounted)
     {
         var carrier = mounted.CarrierBox;
-        yield return (CheckCodes.TubeEdge, Say.Of("carrier's forward edge"), carrier with { Bottom = carrier.Top });
-        yield return (CheckCodes.TubeEdge, Say.Of("carrier's aft edge"), carrier with { Top = carrier.Bottom });
+        yield return (ClearanceKind.TubeEdge, Say.Of("carrier's forward edge"), carrier with { Bottom = carrier.Top });
+        yield return (ClearanceKind.TubeEdge, Say.Of("carrier's aft edge"), carrier with { Top = carrier.Bottom });
         foreach (var zipper in mounted.Fastened.Zippers.Where(zipper => zipper.IsEnd))
         {
-            yield return (CheckCodes.TubeZipper, Say.Of($"{Words.Of(zipper.Side)} zipper"), zipper.Band);
+            yield return (ClearanceKind.TubeZipper, Say.Of($"{Words.Of(zipper.Side)} zipper"), zipper.Band);
         }
 
         foreach (var flap in mounted.Fastened.Flaps.Where(flap => flap.IsEnd))
         {
-            yield return (CheckCodes.TubeMount, flap.Name, flap.Band);
+            yield return (ClearanceKind.TubeMount, flap.Name, flap.Band);
         }
 
         // Port and starboard pockets lie at the same stations unless their legs differ; each is told all the same.
         foreach (var pocket in mounted.Fastened.Pockets)
         {
-            yield return (CheckCodes.TubePocket, Say.Of($"{pocket.Corner} pocket"), pocket.Outline.Bounds);
+            yield return (ClearanceKind.TubePocket, Say.Of($"{pocket.Corner} pocket"), pocket.Outline.Bounds);
         }
 
         foreach (var strip in mounted.Fastened.Strips)
         {
-            yield return (CheckCodes.TubeStrip, Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), strip.Finished with { Bottom = strip.SeamY, Top = strip.SeamY });
+            yield return (ClearanceKind.TubeStrip, Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), strip.Finished with { Bottom = strip.SeamY, Top = strip.SeamY });
         }
 
         if (mounted.JunctionBox is { } box)
         {
-            yield return (CheckCodes.TubeBox, Say.Of("junction box"), box);
+            yield return (ClearanceKind.TubeBox, Say.Of("junction box"), box);
         }
     }
 }

@@ -3,7 +3,7 @@ using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 
-namespace CanvasCut.Checks;
+namespace CanvasCut.Placing;
 
 /// <summary>Finds the place with the largest smallest spare distance; see <see cref="FitChoice"/>.</summary>
 internal static class BestPlace
