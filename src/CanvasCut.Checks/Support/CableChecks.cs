@@ -19,7 +19,7 @@ internal static class CableChecks
         ImmutableArray<CheckResult> all =
         [
             .. Parts(patterns, hole)
-                .Select(part => (part.Name, Away: Math.Max(0, part.Boxes.Min(box => ToBoxMm(hole.Middle, box)) - hole.RadiusMm)))
+                .Select(part => (part.Name, Away: Math.Max(0, part.Boxes.Min(box => ToBoxMm(hole.Middle, box)) - hole.Radius.Millimeters)))
                 .GroupBy(part => part.Name)
                 .Select(alike => (alike.Key, Away: alike.Min(part => part.Away)))
                 .OrderBy(part => part.Away)
@@ -36,7 +36,7 @@ internal static class CableChecks
     private static CheckResult Reach(PatternSet patterns, CableHole hole)
     {
         var panel = patterns.Mounted.PanelBox;
-        var outside = ToBoxMm(hole.Middle, panel) - hole.RadiusMm;
+        var outside = ToBoxMm(hole.Middle, panel) - hole.Radius.Millimeters;
         var isFromFace = patterns.Mounted.Panel.Fittings.JunctionBox is { IsAtBack: false };
         return new(
             CheckCodes.CableReach,

@@ -41,7 +41,7 @@ public sealed record BondPlan(
     public Length WebbingLength => LengthOf(Webbing);
 
     /// <summary>How wide the tape is; zero without tape.</summary>
-    public Length TapeWidth => Length.FromMillimeters(Tape.IsEmpty ? 0 : Tape[0].WidthMm);
+    public Length TapeWidth => Tape.IsEmpty ? Length.Zero : Tape[0].Width;
 
     /// <summary>The rows of stitches that hold the ground.</summary>
     public ImmutableArray<(Point From, Point To)> Rows =>

@@ -13,14 +13,14 @@ public sealed record BondStrip(Box Box, bool IsAthwart, bool IsRim)
     /// <summary>Along its run.</summary>
     public Length Length => Length.FromMillimeters(IsAthwart ? Box.WidthMm : Box.HeightMm);
 
-    /// <summary>How wide it is, in millimetres.</summary>
-    public double WidthMm => IsAthwart ? Box.HeightMm : Box.WidthMm;
+    /// <summary>Across its run.</summary>
+    public Length Width => Length.FromMillimeters(IsAthwart ? Box.HeightMm : Box.WidthMm);
 
     /// <summary>Its two long edges.</summary>
     public ImmutableArray<(Point From, Point To)> Edges => LinesInside(0);
 
     /// <summary>The two rows that hold it when it is sewn.</summary>
-    public ImmutableArray<(Point From, Point To)> Rows => LinesInside(Math.Min(StitchRows.FromFold.Millimeters, WidthMm / 3));
+    public ImmutableArray<(Point From, Point To)> Rows => LinesInside(Math.Min(StitchRows.FromFold.Millimeters, Width.Millimeters / 3));
 
     private ImmutableArray<(Point From, Point To)> LinesInside(double byMm) => IsAthwart
         ? [(new(Box.Left, Box.Bottom + byMm), new(Box.Right, Box.Bottom + byMm)), (new(Box.Left, Box.Top - byMm), new(Box.Right, Box.Top - byMm))]

@@ -6,10 +6,10 @@ namespace CanvasCut.Patterns;
 
 /// <summary>The hole for the cable and the patch that strengthens the carrier round it, where the mounting lies.</summary>
 /// <param name="Middle">The middle of the hole.</param>
-/// <param name="RadiusMm">Half its diameter.</param>
+/// <param name="Radius">Half its diameter.</param>
 /// <param name="Patch">The finished patch.</param>
 /// <param name="IsUnderPanel">Whether the panel lies over the hole or over the flange round it, so that nobody reaches it once the panel is bonded.</param>
-public sealed record CableHole(Point Middle, double RadiusMm, Box Patch, bool IsUnderPanel)
+public sealed record CableHole(Point Middle, Length Radius, Box Patch, bool IsUnderPanel)
 {
     /// <summary>What the flange of a gland or a grommet takes round the hole; from memory.</summary>
     public static readonly Length Rim = Length.FromMillimeters(6);
@@ -28,7 +28,7 @@ public sealed record CableHole(Point Middle, double RadiusMm, Box Patch, bool Is
         var reach = exit.Diameter + (Rim * 2);
         var isUnderPanel = HasRoom(Box.Around(middle, reach.Millimeters, reach.Millimeters).Shared(mounted.PanelBox));
         var square = Pushed(middle, (exit.Diameter + (AroundHole * 2)).Millimeters, mounted.CarrierBox);
-        return new(middle, exit.Diameter.Millimeters / 2, isUnderPanel ? square : Fitted(job, mounted, middle, square) ?? square, isUnderPanel);
+        return new(middle, exit.Diameter / 2, isUnderPanel ? square : Fitted(job, mounted, middle, square) ?? square, isUnderPanel);
     }
 
     private static bool HasRoom(Box box) => box.WidthMm > 0 && box.HeightMm > 0;

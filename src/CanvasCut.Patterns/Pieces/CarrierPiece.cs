@@ -103,7 +103,7 @@ internal static class CarrierPiece
 
         if (CableHole.Of(job, centred) is { } hole)
         {
-            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(hole.Middle, hole.RadiusMm), Say.Of("cable exit"));
+            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(hole.Middle, hole.Radius.Millimeters), Say.Of("cable exit"));
             yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(hole.Patch), Say.Of("cable exit patch"));
         }
     }

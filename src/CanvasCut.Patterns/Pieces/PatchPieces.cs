@@ -60,7 +60,7 @@ internal static class PatchPieces
             (new(PieceKind.ExitPatch), new(Say.Of("Cable exit patch"), 1, Hand.Neither, PieceTitle.OuterFaceUp)),
             (Length.FromMillimeters(hole.Patch.WidthMm), Length.FromMillimeters(hole.Patch.HeightMm)),
             job.Fastenings.Chafe.TurnUnder);
-        var circle = RoundedBox.Circle(new Point(0, 0) + (hole.Middle - hole.Patch.Center), hole.RadiusMm);
+        var circle = RoundedBox.Circle(new Point(0, 0) + (hole.Middle - hole.Patch.Center), hole.Radius.Millimeters);
         yield return patch.LyingAt(PlaneMap.To(hole.Patch.Center)) with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, Say.Of("cable exit"))] };
     }
 
