@@ -10,15 +10,6 @@ namespace CanvasCut.Takeoff;
 /// <summary>Bonds the panel to the sewn carrier and lets it cure; no machine sews on the carrier after that.</summary>
 internal static class BondSteps
 {
-    /// <summary>Before a pressed bond may be handled, about half of full strength; from memory, widely printed.</summary>
-    public static readonly Duration Dwell = Duration.FromMinutes(20);
-
-    /// <summary>The least the surface should have; a tape seller's figure, others say 4 to 10 °C.</summary>
-    public static readonly Temperature LeastSurface = Temperature.FromDegreesCelsius(15);
-
-    /// <summary>Above the dew point; quoted by coating makers.</summary>
-    private static readonly TemperatureDelta OverDew = TemperatureDelta.FromDegreesCelsius(3);
-
     public static IEnumerable<WorkStep> Of(WorkSubject subject)
     {
         var hole = CableHole.Of(subject.Job, CarrierSteps.Centred(subject));
@@ -50,42 +41,55 @@ internal static class BondSteps
     public static string Result(WorkSubject subject) =>
         CableHole.Of(subject.Job, CarrierSteps.Centred(subject)) is { IsUnderPanel: false } ? WorkParts.FinishedCarrier : WorkParts.ProvedCarrier;
 
-    private static WorkStep Lay(WorkSubject subject, CableHole? hole) =>
-        Step(new("bond", WorkStage.Bond, WorkKind.Bond, Say.Of("Bond the panel to the carrier"), LayText(subject.Patterns.Bond)))
+    private static WorkStep Lay(WorkSubject subject, CableHole? hole)
+    {
+        var (limits, units) = (subject.Job.Conditions.Bonding.Limits, subject.Job.Units);
+        return Step(new("bond", WorkStage.Bond, WorkKind.Bond, Say.Of("Bond the panel to the carrier"), HowToLay(subject)))
             .Using([.. subject.CarrierSides, .. hole is { IsUnderPanel: true } ? [WorkParts.BushedCarrier] : Array.Empty<string>(), .. subject.IsBondFirst ? Array.Empty<string>() : [WorkParts.StretchedTop]])
             .Making(WorkParts.LaidPanel)
             .Closing(WorkAccess.CarrierUnderNeedle)
-            .Taking(Duration.FromMinutes(60))
-            .Waiting(Dwell)
+            .Taking(BondingTimes.Laying)
+            .Waiting(BondingTimes.Dwell)
             .With(subject.Patterns.Bond.HasTape ? Say.Of("foam tape, alcohol wipes, roller") : Say.Of("alcohol wipes, roller"))
-            .When(Say.Of($"Surfaces {LimitWords.Least(LeastSurface, subject.Job.Units)} or warmer, best 21 to 38 °C (70 to 100 °F), dry, and at least {LimitWords.Least(OverDew, subject.Job.Units)} above the dew point."))
+            .When(Say.Of($"Surfaces from {LimitWords.Least(limits.LeastSurface, units)} to {LimitWords.Most(limits.MostSurface, units)}, dry, and at least {LimitWords.Least(limits.DewMargin, units)} above the dew point."))
             .Until(Say.Of($"The panel lies within {subject.AtMost(2)} of its marks on every side; no bubble, no lifted edge."))
-            .Minding(Say.Of("What the makers of panel and tape say goes before this. Solvents burn: no flame, fresh air, gloves. Do not bend the panel below its radius."))
+            .Minding(Say.Of("What the makers of panel and tape say goes before this. Solvents burn: no flame, fresh air, gloves. Do not bend the panel below its radius.") + Raw(subject))
             .Seen(PanelPicture(subject));
+    }
 
-    private static string LayText(BondPlan bond) => string.Join(
-        " ",
-        bond.Ground switch
+    private static string HowToLay(WorkSubject subject)
+    {
+        var bond = subject.Patterns.Bond;
+        var ground = bond.Ground switch
         {
-            BondGround.Webbing => Say.Of("Wipe webbing and panel with alcohol and water, half and half, one way, and let them dry."),
-            BondGround.Patch => Say.Of("Wipe patch and panel with alcohol and water, half and half, one way, and let them dry."),
-            _ => Say.Of("Wipe cloth and panel with alcohol and water, half and half, one way, and let them dry."),
-        },
-        bond.HasTape
+            BondGround.Webbing => Say.Of("webbing"),
+            BondGround.Patch => Say.Of("coated patch"),
+            _ => Say.Of("carrier"),
+        };
+        var laid = bond.HasTape
             ? Say.Of($"Lay the {bond.Tape.Length} strips of tape at their marks, then the panel at its marks from one edge, and roll it down hard, but not over the junction box.")
-            : Say.Of("Peel the liner a hand's breadth at a time, lay the panel at its marks from one edge, and roll it down hard, but not over the junction box."),
-        Say.Of("Leave it 20 minutes before you move it."));
+            : Say.Of("Lay the panel at its marks from one edge, drawing the liner off its back a hand's width at a time, and roll it down hard, but not over the junction box.");
+        return Say.Of($"Wipe {ground} and panel with alcohol and water, half and half, one way, and let them dry; the panel's maker must allow it. {laid} Leave it {WorkText.Span(BondingTimes.Dwell)} before you move it.");
+    }
 
-    private static WorkStep Cure(WorkSubject subject) =>
-        Step(new("cure", WorkStage.Bond, WorkKind.Bond, Say.Of("Let the bond cure"), CureText(subject)))
+    /// <summary>An adhesive back on woven cloth; the checks say it too.</summary>
+    private static string Raw(WorkSubject subject) => subject.Patterns.Bond is { HasTape: false, Ground: BondGround.Cloth } && !subject.Job.Workshop.Supplies.Cloth.IsSmooth
+        ? Say.Of(" An adhesive back peels from raw woven cloth: ask the panel's maker what to bond it to before you go on.")
+        : string.Empty;
+
+    private static WorkStep Cure(WorkSubject subject)
+    {
+        var (limits, units) = (subject.Job.Conditions.Bonding.Limits, subject.Job.Units);
+        return Step(new("cure", WorkStage.Bond, WorkKind.Bond, Say.Of("Let the bond cure"), CureText(subject)))
             .Using(WorkParts.LaidPanel)
             .Making(WorkParts.CuredPanel)
-            .Taking(Duration.FromMinutes(10))
+            .Taking(BondingTimes.Weighting)
             .Waiting(subject.Job.Work.Cure)
             .With(Support(subject) is null ? Say.Of("blanket, flat board, books") : Say.Of("foam board or folded blankets, flat board, books"))
-            .When(Say.Of($"All that time {LimitWords.Least(LeastSurface, subject.Job.Units)} or warmer and dry; if it was colder, warm it, roll it again and begin to count again."))
+            .When(Say.Of($"Dry, and {LimitWords.Least(limits.HardStop, units)} or warmer all that time, the warmer the better; if it was colder, warm it, roll it again and begin to count again."))
             .Until(Say.Of("Write down when it began and when it may be lifted."))
             .Seen(PanelPicture(subject));
+    }
 
     /// <summary>A box on the face hangs free in a gap of the support, which is thicker than the box is high.</summary>
     private static string CureText(WorkSubject subject)
@@ -93,7 +97,7 @@ internal static class BondSteps
         var how = subject.Patterns.Mounted.Panel.Fittings.JunctionBox is { IsAtBack: true } ? Say.Of("Lay it flat, face up, the box at its back free in a gap of what it lies on, weighted evenly beside the box,")
             : Support(subject) is { } support ? Say.Of($"Lay it flat, face down on foam board or folded blankets {support} thick with a gap for the junction box, so that the box hangs free; weight it evenly all round the gap, nothing over the box,")
             : Say.Of("Lay it flat, face down on a blanket, the junction box free in a gap of what it lies on, weighted evenly, nothing over the box,");
-        return Say.Of($"{how} and leave it {subject.Job.Work.Cure.Hours:0.#} h in the warm. Nothing may pull on it.");
+        return Say.Of($"{how} and leave it {WorkText.Span(subject.Job.Work.Cure)} in the warm. Nothing may pull on it.");
     }
 
     /// <summary>Between a hanging box and the table; common practice, no source.</summary>
