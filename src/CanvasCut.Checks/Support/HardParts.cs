@@ -44,19 +44,16 @@ internal static class HardParts
             .SelectMany(x => HardPart.LinesOf(zipper.Frame.Back(zipper.AsEnd.Band with { Left = x - EndMm, Right = x + EndMm }))),
     ];
 
-    private static IEnumerable<HardPart> Seams(PatternSet patterns)
-    {
-        // Each seam is drawn on both of its widths.
-        var seams = RowsOf(patterns.CarrierPieces)
-            .Where(row => row.Kind == RowKind.Felled)
-            .Select(row => Box.Holding([row.From, row.To]))
-            .GroupBy(box => (Math.Round(box.Center.X), Math.Round(box.Center.Y)))
-            .Select(alike => alike.First());
-        return seams.Select((box, i) => new HardPart(
-            CheckCodes.SupportSeam,
-            Say.Of($"carrier's felled seam {i + 1}"),
-            HardPart.LinesOf(Ridge(box))));
-    }
+    private static IEnumerable<HardPart> Seams(PatternSet patterns) =>
+        SeamsOf(patterns).Select((band, i) => new HardPart(CheckCodes.SupportSeam, Say.Of($"carrier's felled seam {i + 1}"), HardPart.LinesOf(band)));
+
+    /// <summary>The bands of the carrier's felled seams; each seam is drawn on both of its widths.</summary>
+    public static IEnumerable<Box> SeamsOf(PatternSet patterns) => RowsOf(patterns.CarrierPieces)
+        .Where(row => row.Kind == RowKind.Felled)
+        .Select(row => Box.Holding([row.From, row.To]))
+        .GroupBy(box => (Math.Round(box.Center.X), Math.Round(box.Center.Y)))
+        .Select(alike => alike.First())
+        .Select(Ridge);
 
     /// <summary>A felled seam as wide as it is, round its line.</summary>
     private static Box Ridge(Box line) => line.WidthMm > line.HeightMm
@@ -96,6 +93,7 @@ internal static class HardParts
     {
         var box = patterns.Mounted.CarrierBox;
         return RowsOf([patterns.WholeCarrier])
+            .Where(row => row.Kind != RowKind.Ground)
             .GroupBy(row => EdgeOf(row, box))
             .Select(rows => new HardPart(CheckCodes.Stitch, Say.Of($"rows along the carrier's {rows.Key} edge"), [.. rows.Select(row => (row.From, row.To))]));
     }
@@ -132,7 +130,7 @@ internal static class HardParts
         select row;
 
     /// <summary>The rows of the carrier on the top.</summary>
-    private static IEnumerable<(Point From, Point To, RowKind? Kind)> RowsOf(IEnumerable<PatternPiece> pieces) =>
+    public static IEnumerable<(Point From, Point To, RowKind? Kind)> RowsOf(IEnumerable<PatternPiece> pieces) =>
         from piece in pieces
         from line in piece.Lines
         where line.Kind == PieceLineKind.Stitch
