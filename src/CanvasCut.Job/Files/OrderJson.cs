@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
-using CanvasCut.Sheets;
+using CanvasCut.Takeoff;
 
 namespace CanvasCut.Job;
 
@@ -17,11 +17,19 @@ public static class OrderJson
     {
         var content = outcome.Content;
         return JsonText.Of(
-            new(Format, outcome.Context.Version, outcome.Context.JobName, outcome.HasFailed, Lines(content), Cost(content), Seams(content), Materials(content)),
+            new(
+                Format,
+                outcome.Context.Version,
+                outcome.Context.JobName,
+                outcome.HasFailed,
+                Lines(content.Order),
+                Cost(content.Cost),
+                Seams(content.Seams, outcome.Job.Workshop),
+                Materials(outcome.Job)),
             ResultsContext.Default.OrderDocument);
     }
 
-    internal static ImmutableArray<OrderPart> Lines(ReportContent content) => [.. content.Order.Select(line => new OrderPart(
+    internal static ImmutableArray<OrderPart> Lines(ImmutableArray<OrderLine> order) => [.. order.Select(line => new OrderPart(
         line.Thing.Grade,
         line.Item,
         line.Thing.Length is { } length ? JsonText.Mm(length.Millimeters) : null,
@@ -34,7 +42,7 @@ public static class OrderJson
         line.Use.Text,
         [.. line.Use.Pieces.Select(key => key.Id)]))];
 
-    internal static CostPart? Cost(ReportContent content) => content.Cost is not { } cost ? null : new(
+    internal static CostPart? Cost(OrderCost? cost) => cost is null ? null : new(
         cost.List.Money.Currency,
         cost.List.Money.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
         [.. cost.Lines.Select(line => new CostLinePart(line.Line.Thing.Grade, line.Price?.Amount, line.Price?.Per, line.Amount))],
@@ -45,25 +53,18 @@ public static class OrderJson
         cost.Total,
         cost.Unpriced);
 
-    internal static ImmutableArray<SeamPart> Seams(ReportContent content)
-    {
-        var workshop = content.Patterns.Job.Workshop;
-        return
-        [
-            .. content.Seams.Select(seam => new SeamPart(
-                seam.Name,
-                seam.Copies,
-                [.. seam.Pieces.Select(key => key.Id)],
-                JsonText.Mm(seam.Sewn.Millimeters),
-                JsonText.Mm(seam.Thread(workshop.Supplies, workshop.Sewing.StitchLength).Millimeters),
-                Layers(seam.Usual, workshop.Supplies),
-                Layers(seam.Thickest(workshop.Supplies), workshop.Supplies))),
-        ];
-    }
+    internal static ImmutableArray<SeamPart> Seams(ImmutableArray<SewnSeam> seams, Workshop workshop) => [.. seams.Select(seam => new SeamPart(
+        seam.Name,
+        seam.Copies,
+        [.. seam.Pieces.Select(key => key.Id)],
+        JsonText.Mm(seam.Sewn.Millimeters),
+        JsonText.Mm(seam.Thread(workshop.Supplies, workshop.Sewing.StitchLength).Millimeters),
+        Layers(seam.Usual, workshop.Supplies),
+        Layers(seam.Thickest(workshop.Supplies), workshop.Supplies)))];
 
-    internal static ImmutableArray<MaterialPart> Materials(ReportContent content) =>
+    internal static ImmutableArray<MaterialPart> Materials(CarrierJob job) =>
     [
-        .. content.Patterns.Job.Workshop.Supplies.GradesFor(content.Patterns.Job.Fastenings.Mount)
+        .. job.Workshop.Supplies.GradesFor(job.Fastenings.Mount)
             .Select(grade => new MaterialPart(grade.Id, grade.Name, grade.Confidence, grade.Source)),
     ];
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
-using CanvasCut.Language;
 using CanvasCut.Patterns;
+using CanvasCut.Takeoff;
 using UnitsNet;
 
 namespace CanvasCut.Job;
@@ -16,11 +16,27 @@ public static class ResultsJson
     /// <summary>The file's text.</summary>
     /// <param name="outcome">The results.</param>
     /// <param name="files">The names of all files written with it, itself included.</param>
-    public static string Of(JobRun outcome, IEnumerable<string> files) => JsonText.Of(Root(outcome, files), ResultsContext.Default.ResultsDocument);
-
-    private static ResultsDocument Root(JobRun outcome, IEnumerable<string> files)
+    public static string Of(JobRun outcome, IEnumerable<string> files)
     {
-        var (content, mounted) = (outcome.Content, outcome.Pieces.Mounted);
+        ArgumentNullException.ThrowIfNull(outcome);
+        return TextOf(outcome, files, outcome.Content.Purchase);
+    }
+
+    /// <summary>The same without what waits for the cut plan, as <c>check --json</c> prints it.</summary>
+    /// <param name="outcome">The results.</param>
+    public static string OfChecks(JobRun outcome)
+    {
+        ArgumentNullException.ThrowIfNull(outcome);
+        return TextOf(outcome, [], null);
+    }
+
+    private static string TextOf(JobRun outcome, IEnumerable<string> files, Purchase? bought) =>
+        outcome.Spoken(() => JsonText.Of(Root(outcome, files, bought), ResultsContext.Default.ResultsDocument));
+
+    private static ResultsDocument Root(JobRun outcome, IEnumerable<string> files, Purchase? bought)
+    {
+        var (patterns, fit) = (outcome.Pieces, outcome.Placed);
+        var mounted = patterns.Mounted;
         var isZippedAtEndsOnly = mounted.Fastened.HasEndZippersOnly;
         return new(
             Format,
@@ -30,27 +46,27 @@ public static class ResultsJson
             [.. files],
             outcome.HasFailed,
             outcome.Notices,
-            [.. content.Checks.Select(Check)],
+            [.. outcome.Checks.Select(Check)],
             Place(Plan.PlaceOf(mounted.CarrierBox.Center)),
-            content.Fit.IsPlaceChosen,
-            [.. content.Fit.Options.Select(option => new OptionPart(LongSideWord(option.LongSide), Place(option.Place), Mm(option.Spare), option.MayBend))],
-            [.. content.Patterns.Pieces.Select(Piece)],
-            [.. content.Patterns.Kept.Select(Piece)],
-            isZippedAtEndsOnly ? SewnJson.Of(content.Patterns) : null,
+            fit.IsPlaceChosen,
+            [.. fit.Options.Select(option => new OptionPart(LongSideWord(option.LongSide), Place(option.Place), Mm(option.Spare), option.MayBend))],
+            [.. patterns.Pieces.Select(Piece)],
+            [.. patterns.Kept.Select(Piece)],
+            isZippedAtEndsOnly ? SewnJson.Of(patterns) : null,
             [.. mounted.Fastened.Zippers.Select(Zipper)],
             isZippedAtEndsOnly ? null : MountJson.Of(mounted.Fastened.Flaps),
             [.. mounted.Fastened.Pockets.Select(pocket => new PocketPart(pocket.Corner.ToString(), Mm(pocket.Leg), Mm(pocket.Covers)))],
-            CutPlanJson.Of(content.Plan),
-            OrderJson.Lines(content),
-            OrderJson.Cost(content),
-            OrderJson.Seams(content),
-            OrderJson.Materials(content),
+            bought is null ? null : CutPlanJson.Of(bought.Plan),
+            bought is null ? null : OrderJson.Lines(bought.Order),
+            OrderJson.Cost(bought?.Cost),
+            OrderJson.Seams(bought?.Seams ?? JobSeams.Of(patterns), patterns.Job.Workshop),
+            OrderJson.Materials(patterns.Job),
             WorkJson.Part(outcome),
-            CareJson.Of(content.Patterns.Job),
+            CareJson.Of(patterns.Job),
             [.. TopMarks.Of(mounted).Select(mark => new MarkPart(mark.Name, Mm(mark.Place.Station), Mm(mark.Place.Offset)))],
             [.. TopMarks.Diagonals(mounted).Select(diagonal => new DiagonalPart(diagonal.Name, Mm(diagonal.Distance)))],
-            Paper(content.Patterns.Job.Workshop.Paper),
-            [.. content.Patterns.Job.Defaults.Select(used => new DefaultPart(used.Field, used.Value, used.Source))]);
+            Paper(patterns.Job.Workshop.Paper),
+            [.. patterns.Job.Defaults.Select(used => new DefaultPart(used.Field, used.Value, used.Source))]);
     }
 
     /// <summary>Which way a long side lies, as a job file writes it.</summary>

@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 
 namespace CanvasCut.Job;
 
-/// <summary>results.json: what is written and what is read again, a property for each name; docs/results.md tells what they hold.</summary>
+/// <summary>results.json, a property for each name; docs/results.md tells what they hold. What is null in what does not wait for the plan is left out.</summary>
 internal sealed record ResultsDocument(
     string Format,
     string Version,
@@ -22,8 +22,8 @@ internal sealed record ResultsDocument(
     ImmutableArray<ZipperPart> Zippers,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<MountPart>? Mounts,
     ImmutableArray<PocketPart> Pockets,
-    CutPlanPart CutPlan,
-    ImmutableArray<OrderPart> Order,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] CutPlanPart? CutPlan,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] ImmutableArray<OrderPart>? Order,
     CostPart? Cost,
     ImmutableArray<SeamPart> Seams,
     ImmutableArray<MaterialPart> Materials,
