@@ -71,7 +71,7 @@ internal static class FitChecks
                 Measured.AtLeast(Length.FromMillimeters(distance), radius),
                 Verdict.Fail,
                 "top.corner_radius",
-                Say.Of("The panel would lie where the bow bends down: move it inboard or choose a narrower one."));
+                Say.Of("The panel would lie where the bow bends down: move it inboard or choose a narrower one.")).On(new PartKeys(job).Panel, PartKey.TopEdge(side));
         }
     }
 
@@ -86,7 +86,7 @@ internal static class FitChecks
         foreach (var (index, bow) in job.Top.Bows.Index())
         {
             yield return Judged(
-                Clearances.Cells(job, mounted, Plan.BandOf(job.Top, bow), Say.Of($"bow {index + 1}")),
+                Clearances.Cells(job, mounted, Plan.BandOf(job.Top, bow), index + 1),
                 Verdict.Caution,
                 Say.Of("The maker allows hard points (panel.hard_points); a strip of foam beside the tube spares the cells."));
         }
@@ -97,7 +97,7 @@ internal static class FitChecks
         Measured.AtLeast(clearance.Distance, clearance.Needed),
         otherwise,
         SourceOf(clearance.Kind),
-        advice);
+        advice).On(new[] { clearance.Of, clearance.To }.OfType<PartKey>());
 
     private static IEnumerable<CheckResult> MissingBox(CarrierJob job, MountedShape mounted)
     {

@@ -8,10 +8,10 @@ namespace CanvasCut.Placing;
 public static class SideFasteners
 {
     /// <summary>Of each side that has fasteners, the one nearest to a tube.</summary>
-    internal static IEnumerable<(ClearanceKind Kind, string Subject, Box Part)> NearestTo(Box tube, MountedShape mounted) =>
+    internal static IEnumerable<TubePart> NearestTo(Box tube, MountedShape mounted, PartKeys keys) =>
         mounted.Fastened.Flaps
             .Where(flap => !flap.IsEnd && flap.Fasteners is not null)
-            .Select(flap => (ClearanceKind.TubeMount, Say.Of($"nearest of {flap.Name}"), RimsOf(flap).MinBy(rim => rim.DistanceInYMm(tube))));
+            .Select(flap => new TubePart(ClearanceKind.TubeMount, keys.Fastening(flap.Side), Say.Of($"nearest of {flap.Name}"), RimsOf(flap).MinBy(rim => rim.DistanceInYMm(tube))));
 
     /// <summary>The rims of all fasteners of a flap, on the carrier and on the top.</summary>
     public static IEnumerable<Box> RimsOf(FlapPlace flap)
