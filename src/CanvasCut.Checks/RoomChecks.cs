@@ -45,5 +45,5 @@ internal static class RoomChecks
         Measured.AtLeast(largest, asked),
         Verdict.Caution,
         "carrier.keep_room",
-        Say.Of($"Of so large a panel a pocket or strip would cover cells; at {LengthText.Of(largest, units)} it does not. Shorten pocket.leg or weather_strip.overlap, or leave pocket.leg out."));
+        Say.Of($"Of so large a panel a pocket or strip would cover cells; at {LimitWords.Most(largest, units)} it does not. Shorten pocket.leg or weather_strip.overlap, or leave pocket.leg out."));
 }

@@ -70,7 +70,7 @@ internal static class CompareMountsCommand
                 found.RemovalActions.ToString(CultureInfo.InvariantCulture),
                 found.Wear.Months is { } months ? Say.Of($"{months} months: {Say.Within(found.Wear.What)}") : Say.Of("no figure"),
                 EdgesOf(found),
-                FormattableString.Invariant($"{Math.Floor(found.Wind.OffAt.Knots + 1e-9):0} kn{(found.Wind.KnowsEdges ? string.Empty : "?")}"),
+                FormattableString.Invariant($"{LimitWords.Knots(found.Wind.OffAt)} kn{(found.Wind.KnowsEdges ? string.Empty : "?")}"),
                 found.FailedChecks.ToString(CultureInfo.InvariantCulture),
             ];
     }
@@ -78,7 +78,7 @@ internal static class CompareMountsCommand
     /// <summary>A wind that no boat carries a top in is told as such.</summary>
     private static string EdgesOf(MountFiguresFound found) => !found.Wind.KnowsEdges || found.Wind.EdgesHoldTo is not { } hold ? Say.Of("not known")
         : hold.Knots > 64 ? Say.Of("over 64 kn")
-        : FormattableString.Invariant($"{Math.Floor(hold.Knots + 1e-9):0} kn");
+        : FormattableString.Invariant($"{LimitWords.Knots(hold)} kn");
 
     private static string CostOf(MountFiguresFound found) => found.Cost is not { } cost ? Say.Of("no prices")
         : cost.Unpriced == 0 ? $"{cost.List.Money.Currency} {cost.Text(cost.Total)}"

@@ -7,20 +7,28 @@ namespace CanvasCut.Design;
 public static class QuantityWords
 {
     /// <summary>As in "35 kn (18 m/s)"; rounded for reading, never for reckoning.</summary>
-    public static string Of(IQuantity quantity) => quantity switch
+    public static string Of(IQuantity quantity) => Of(quantity, RoundTo.Nearest);
+
+    /// <summary>The same, rounded to a side in every unit.</summary>
+    internal static string Of(IQuantity quantity, RoundTo way)
     {
-        Speed speed => Text($"{speed.Knots:0.#} kn ({speed.MetersPerSecond:0.#} m/s)"),
-        Force force => Text($"{force.Newtons:0.#} N ({force.PoundsForce:0.#} lbf)"),
-        ForcePerLength line => Text($"{line.NewtonsPerMeter:0} N/m ({line.PoundsForcePerInch:0.##} lbf/in)"),
-        Pressure pressure => Text($"{pressure.Pascals:0} Pa ({pressure.PoundsForcePerSquareInch:0.###} psi)"),
-        Temperature temperature => Text($"{Near(temperature.DegreesCelsius):0.#} °C ({Near(temperature.DegreesFahrenheit):0} °F)"),
-        TemperatureDelta delta => Text($"{Near(delta.DegreesCelsius):0.#} °C ({Near(delta.DegreesFahrenheit):0.#} °F)"),
-        Duration duration => Text($"{duration.Hours:0.#} h"),
-        Angle angle => Text($"{Near(angle.Degrees):0.0}°"),
-        Scalar count => Text($"{count.Amount:0.##}"),
-        Length length => LengthText.Of(length, PrintUnits.Both),
-        _ => throw new ArgumentException($"{quantity.QuantityInfo.Name} has no words.", nameof(quantity)),
-    };
+        string Number(double number, int decimals, string format = "0.###") =>
+            (Rounded.Decimals(number, decimals, way) + 0m).ToString(format, CultureInfo.InvariantCulture);
+        return quantity switch
+        {
+            Speed speed => $"{Number(speed.Knots, 1)} kn ({Number(speed.MetersPerSecond, 1)} m/s)",
+            Force force => $"{Number(force.Newtons, 1)} N ({Number(force.PoundsForce, 1)} lbf)",
+            ForcePerLength line => $"{Number(line.NewtonsPerMeter, 0)} N/m ({Number(line.PoundsForcePerInch, 2)} lbf/in)",
+            Pressure pressure => $"{Number(pressure.Pascals, 0)} Pa ({Number(pressure.PoundsForcePerSquareInch, 3)} psi)",
+            Temperature temperature => $"{Number(temperature.DegreesCelsius, 1)} °C ({Number(temperature.DegreesFahrenheit, 0)} °F)",
+            TemperatureDelta delta => $"{Number(delta.DegreesCelsius, 1)} °C ({Number(delta.DegreesFahrenheit, 1)} °F)",
+            Duration duration => $"{Number(duration.Hours, 1)} h",
+            Angle angle => $"{Number(angle.Degrees, 1, "0.0")}°",
+            Scalar count => Number(count.Amount, 2),
+            Length length => LengthText.InUnits(length, PrintUnits.Both, InchFraction.Sixteenth, way),
+            _ => throw new ArgumentException($"{quantity.QuantityInfo.Name} has no words.", nameof(quantity)),
+        };
+    }
 
     /// <summary>The number in the unit that results.json gives, with that unit.</summary>
     public static (double Number, string Unit) Plain(IQuantity quantity) => quantity switch
@@ -37,9 +45,4 @@ public static class QuantityWords
         Length length => (length.Millimeters, "mm"),
         _ => throw new ArgumentException($"{quantity.QuantityInfo.Name} has no plain unit.", nameof(quantity)),
     };
-
-    /// <summary>Without a minus before a zero.</summary>
-    private static double Near(double number) => Math.Round(number, 1) + 0.0;
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -10,7 +10,7 @@ namespace CanvasCut.Checks;
 internal static class ClosingChecks
 {
     /// <summary>Between the lengths of two halves that must mate: 1/16 in; common practice, no source.</summary>
-    public static readonly Length Mating = Length.FromMillimeters(1.5);
+    public static readonly Length Mating = Length.FromInches(1 / 16.0);
 
     /// <summary>From the middle of the top's cloth to the middle of the carrier's hem of three layers, in thicknesses of cloth.</summary>
     private const double LayersBetweenHalves = 2;

@@ -61,6 +61,9 @@ public sealed class HoldDown
     /// <summary>The mean wind that brings such gusts.</summary>
     public Speed MeanAtOff => Speed.FromKnots(OffAt.Knots / Factors.Gust.DecimalFractions);
 
+    /// <summary>The Beaufort force of <see cref="MeanAtOff"/> as it is printed, in whole knots.</summary>
+    public int ForceAtOff => Wind.Beaufort(Speed.FromKnots(LimitWords.Knots(MeanAtOff)));
+
     private WindFactors Factors => _job.Conditions.Wind.Factors;
 
     private StrengthSpec Strength => _job.Conditions.Strength;

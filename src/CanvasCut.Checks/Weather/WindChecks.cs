@@ -47,7 +47,7 @@ internal static class WindChecks
             verdict,
             Measured.AtLeast(hold.OffAt, LeastUseful),
             Say.Of("lowest of panel.max_wind, wind.off_at and what the parts hold to; limit: Beaufort 6"),
-            Say.Of($"Take it off before gusts of {hold.OffAt.Knots:0} kn, that is a mean wind of about {hold.MeanAtOff.Knots:0} kn, force {Wind.Beaufort(hold.MeanAtOff)}: {reason}. Flutter is not reckoned; if the cloth shakes, take it off at once.{maker}"));
+            Say.Of($"Take it off before gusts of {LimitWords.Knots(hold.OffAt)} kn, that is a mean wind of about {LimitWords.Knots(hold.MeanAtOff)} kn, force {hold.ForceAtOff}: {reason}. Flutter is not reckoned; if the cloth shakes, take it off at once.{maker}"));
     }
 
     private static string SourceOf(string code) => code switch
@@ -70,6 +70,6 @@ internal static class WindChecks
             CheckCodes.WindZipper => Say.Of("Choose a heavier class of zipper (wind.zipper_class)."),
             _ => Say.Of("Choose a stronger thread (wind.thread_strength) or a shorter stitch."),
         };
-        return Say.Of($"It holds to gusts of {part.HoldsTo.Knots:0} kn. {remedy}");
+        return Say.Of($"It holds to gusts of {LimitWords.Knots(part.HoldsTo)} kn. {remedy}");
     }
 }

@@ -28,9 +28,9 @@ public sealed record RefitRange(string Way, string AsAsked, string Length, strin
             : new(
                 name,
                 way.Range.Holds(asked.Item1, asked.Item2) && asked.Item1 >= asked.Item2 ? $"{LengthText.Of(asked.Item1, units)} × {LengthText.Of(asked.Item2, units)}" : Say.Of("none"),
-                Say.Of($"{LengthText.Of(range.Length.From, units)} to {LengthText.Of(range.Length.To, units)}"),
-                Say.Of($"{LengthText.Of(range.Width.From, units)} to {LengthText.Of(range.Width.To, units)}"),
-                string.Join("; ", [.. range.Limits.Select(limit => Text(limit, units)), Say.Of($"at most {LengthText.Of(way.MostThickness, units)} thick")]))
+                Say.Of($"{LimitWords.Least(range.Length.From, units)} to {LimitWords.Most(range.Length.To, units)}"),
+                Say.Of($"{LimitWords.Least(range.Width.From, units)} to {LimitWords.Most(range.Width.To, units)}"),
+                string.Join("; ", [.. range.Limits.Select(limit => Text(limit, units)), Say.Of($"at most {LimitWords.Most(way.MostThickness, units)} thick")]))
             {
                 Sizes = range,
                 MostThickness = way.MostThickness,
@@ -38,7 +38,7 @@ public sealed record RefitRange(string Way, string AsAsked, string Length, strin
     }
 
     private static string Text(SizeLimit limit, PrintUnits units) =>
-        Say.Of($"{Times(limit.Lengths, Say.Of("length"))} + {Times(limit.Widths, Say.Of("width"))} at most {LengthText.Of(limit.Most, units)}");
+        Say.Of($"{Times(limit.Lengths, Say.Of("length"))} + {Times(limit.Widths, Say.Of("width"))} at most {LimitWords.Most(limit.Most, units)}");
 
     private static string Times(int times, string what) => times == 1 ? what : FormattableString.Invariant($"{times} × {what}");
 }

@@ -42,7 +42,7 @@ internal static class CareCard
         yield return Say.Of("Rinse off salt and let it dry: cloth put away wet shrinks and grows mould.");
         yield return Say.Of($"Lay it flat, never rolled or folded. It takes {Size(box.WidthMm)} × {Size(box.HeightMm)}.");
         yield return job.Panel.Limits.MinBendRadius is { } radius
-            ? Say.Of($"Never bend it tighter than {LengthText.Of(radius, job.Units)}, the maker's radius, and not at all below freezing.")
+            ? Say.Of($"Never bend it tighter than {LimitWords.Least(radius, job.Units)}, the maker's radius, and not at all below freezing.")
             : Say.Of("Ask the maker how far it may be bent; till then not at all, and never below freezing.");
         yield return Say.Of("Face to something soft, nothing on top, the box and the cable free, no crease over a cell.");
         yield return Say.Of("Cover the face: a panel in light is live. Caps on the connectors.");

@@ -22,9 +22,9 @@ public static class Cautions
     ];
 
     private static string OffAt(PatternSet patterns) =>
-        Say.Of($"Take the panel off before gusts of {HoldDown.Of(patterns.Job, patterns.Mounted).OffAt.Knots:0} kn.");
+        Say.Of($"Take the panel off before gusts of {LimitWords.Knots(HoldDown.Of(patterns.Job, patterns.Mounted).OffAt)} kn.");
 
     private static string WindOf(SolarPanel panel) => panel.Limits.MaxWind is { } wind
-        ? Say.Of($"This panel's maker wants it off at {wind.Knots:0.#} kn ({wind.MetersPerSecond:0.#} m/s).")
+        ? Say.Of($"This panel's maker wants it off at {LimitWords.Most(wind)}.")
         : Say.Of("One maker's manual excludes use above 45 mph (39 kn), so ask yours.");
 }

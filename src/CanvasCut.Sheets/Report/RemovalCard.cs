@@ -32,8 +32,8 @@ public static class RemovalCard
         var steps = Steps(patterns);
         var column = new BigColumn(new(MarginMm, MarginMm, width - MarginMm, height - MarginMm), size);
         column.Put(Say.Of("TAKE THE PANEL OFF"), 11, isBold: true);
-        column.Put(Say.Of($"before gusts of {hold.OffAt.Knots:0} knots"), 9, isBold: true);
-        column.Put(Say.Of($"{hold.OffAt.MetersPerSecond:0} m/s. A mean wind of about {hold.MeanAtOff.Knots:0} knots, Beaufort {Wind.Beaufort(hold.MeanAtOff)}, brings them. At once when the cloth shakes."), 4.2);
+        column.Put(Say.Of($"before gusts of {LimitWords.Knots(hold.OffAt)} knots"), 9, isBold: true);
+        column.Put(Say.Of($"{LimitWords.MetersPerSecond(hold.OffAt)} m/s. A mean wind of about {LimitWords.Knots(hold.MeanAtOff)} knots, Beaufort {hold.ForceAtOff}, brings them. At once when the cloth shakes."), 4.2);
         column.Rule();
         foreach (var (i, step) in steps.Index())
         {

@@ -19,7 +19,7 @@ internal static class WindSection
         var factors = job.Conditions.Wind.Factors;
         var areZippers = content.Patterns.Mounted.Fastened.HasEndZippersOnly;
         flow.Heading(Say.Of("Wind"));
-        flow.Text(Say.Of($"Take it off before gusts of {QuantityWords.Of(hold.OffAt)}: a mean wind of about {hold.MeanAtOff.Knots:0} kn, Beaufort {Wind.Beaufort(hold.MeanAtOff)}. Print removal-card.pdf and keep it below the top."), isBold: true);
+        flow.Text(Say.Of($"Take it off before gusts of {LimitWords.Most(hold.OffAt)}: a mean wind of about {LimitWords.Knots(hold.MeanAtOff)} kn, Beaufort {hold.ForceAtOff}. Print removal-card.pdf and keep it below the top."), isBold: true);
         flow.Text(Say.Of($"Uplift is {factors.Coefficient.DecimalFractions:0.##} times the dynamic pressure on the whole carrier (EN 1991-1-4, table 7.6, canopies; a top on a boat is no building, so this is the size of it and no more). {Shared(content.Patterns.Mounted.Fastened, factors.Edge)} Speeds are those of gusts. Flutter is not reckoned: cloth that shakes breaks stitches and cells at loads far below these."));
         var column = (flow.WidthMm - 62) / 3;
         var table = new Table([new(Say.Of("Gust"), 40), new(Say.Of("Force"), 22), new(Say.Of("Lifts the carrier"), column), new(areZippers ? Say.Of("Worst stretch of a zipper") : Say.Of("Worst stretch of an edge"), column), new(areZippers ? Say.Of("A pocket, zipper open") : Say.Of("A pocket, edge open"), column)]);
@@ -44,5 +44,5 @@ internal static class WindSection
     ];
 
     /// <summary>A wind that no boat carries a top in is told as such.</summary>
-    private static string Most(Speed speed) => speed.Knots > 64 ? Say.Of("more than 64 kn") : FormattableString.Invariant($"{speed.Knots:0} kn");
+    private static string Most(Speed speed) => speed.Knots > 64 ? Say.Of("more than 64 kn") : FormattableString.Invariant($"{LimitWords.Knots(speed)} kn");
 }

@@ -28,7 +28,7 @@ public static class RodOrder
             yield return new(
                 new(grades.Rod.Grade.Id, Say.Of($"{grades.Rod.Grade.Name}, {LengthText.Of(sleeve.Rod, units)} thick, {LengthText.Of(length, units)} long"), length),
                 bought,
-                Say.Of($"bent to a radius of {LengthText.Of(sleeve.LeastRadius, units)} for good: ask the seller"),
+                Say.Of($"bent to a radius of {LimitWords.Most(sleeve.LeastRadius, units)} for good: ask the seller"),
                 rounding,
                 use);
         }

@@ -97,6 +97,9 @@ internal sealed class WorkSubject
     /// <summary>A length in the job's units.</summary>
     public string Text(double millimetres) => LengthText.Of(Length.FromMillimeters(millimetres), Job.Units);
 
+    /// <summary>How far something may be off at most, inches to 1/32.</summary>
+    public string AtMost(double millimetres) => LimitWords.Most(Length.FromMillimeters(millimetres), Job.Units, InchFraction.ThirtySecond);
+
     /// <summary>A length below a millimetre, inches to 1/64.</summary>
     public string FineText(double millimetres)
     {
@@ -109,14 +112,6 @@ internal sealed class WorkSubject
             _ => $"{LengthText.Millimetres(length)} ({inches})",
         };
     }
-
-    /// <summary>A temperature in the job's units.</summary>
-    public string Degrees(Temperature temperature) => Job.Units switch
-    {
-        PrintUnits.Metric => FormattableString.Invariant($"{temperature.DegreesCelsius:0} °C"),
-        PrintUnits.Imperial => FormattableString.Invariant($"{temperature.DegreesFahrenheit:0} °F"),
-        _ => FormattableString.Invariant($"{temperature.DegreesCelsius:0} °C ({temperature.DegreesFahrenheit:0} °F)"),
-    };
 
     private ImmutableArray<WholePiece> Wholes(PieceKind kind) =>
     [

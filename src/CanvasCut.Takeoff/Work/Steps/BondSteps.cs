@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using UnitsNet;
@@ -39,17 +40,10 @@ internal static class BondSteps
             .Taking(Duration.FromMinutes(60))
             .Waiting(Dwell)
             .With(Say.Of("foam tape, alcohol wipes, roller"))
-            .When(Say.Of($"Surfaces {subject.Degrees(LeastSurface)} or warmer, best 21 to 38 °C (70 to 100 °F), dry, and at least {DewText(subject)} above the dew point."))
-            .Until(Say.Of($"The panel lies within {subject.Text(2)} of its marks on every side; no bubble, no lifted edge."))
+            .When(Say.Of($"Surfaces {LimitWords.Least(LeastSurface, subject.Job.Units)} or warmer, best 21 to 38 °C (70 to 100 °F), dry, and at least {LimitWords.Least(OverDew, subject.Job.Units)} above the dew point."))
+            .Until(Say.Of($"The panel lies within {subject.AtMost(2)} of its marks on every side; no bubble, no lifted edge."))
             .Minding(Say.Of("What the makers of panel and tape say goes before this. Solvents burn: no flame, fresh air, gloves. Do not bend the panel below its radius."))
             .Seen(PanelPicture(subject));
-
-    private static string DewText(WorkSubject subject) => subject.Job.Units switch
-    {
-        Design.PrintUnits.Metric => FormattableString.Invariant($"{OverDew.DegreesCelsius:0} °C"),
-        Design.PrintUnits.Imperial => FormattableString.Invariant($"{OverDew.DegreesFahrenheit:0} °F"),
-        _ => FormattableString.Invariant($"{OverDew.DegreesCelsius:0} °C ({OverDew.DegreesFahrenheit:0} °F)"),
-    };
 
     private static WorkStep Cure(WorkSubject subject) =>
         Step(new("cure", WorkStage.Bond, WorkKind.Bond, Say.Of("Let the bond cure"), Say.Of($"Lay it flat, face down on a blanket, weighted evenly, and leave it {subject.Job.Work.Cure.Hours:0.#} h in the warm. Nothing may pull on it.")))
@@ -58,7 +52,7 @@ internal static class BondSteps
             .Taking(Duration.FromMinutes(10))
             .Waiting(subject.Job.Work.Cure)
             .With(Say.Of("blanket, flat board, books"))
-            .When(Say.Of($"All that time {subject.Degrees(LeastSurface)} or warmer and dry; if it was colder, warm it, roll it again and begin to count again."))
+            .When(Say.Of($"All that time {LimitWords.Least(LeastSurface, subject.Job.Units)} or warmer and dry; if it was colder, warm it, roll it again and begin to count again."))
             .Until(Say.Of("Write down when it began and when it may be lifted."))
             .Seen(PanelPicture(subject));
 

@@ -40,7 +40,7 @@ internal static class CarrierSteps
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing((perimeter * 2) + (patch?.Rows ?? Length.Zero)))
             .With(Say.Of("machine, basting tape"))
-            .Until(Say.Of($"All of it lies flat, within {subject.Text(2)} of the panel's marked edge; no stitch inside the line of the cells."))
+            .Until(Say.Of($"All of it lies flat, within {subject.AtMost(2)} of the panel's marked edge; no stitch inside the line of the cells."))
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, RimOf(subject)));
     }
 
@@ -69,7 +69,7 @@ internal static class CarrierSteps
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing(Length.FromMillimeters(2 * subject.Patterns.WholeCarrier.Shape.Finished.PerimeterMm)))
             .With(Say.Of("machine, basting tape, bone folder"))
-            .Until(Say.Of($"Length and width within {subject.Text(3)} of the finished size; the diagonals equal within {subject.Text(3)}; rows end with {subject.Text(25)} of overstitching (US Army TM 10-8340)."))
+            .Until(Say.Of($"Length and width within {subject.AtMost(3)} of the finished size; the diagonals equal within {subject.AtMost(3)}; rows end with {subject.Text(25)} of overstitching (US Army TM 10-8340)."))
             .Minding(Layers)
             .Seen(WorkPicture.Of(subject.Patterns.WholeCarrier, PieceLineKind.Fold, PieceLineKind.Stitch));
     }
@@ -88,7 +88,7 @@ internal static class CarrierSteps
             .Making(WorkParts.Trimmed(zipper.Side))
             .Taking(Duration.FromMinutes(zipper.Choice.Kind == ZipperKind.Separating ? 15 : 25))
             .With(Say.Of("snips, pliers for stops, chalk"))
-            .Until(Say.Of($"The closed run is right within {subject.Text(3)}; every tick is on both halves."))
+            .Until(Say.Of($"The closed run is right within {subject.AtMost(3)}; every tick is on both halves."))
             .Minding(Say.Of("Cut teeth fly: wear glasses."))
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(Band(subject, zipper))));
     }
@@ -116,7 +116,7 @@ internal static class CarrierSteps
             .Closing(WorkAccess.TapeEnds)
             .Taking(WorkTimes.Sewing(zipper.Choice.Run * subject.Job.Workshop.Sewing.Rows))
             .With(Say.Of("machine with a zipper foot, basting tape 1/4 in (6 mm)"))
-            .Until(Say.Of($"Both halves match within {LengthText.OfMating(Length.FromMillimeters(1.5), subject.Job.Units)} when closed; the edge is flat; the slider runs from end to end."))
+            .Until(Say.Of($"Both halves match within {LimitWords.Most(Length.FromInches(1 / 16.0), subject.Job.Units)} when closed; the edge is flat; the slider runs from end to end."))
             .Minding(Layers)
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(Band(subject, zipper))));
 

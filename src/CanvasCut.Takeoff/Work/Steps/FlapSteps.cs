@@ -58,7 +58,7 @@ internal static class FlapSteps
             .Making(WorkParts.SetOnTop(flap))
             .Taking(Setting(row))
             .With(Say.Of("punch or awl, setting tool, block"))
-            .Until(Say.Of($"{row.Count} are set, each within {subject.Text(1)} of its mark; none turns or lifts when you pull at it."))
+            .Until(Say.Of($"{row.Count} are set, each within {subject.AtMost(1)} of its mark; none turns or lifts when you pull at it."))
             .Minding(Hammer)
             .Seen(WorkPicture.OnTop([Outline.Of(flap.OnTop), .. Rims(flap, flap.CentresOnTop)]));
     }
@@ -80,7 +80,7 @@ internal static class FlapSteps
             .Making(WorkParts.Ready(piece.Key))
             .Taking(WorkTimes.Sewing(piece.Rows))
             .With(Say.Of("machine, basting tape, bone folder"))
-            .Until(flap.Kind == MountKind.Sleeve ? SleeveSteps.Folded(subject) : Say.Of($"It lies flat, the finished edges within {subject.Text(2)}; every centre is still to be seen."))
+            .Until(flap.Kind == MountKind.Sleeve ? SleeveSteps.Folded(subject) : Say.Of($"It lies flat, the finished edges within {subject.AtMost(2)}; every centre is still to be seen."))
             .Minding(flap.Kind == MountKind.Sleeve ? SleeveSteps.HotKnife : string.Empty)
             .Seen(WorkPicture.Of(piece.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
 
@@ -97,7 +97,7 @@ internal static class FlapSteps
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing(flap.Run * subject.Job.Workshop.Sewing.Rows))
             .With(Say.Of("machine, basting tape 1/4 in (6 mm)"))
-            .Until(Say.Of($"The flap stands {subject.Text(flap.AsEnd.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge all along, within {subject.Text(2)}."))
+            .Until(Say.Of($"The flap stands {subject.Text(flap.AsEnd.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge all along, within {subject.AtMost(2)}."))
             .Minding(CarrierSteps.Layers)
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(Centred(subject, flap).Flap)));
 
@@ -114,7 +114,7 @@ internal static class FlapSteps
             .Making(WorkParts.SetInCarrier(flap))
             .Taking(Setting(row))
             .With(Say.Of("punch or awl, setting tool, block"))
-            .Until(Say.Of($"{row.Count} are set; each space within {subject.Text(1)}; none turns or lifts when you pull at it."))
+            .Until(Say.Of($"{row.Count} are set; each space within {subject.AtMost(1)}; none turns or lifts when you pull at it."))
             .Minding(Hammer)
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, [Outline.Of(centred.Flap), .. Rims(centred, centred.CentresOnCarrier)]));
     }

@@ -18,7 +18,7 @@ internal static class JoinSteps
                 .Needing(stage == WorkStage.Carrier ? [WorkAccess.CarrierUnderNeedle] : Array.Empty<WorkReach>())
                 .Taking(WorkTimes.Sewing(piece.Rows * 0.5))
                 .With(Say.Of("machine, basting tape"))
-                .Until(Say.Of($"The joined piece lies on its template within {subject.Text(2)}; no raw edge shows."))
+                .Until(Say.Of($"The joined piece lies on its template within {subject.AtMost(2)}; no raw edge shows."))
                 .Seen(WorkPicture.Of(piece.Widths[0], PieceLineKind.Stitch));
         }
     }

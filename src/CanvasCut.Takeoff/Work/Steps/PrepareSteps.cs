@@ -33,7 +33,7 @@ internal static class PrepareSteps
             .Needing(WorkAccess.TopStretched)
             .Taking(Duration.FromMinutes(45))
             .With(Say.Of("soft tape, straightedge, a helper"))
-            .Until(Say.Of($"Both readings of a length agree within {subject.Text(3)}; the top's diagonals within {subject.Text(5)}."))
+            .Until(Say.Of($"Both readings of a length agree within {subject.AtMost(3)}; the top's diagonals within {subject.AtMost(5)}."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop(Outline.Of(Plan.Of(subject.Job.Top))));
 
@@ -54,7 +54,7 @@ internal static class PrepareSteps
             .Taking(Duration.FromMinutes(30))
             .With(Say.Of("tape measure, masking tape"))
             .When(Say.Of("In a calm, the top dry and stretched as it is used."))
-            .Until(Say.Of($"Nothing lies on a tube, a seam or a keep-out; the corners agree with the table of marks within {subject.Text(5)}."))
+            .Until(Say.Of($"Nothing lies on a tube, a seam or a keep-out; the corners agree with the table of marks within {subject.AtMost(5)}."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Patterns.Mounted.Fastened.Pockets.Select(pocket => pocket.Outline)]));
 
@@ -82,6 +82,6 @@ internal static class PrepareSteps
             .Making(pieces.Select(WorkParts.Marked))
             .Taking(WorkTimes.Marking(pieces))
             .With(Say.Of("chalk or a pencil that washes out, straightedge"))
-            .Until(Say.Of($"Every tick and fold of the template is on the cloth, within {subject.Text(1)}."))
+            .Until(Say.Of($"Every tick and fold of the template is on the cloth, within {subject.AtMost(1)}."))
             .Seen(WorkPicture.Of(pieces.First(), PieceLineKind.Fold, PieceLineKind.Mark, PieceLineKind.Hole));
 }

@@ -16,7 +16,7 @@ internal static class RefitSteps
             .Taking(Duration.FromMinutes(30))
             .With(Say.Of("tape measure, the zipper halves"))
             .When(Say.Of("The top stretched as it is used."))
-            .Until(Say.Of($"Both zippers close by hand; no stitch breaks; chains and pocket corners lie at their marks within {subject.Text(3)}."))
+            .Until(Say.Of($"Both zippers close by hand; no stitch breaks; chains and pocket corners lie at their marks within {subject.AtMost(3)}."))
             .Minding(TopSteps.Height)
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Zippers.Select(zipper => Outline.Of(zipper.Band))]));
 }

@@ -17,7 +17,7 @@ internal static class SleeveSteps
     public static string HowToFold => Say.Of("Cut the openings out with a hot knife while the strip lies flat. Turn all raw edges in and sew the turned ends. Fold the strip in half and sew the row beside the fold; the ends stay open.");
 
     /// <summary>What must be true of a sleeve before it is sewn on.</summary>
-    public static string Folded(WorkSubject subject) => Say.Of($"It lies flat, the finished edges within {subject.Text(2)}; the rod slides through from end to end.");
+    public static string Folded(WorkSubject subject) => Say.Of($"It lies flat, the finished edges within {subject.AtMost(2)}; the rod slides through from end to end.");
 
     /// <summary>The caution of a hot knife.</summary>
     public static string HotKnife => Say.Of("A hot knife burns, and its fumes are bad: gloves, and work in the open.");

@@ -37,6 +37,6 @@ internal static class TopPieceSteps
             .Making(WorkParts.Ready(piece.Key))
             .Taking(kind == WorkKind.Machine ? WorkTimes.Sewing(piece.Rows) : Duration.FromMinutes(15))
             .With(kind == WorkKind.Machine ? Say.Of("machine, basting tape") : Say.Of("basting tape, bone folder"))
-            .Until(Say.Of($"It lies flat on its template, the finished edges within {subject.Text(2)}."))
+            .Until(Say.Of($"It lies flat on its template, the finished edges within {subject.AtMost(2)}."))
             .Seen(WorkPicture.Of(piece.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
 }

@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -33,8 +34,8 @@ internal static class TopSteps
             .Opening(WorkAccess.CarrierInPlace)
             .Taking(Duration.FromMinutes(45))
             .With(Say.Of("tape measure, basting tape, a helper"))
-            .When(Say.Of($"In a calm; not on a cold day, for cold cloth is short: {subject.Degrees(BondSteps.LeastSurface)} or warmer. The top stretched as it is used."))
-            .Until(Say.Of($"No wrinkle in carrier or top; the corners agree with the table of marks within {subject.Text(3)}; the diagonals are equal within {subject.Text(3)}."))
+            .When(Say.Of($"In a calm; not on a cold day, for cold cloth is short: {LimitWords.Least(BondSteps.LeastSurface, subject.Job.Units)} or warmer. The top stretched as it is used."))
+            .Until(Say.Of($"No wrinkle in carrier or top; the corners agree with the table of marks within {subject.AtMost(3)}; the diagonals are equal within {subject.AtMost(3)}."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Edges.Select(edge => Outline.Of(edge.Band))]));
     }
@@ -52,7 +53,7 @@ internal static class TopSteps
             .Needing(WorkAccess.TopStretched, WorkAccess.CarrierInPlace)
             .Taking(Duration.FromMinutes(15 + (5 * subject.TopPieces.Count())))
             .With(Say.Of("chalk, tape measure"))
-            .Until(Say.Of($"Every mark of the table is on the cloth, port and starboard, within {subject.Text(3)}; each corner slides into its pocket without force."))
+            .Until(Say.Of($"Every mark of the table is on the cloth, port and starboard, within {subject.AtMost(3)}; each corner slides into its pocket without force."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop(subject.TopParts.Where(part => part.Piece is not null).Select(part => part.Outline)));
 
@@ -111,7 +112,7 @@ internal static class TopSteps
             .Taking(Duration.FromMinutes(40))
             .With(Say.Of("a helper, seam sealer"))
             .When(Say.Of("In a calm."))
-            .Until(Say.Of($"The top is as tight as before; the {(subject.HasZippersOnly ? Say.Of("zippers'") : Say.Of("fastenings'"))} diagonals are equal within {subject.Text(5)}."))
+            .Until(Say.Of($"The top is as tight as before; the {(subject.HasZippersOnly ? Say.Of("zippers'") : Say.Of("fastenings'"))} diagonals are equal within {subject.AtMost(5)}."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop([Outline.Of(Plan.Of(subject.Job.Top)), .. subject.TopParts.Select(part => part.Outline)]));
 }
