@@ -12,7 +12,7 @@ internal static class FitChecks
     /// <summary>Margins, keep-outs, and everything that must not lie on a tube.</summary>
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
     {
-        foreach (var clearance in Clearances.Across(job, mounted).Concat(Clearances.Along(job, mounted)).Concat(Clearances.KeepOuts(job, mounted)))
+        foreach (var clearance in Clearances.Of(job, mounted))
         {
             yield return Judged(clearance, Verdict.Fail, AdviceOn(clearance));
         }
@@ -71,7 +71,7 @@ internal static class FitChecks
                 Measured.AtLeast(Length.FromMillimeters(distance), radius),
                 Verdict.Fail,
                 "top.corner_radius",
-                Say.Of("The panel would lie where the bow bends down: move it inboard or choose a narrower one."));
+                Say.Of("The panel would lie where the bow bends down: move it inboard or choose a narrower one.")).On(new PartKeys(job).Panel, PartKey.TopEdge(side));
         }
     }
 
@@ -83,10 +83,10 @@ internal static class FitChecks
             yield break;
         }
 
-        foreach (var (index, bow) in job.Top.Bows.Index())
+        foreach (var index in Enumerable.Range(0, job.Top.Bows.Length))
         {
             yield return Judged(
-                Clearances.Cells(job, mounted, Plan.BandOf(job.Top, bow), Say.Of($"bow {index + 1}")),
+                Clearances.CellsFromBow(job, mounted, index + 1),
                 Verdict.Caution,
                 Say.Of("The maker allows hard points (panel.hard_points); a strip of foam beside the tube spares the cells."));
         }
@@ -97,7 +97,7 @@ internal static class FitChecks
         Measured.AtLeast(clearance.Distance, clearance.Needed),
         otherwise,
         SourceOf(clearance.Kind),
-        advice);
+        advice).On(new[] { clearance.Of, clearance.To }.OfType<PartKey>());
 
     private static IEnumerable<CheckResult> MissingBox(CarrierJob job, MountedShape mounted)
     {

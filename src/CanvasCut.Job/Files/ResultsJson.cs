@@ -73,6 +73,7 @@ public static class ResultsJson
     {
         code = check.Code,
         subject = check.Subject,
+        about = check.About.Parts.Select(part => part.Id),
         verdict = check.Verdict switch
         {
             Verdict.Pass => "pass",

@@ -20,7 +20,9 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
     public void Lay(IEnumerable<SewnLayer> layers) => _layers.AddRange(layers);
 
     /// <summary>Sews rows through all that lies there.</summary>
-    public void Sew(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, IEnumerable<ImmutableArray<Point>> rows) =>
+    public void Sew(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, IEnumerable<ImmutableArray<Point>> rows) => Sew(kind, (name, name), pieces, rows);
+
+    private void Sew(SeamKind kind, (string Own, string Kind) name, ImmutableArray<PieceKey> pieces, IEnumerable<ImmutableArray<Point>> rows) =>
         Add(kind, name, pieces, [.. rows.Select(row => SewnRuns.Of(row, _layers).ToImmutableArray())]);
 
     /// <summary>Hems a piece by itself, then lays it at its place; its edges are not sewn on yet.</summary>
@@ -31,7 +33,7 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         var seams = FelledBands.SeamsOf(piece, cut);
         var flat = FelledBands.Sheet(piece, seams, join);
         _seams.AddRange(FelledBands.Rows(piece, seams, join));
-        foreach (var (rows, kind, name) in new[] { (RowKind.Hem, SeamKind.Hems, Say.Of($"{piece.Title.Name}, hems")), (RowKind.Sleeve, SeamKind.Mount, Say.Of($"{piece.Title.Name}, row beside the fold")) })
+        foreach (var (rows, kind, name) in new[] { (RowKind.Hem, SeamKind.Hems, Named(piece, name => Say.Of($"{name}, hems"))), (RowKind.Sleeve, SeamKind.Mount, Named(piece, name => Say.Of($"{name}, row beside the fold"))) })
         {
             var own = piece.Lines.Where(line => line.Use?.Kind == rows).ToList();
             if (own.Count > 0)
@@ -51,10 +53,13 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         Lay(piece, all);
         Sew(
             SeamKind.Edges,
-            Say.Of($"{piece.Title.Name}, edges {onWhat}"),
+            Named(piece, name => Say.Of($"{name}, edges {onWhat}")),
             KeysOf(piece, FelledBands.SeamsOf(piece, all)),
             piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => line.Mapped(point => point + StepOf(piece)).Points));
     }
+
+    /// <summary>What a seam of a piece is called, and what it and its like are.</summary>
+    private static (string Own, string Kind) Named(PatternPiece piece, Func<string, string> seam) => (seam(piece.Title.Name), seam(piece.Title.KindName));
 
     /// <summary>From a piece's plane to the plane that is sewn in, where nothing is shrunk.</summary>
     private Step StepOf(PatternPiece piece) => (piece.At ?? throw new ArgumentException($"{piece.Key} lies nowhere.", nameof(piece))).Move - (origin - new Point(0, 0));
@@ -63,11 +68,11 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         ? [piece.Key]
         : [.. Enumerable.Range(1, seams.Length + 1).Select(i => piece.Key with { Width = i })];
 
-    private void Add(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, ImmutableArray<ImmutableArray<SewnRun>> rows)
+    private void Add(SeamKind kind, (string Own, string Kind) name, ImmutableArray<PieceKey> pieces, ImmutableArray<ImmutableArray<SewnRun>> rows)
     {
         if (rows.Any(row => !row.IsEmpty))
         {
-            _seams.Add(new(kind, name, pieces, 1, rows));
+            _seams.Add(new(kind, name.Own, pieces, 1, rows) { KindName = name.Kind });
         }
     }
 }

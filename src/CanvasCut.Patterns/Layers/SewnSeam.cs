@@ -38,6 +38,9 @@ public enum SeamKind
 public sealed record SewnSeam(
     SeamKind Kind, string Name, ImmutableArray<PieceKey> Pieces, int Copies, ImmutableArray<ImmutableArray<SewnRun>> Rows)
 {
+    /// <summary>What it and its like on the other corners and edges are called together.</summary>
+    public string KindName { get; init; } = Name;
+
     /// <summary>A crossing that is shorter than this meets no stitch.</summary>
     public static readonly Length ShortestCrossing = Length.FromMillimeters(1);
 

@@ -15,6 +15,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
 
     private readonly TopCloth _top = patterns.Job.Top;
     private readonly MountedShape _mounted = patterns.Mounted;
+    private readonly PartKeys _keys = new(patterns.Job);
 
     public IEnumerable<Figure> Figures()
     {
@@ -23,6 +24,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             .. Tubes(),
             .. KeepOuts(),
             view.Line(LineRole.Cut, Plan.Of(_top)),
+            .. Edges(Plan.Of(_top), PartKey.TopEdge),
             view.Line(LineRole.Fold, Plan.UsableOf(_top)),
             .. Centreline(),
             .. Mounted(),
@@ -31,29 +33,29 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         return [.. drawn, .. Names.Of(Named(), new(view.Of(Outline.Of(Plan.Of(_top))), drawn.Where(figure => figure is not Tint)), TextMm), .. Sizes()];
     }
 
-    private IEnumerable<Figure> Tubes() => _top.Bows.SelectMany((bow, i) => new Figure[]
+    private IEnumerable<Figure> Tubes() => _top.Bows.SelectMany((bow, i) => Shown(PartKey.Bow(i + 1), new Figure[]
     {
         new Tint(view.Of(Outline.Of(Plan.BandOf(_top, bow))), 0.25),
         new Lettering(Say.Of($"bow {i + 1}"), view.Of(new Point(_top.Width.Millimeters / 2, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),
-    });
+    }));
 
     /// <summary>The tubes' edges again, over everything, to show where one runs under the panel.</summary>
-    private IEnumerable<Figure> TubeEdges() => _top.Bows.Select(bow => Plan.BandOf(_top, bow)).SelectMany(band => new Figure[]
+    private IEnumerable<Figure> TubeEdges() => _top.Bows.Select(bow => Plan.BandOf(_top, bow)).SelectMany((band, i) => Shown(PartKey.Bow(i + 1), new Figure[]
     {
         view.Line(LineRole.Note, new(band.Left, band.Bottom), new(band.Right, band.Bottom)),
         view.Line(LineRole.Note, new(band.Left, band.Top), new(band.Right, band.Top)),
-    });
+    }));
 
-    private IEnumerable<Figure> KeepOuts() => _top.KeepOuts.SelectMany(keepOut =>
+    private IEnumerable<Figure> KeepOuts() => _top.KeepOuts.SelectMany((keepOut, i) =>
     {
         var box = Plan.Of(keepOut);
-        return new Figure[]
+        return Shown(PartKey.KeepOut(i + 1), new Figure[]
         {
             new Tint(view.Of(Outline.Of(box)), 0.12),
             view.Line(LineRole.Mark, box),
             view.Line(LineRole.Note, box.LowerLeft, new(box.Right, box.Top)),
             view.Line(LineRole.Note, new(box.Left, box.Top), new(box.Right, box.Bottom)),
-        };
+        });
     });
 
     private IEnumerable<Figure> Centreline()
@@ -71,38 +73,36 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
 
     private IEnumerable<Figure> Mounted()
     {
-        yield return new Tint(view.Of(Outline.Of(_mounted.CellBox)), 0.18);
-        yield return view.Line(LineRole.Cut, _mounted.CarrierBox);
-        yield return view.Line(LineRole.Mark, RoundedBox.Of(_mounted.PanelBox, patterns.Job.Panel.Body.CornerRadius.Millimeters));
-        yield return view.Line(LineRole.Note, _mounted.CellBox);
-        foreach (var zipper in _mounted.Fastened.Zippers)
-        {
-            yield return view.Line(LineRole.Mark, zipper.Band);
-            yield return view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To);
-        }
-
-        foreach (var figure in _mounted.Fastened.Flaps.SelectMany(flap => FlapPicture.Of(flap, view)))
-        {
-            yield return figure;
-        }
-
-        foreach (var line in _mounted.Fastened.Pockets.Select(pocket => view.Line(LineRole.Grain, pocket.Outline))
-            .Concat(_mounted.Fastened.Strips.Select(strip => view.Line(LineRole.Fold, strip.Finished))))
-        {
-            yield return line;
-        }
-
-        if (_mounted.JunctionBox is { } box)
-        {
-            yield return new Tint(view.Of(Outline.Of(box)), 0.45);
-            yield return view.Line(LineRole.Mark, box);
-        }
-
-        if (_mounted.CableExit is { } exit)
-        {
-            yield return Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(exit), 1.2));
-        }
+        var (cells, fastened) = (_mounted.CellBox, _mounted.Fastened);
+        return
+        [
+            .. Shown(_keys.Cells, new Tint(view.Of(Outline.Of(cells)), 0.18)),
+            .. CarrierEdges(),
+            .. Shown(_keys.Panel, view.Line(LineRole.Mark, RoundedBox.Of(_mounted.PanelBox, patterns.Job.Panel.Body.CornerRadius.Millimeters))),
+            .. Shown(_keys.Cells, view.Line(LineRole.Note, cells)),
+            .. fastened.Zippers.SelectMany(zipper => Shown(_keys.Fastening(zipper.Side), view.Line(LineRole.Mark, zipper.Band), view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To))),
+            .. fastened.Flaps.SelectMany(flap => Shown(_keys.Fastening(flap.Side), FlapPicture.Of(flap, view))),
+            .. fastened.Pockets.SelectMany(pocket => Shown(_keys.Pocket(pocket.Corner), view.Line(LineRole.Grain, pocket.Outline))),
+            .. fastened.Strips.SelectMany(strip => Shown(_keys.Strip(strip.Side), view.Line(LineRole.Fold, strip.Finished))),
+            .. _mounted.JunctionBox is { } box ? Shown(_keys.JunctionBox, new Tint(view.Of(Outline.Of(box)), 0.45), view.Line(LineRole.Mark, box)) : [],
+            .. _mounted.CableExit is { } exit ? Shown(_keys.CableExit, Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(exit), 1.2))) : [],
+        ];
     }
+
+    /// <summary>The carrier as one, and its edges each by itself.</summary>
+    private IEnumerable<Figure> CarrierEdges() =>
+        [.. Shown(_keys.Carrier, view.Line(LineRole.Cut, _mounted.CarrierBox)), .. Edges(_mounted.CarrierBox, _keys.CarrierEdge)];
+
+    /// <summary>An edge at a time, so that each can be pointed out.</summary>
+    private IEnumerable<Figure> Edges(Box box, Func<Side, PartKey> key) =>
+    [
+        .. Shown(key(Side.Forward), view.Line(LineRole.Cut, new(box.Left, box.Top), new(box.Right, box.Top))),
+        .. Shown(key(Side.Aft), view.Line(LineRole.Cut, new(box.Left, box.Bottom), new(box.Right, box.Bottom))),
+        .. Shown(key(Side.Port), view.Line(LineRole.Cut, new(box.Left, box.Bottom), new(box.Left, box.Top))),
+        .. Shown(key(Side.Starboard), view.Line(LineRole.Cut, new(box.Right, box.Bottom), new(box.Right, box.Top))),
+    ];
+
+    private static IEnumerable<Figure> Shown(PartKey key, params IEnumerable<Figure> figures) => Drawing.Figures.Showing(key.Id, figures);
 
     /// <summary>What is named, and the point on paper that its name tells of.</summary>
     private IEnumerable<(string Name, Point At)> Named()

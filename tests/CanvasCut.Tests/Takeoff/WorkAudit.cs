@@ -35,7 +35,7 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
     /// <summary>Nothing is used that is not made and, where it must be left alone, ready.</summary>
     private IEnumerable<string> Flow()
     {
-        var ready = new Dictionary<string, Duration>(StringComparer.Ordinal);
+        var ready = new Dictionary<WorkPart, Duration>();
         foreach (var each in schedule.Steps)
         {
             foreach (var part in each.Step.Flow.Uses.Where(part => !ready.ContainsKey(part) || each.Start < ready[part] - Slack))
@@ -53,8 +53,8 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
     /// <summary>Nothing is done where the way is barred.</summary>
     private IEnumerable<string> Reach()
     {
-        var open = new HashSet<string>(WorkAccess.OpenAtFirst, StringComparer.Ordinal);
-        open.UnionWith(TopNames().Select(WorkAccess.Under));
+        var open = new HashSet<WorkReach>(WorkAccess.OpenAtFirst);
+        open.UnionWith(UnderParts());
         foreach (var each in schedule.Steps)
         {
             var access = each.Step.Flow.Access;
@@ -166,10 +166,9 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
 
     private ScheduledStep Sewn(string id) => Of($"sew-{id}-top");
 
-    private IEnumerable<string> TopNames() =>
+    private IEnumerable<WorkReach> UnderParts() =>
         schedule.Steps.Where(each => each.Step.Task.Stage == WorkStage.Top).SelectMany(each => each.Step.Flow.Access.Closes)
-            .Where(access => access.StartsWith("the top under the ", StringComparison.Ordinal) && access != WorkAccess.TopUnderNeedle)
-            .Select(access => access["the top under the ".Length..]);
+            .Where(access => access.IsUnderPart);
 
     private IEnumerable<(string Id, int Layer, Outline Outline)> TopShapes()
     {

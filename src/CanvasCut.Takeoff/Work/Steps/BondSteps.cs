@@ -30,11 +30,11 @@ internal static class BondSteps
     }
 
     /// <summary>What the carrier with its panel is called when nothing more is done to it by itself.</summary>
-    public static string Result(WorkSubject subject) => subject.ExitPatch is null ? WorkParts.ProvedCarrier : WorkParts.FinishedCarrier;
+    public static WorkPart Result(WorkSubject subject) => subject.ExitPatch is null ? WorkParts.ProvedCarrier : WorkParts.FinishedCarrier;
 
     private static WorkStep Lay(WorkSubject subject) =>
         Step(new("bond", WorkStage.Bond, WorkKind.Bond, Say.Of("Bond the panel to the carrier"), Say.Of("Wipe webbing and panel with alcohol and water, half and half, one way, and let them dry. Lay the tape, then the panel at its marks from one edge, and roll it down hard. Leave it 20 minutes before you move it.")))
-            .Using([.. subject.CarrierSides, .. subject.IsBondFirst ? Array.Empty<string>() : [WorkParts.StretchedTop]])
+            .Using([.. subject.CarrierSides, .. subject.IsBondFirst ? Array.Empty<WorkPart>() : [WorkParts.StretchedTop]])
             .Making(WorkParts.LaidPanel)
             .Closing(WorkAccess.CarrierUnderNeedle)
             .Taking(Duration.FromMinutes(60))

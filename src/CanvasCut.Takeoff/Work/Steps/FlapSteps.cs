@@ -54,7 +54,7 @@ internal static class FlapSteps
                 isLacing
                     ? Say.Of("Set the eyelets at their marks in the flap on the top.")
                     : Say.Of("Set the top's parts at their marks, through the cloth and the strip under it, from the middle outward. Close the carrier's on each before you set the next.")))
-            .Using(WorkParts.LooseTop, WorkParts.OnTop(subject.TopPartOf(flap).Name))
+            .Using(WorkParts.LooseTop, WorkParts.OnTop(subject.TopPartOf(flap)))
             .Making(WorkParts.SetOnTop(flap))
             .Taking(Setting(row))
             .With(Say.Of("punch or awl, setting tool, block"))
@@ -77,7 +77,7 @@ internal static class FlapSteps
                 }))
             .On(piece.Widths)
             .Using(piece.Flat)
-            .Making(WorkParts.Ready(piece.Id))
+            .Making(WorkParts.Ready(piece.Key))
             .Taking(WorkTimes.Sewing(piece.Rows))
             .With(Say.Of("machine, basting tape, bone folder"))
             .Until(flap.Kind == MountKind.Sleeve ? SleeveSteps.Folded(subject) : Say.Of($"It lies flat, the finished edges within {subject.AtMost(2)}; every centre is still to be seen."))
@@ -92,7 +92,7 @@ internal static class FlapSteps
                 Say.Of($"Sew to the carrier: {piece.Name}"),
                 Say.Of($"Lay the flap's raw edges {subject.Text(FlapPlace.Lap.Millimeters)} under the carrier's edge, end on end mark, and sew all rows through the hem.")))
             .On([.. subject.Carrier.Widths, .. piece.Widths])
-            .Using(WorkParts.HemmedCarrier, WorkParts.Ready(piece.Id))
+            .Using(WorkParts.HemmedCarrier, WorkParts.Ready(piece.Key))
             .Making(WorkParts.OnCarrier(flap))
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing(flap.Run * subject.Job.Workshop.Sewing.Rows))

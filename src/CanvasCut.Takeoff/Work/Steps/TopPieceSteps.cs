@@ -34,7 +34,7 @@ internal static class TopPieceSteps
         Step(new($"ready-{piece.Id}", WorkStage.TopPieces, kind, $"{what.Name}: {piece.Name}", what.Do))
             .On(piece.Widths)
             .Using(piece.Flat)
-            .Making(WorkParts.Ready(piece.Id))
+            .Making(WorkParts.Ready(piece.Key))
             .Taking(kind == WorkKind.Machine ? WorkTimes.Sewing(piece.Rows) : Duration.FromMinutes(15))
             .With(kind == WorkKind.Machine ? Say.Of("machine, basting tape") : Say.Of("basting tape, bone folder"))
             .Until(Say.Of($"It lies flat on its template, the finished edges within {subject.AtMost(2)}."))
