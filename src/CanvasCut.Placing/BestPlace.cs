@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
@@ -13,10 +14,11 @@ internal static class BestPlace
     /// <summary>The best place for the carrier's middle.</summary>
     /// <param name="job">The job.</param>
     /// <param name="shape">What is mounted, its carrier's middle at the origin.</param>
-    public static TopPlace Of(CarrierJob job, MountedShape shape)
+    public static TopPlace Of(CarrierJob job, MountedShape shape) => Of(Plan.Of(job.Top), Clearances.RulesOf(job, shape));
+
+    /// <summary>The best place within a box by rules made with the carrier's middle at the origin.</summary>
+    public static TopPlace Of(Box whole, ImmutableArray<DistanceRule> rules)
     {
-        var whole = Plan.Of(job.Top);
-        var rules = Clearances.RulesOf(job, shape);
         var rows = GridFrom(whole.Bottom, whole.Top)
             .Select(y => (At: y, Spare: Smallest(rules.Where(rule => !rule.From.DependsOnX), new(0, y))))
             .ToList();

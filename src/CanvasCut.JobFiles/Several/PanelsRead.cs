@@ -19,9 +19,12 @@ internal sealed record PanelRead(JobValues Values, ImmutableArray<DefaultUsed> D
     /// <summary>The job of its carrier.</summary>
     public CarrierJob Build()
     {
-        var job = JobBuilder.Build(Values, Supplies, [.. Defaults.Where(used => MountFields.Concerns(used.Field, Values))]);
+        var job = JobBuilder.Build(Values, Supplies, [.. Defaults.Where(Concerns)]);
         return job with { Mounting = new(Name) };
     }
+
+    /// <summary>What lies between carriers is no matter where there is one.</summary>
+    private bool Concerns(DefaultUsed used) => MountFields.Concerns(used.Field, Values) && (View is not null || used.Field != "limits.between_carriers");
 
     /// <summary>The panel alone, which lies on another's carrier.</summary>
     public RowPanel BuildInRow()
