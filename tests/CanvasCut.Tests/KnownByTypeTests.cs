@@ -84,7 +84,9 @@ public sealed class KnownByTypeTests
     {
         InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax called } => called.ToString() is "Say.Of" or "Say.Within" or "Words.Of" || called.Name.Identifier.ValueText == "ToString" && withNames,
         MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Id" } id => IsKey(id.Expression),
-        MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Text" } written => written.Expression.ToString() is "line" or "row" or "tick",
+        MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Text" } written => withNames && written.Expression.ToString() is "line" or "row" or "tick",
+        // What the user calls the cloth may say of what it is.
+        MemberAccessExpressionSyntax { Expression: MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Cloth" } } => false,
         MemberAccessExpressionSyntax member => withNames && PrintedMembers.Contains(member.Name.Identifier.ValueText),
         ConditionalAccessExpressionSyntax chained => IsPrinted(chained.WhenNotNull, withNames),
         ParenthesizedExpressionSyntax inner => IsPrinted(inner.Expression, withNames),
