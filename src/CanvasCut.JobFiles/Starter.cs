@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using CanvasCut.Language;
 
@@ -15,7 +16,7 @@ public static partial class Starter
     public static string Text => string.Join('\n', Parts.Select(part => part.IsNote ? Commented(Say.Of(part.Text)) : part.Text));
 
     /// <summary>The notes in English, those that follow each other without a break as one.</summary>
-    public static IEnumerable<string> Notes => Parts.Where(part => part.IsNote).Select(part => part.Text);
+    public static ImmutableArray<string> Notes => [.. Parts.Where(part => part.IsNote).Select(part => part.Text)];
 
     private static string Commented(string note) => string.Join('\n', note.Split('\n').Select(line => Mark + line));
 
@@ -43,7 +44,7 @@ public static partial class Starter
         }
     }
 
-    /// <summary>A line of words; a field that is commented out, or shown in an example, has "=" after its name.</summary>
-    [GeneratedRegex(@"^# (?! |[a-z_.]+ = )")]
+    /// <summary>A line of words; a field that is commented out, or shown in an example, has "=" after its name, a table brackets.</summary>
+    [GeneratedRegex(@"^# (?! |\[|[a-z_.]+ = )")]
     private static partial Regex Note();
 }

@@ -76,7 +76,7 @@ public sealed class KnownByTypeTests
             IsPrinted(compared.Left, withNames) || IsPrinted(compared.Right, withNames),
         IsPatternExpressionSyntax { Pattern: ConstantPatternSyntax { Expression: LiteralExpressionSyntax { Token.Value: string } } } matched => IsPrinted(matched.Expression, withNames),
         InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax called } call when TakingApart.Contains(called.Name.Identifier.ValueText) =>
-            IsPrinted(called.Expression, withNames) || call.ArgumentList.Arguments.Any(argument => IsPrinted(argument.Expression, withNames)),
+            IsPrinted(called.Expression, withNames) || (called.Name.Identifier.ValueText != "Replace" && call.ArgumentList.Arguments.Any(argument => IsPrinted(argument.Expression, withNames))),
         _ => false,
     }).Select(node => node.ToString());
 
