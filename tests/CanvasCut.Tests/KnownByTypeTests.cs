@@ -76,7 +76,7 @@ public sealed class KnownByTypeTests
             IsPrinted(compared.Left, withNames) || IsPrinted(compared.Right, withNames),
         IsPatternExpressionSyntax { Pattern: ConstantPatternSyntax { Expression: LiteralExpressionSyntax { Token.Value: string } } } matched => IsPrinted(matched.Expression, withNames),
         InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax called } call when TakingApart.Contains(called.Name.Identifier.ValueText) =>
-            IsPrinted(called.Expression, withNames) || call.ArgumentList.Arguments.Any(argument => IsPrinted(argument.Expression, withNames)),
+            IsPrinted(called.Expression, withNames) || (called.Name.Identifier.ValueText != "Replace" && call.ArgumentList.Arguments.Any(argument => IsPrinted(argument.Expression, withNames))),
         _ => false,
     }).Select(node => node.ToString());
 
@@ -84,7 +84,9 @@ public sealed class KnownByTypeTests
     {
         InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax called } => called.ToString() is "Say.Of" or "Say.Within" or "Words.Of" || called.Name.Identifier.ValueText == "ToString" && withNames,
         MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Id" } id => IsKey(id.Expression),
-        MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Text" } written => written.Expression.ToString() is "line" or "row" or "tick",
+        MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Text" } written => withNames && written.Expression.ToString() is "line" or "row" or "tick",
+        // What the user calls the cloth may say of what it is.
+        MemberAccessExpressionSyntax { Expression: MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Cloth" } } => false,
         MemberAccessExpressionSyntax member => withNames && PrintedMembers.Contains(member.Name.Identifier.ValueText),
         ConditionalAccessExpressionSyntax chained => IsPrinted(chained.WhenNotNull, withNames),
         ParenthesizedExpressionSyntax inner => IsPrinted(inner.Expression, withNames),

@@ -20,10 +20,10 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
     public void Lay(IEnumerable<SewnLayer> layers) => _layers.AddRange(layers);
 
     /// <summary>Sews rows through all that lies there.</summary>
-    public void Sew(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, IEnumerable<ImmutableArray<Point>> rows) => Sew(kind, (name, name), pieces, rows);
+    public void Sew(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, IEnumerable<ImmutableArray<Point>> rows, Side? edge = null) =>
+        Add(kind, (name, name), pieces, RunsOf(rows), edge);
 
-    private void Sew(SeamKind kind, (string Own, string Kind) name, ImmutableArray<PieceKey> pieces, IEnumerable<ImmutableArray<Point>> rows) =>
-        Add(kind, name, pieces, [.. rows.Select(row => SewnRuns.Of(row, _layers).ToImmutableArray())]);
+    private ImmutableArray<ImmutableArray<SewnRun>> RunsOf(IEnumerable<ImmutableArray<Point>> rows) => [.. rows.Select(row => SewnRuns.Of(row, _layers).ToImmutableArray())];
 
     /// <summary>Hems a piece by itself, then lays it at its place; its edges are not sewn on yet.</summary>
     /// <param name="piece">The piece as a whole.</param>
@@ -51,11 +51,11 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
     {
         ImmutableArray<PatternPiece> all = [.. cut];
         Lay(piece, all);
-        Sew(
+        Add(
             SeamKind.Edges,
             Named(piece, name => Say.Of($"{name}, edges {onWhat}")),
             KeysOf(piece, FelledBands.SeamsOf(piece, all)),
-            piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => line.Mapped(point => point + StepOf(piece)).Points));
+            RunsOf(piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => line.Mapped(point => point + StepOf(piece)).Points)));
     }
 
     /// <summary>What a seam of a piece is called, and what it and its like are.</summary>
@@ -68,11 +68,11 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         ? [piece.Key]
         : [.. Enumerable.Range(1, seams.Length + 1).Select(i => piece.Key with { Width = i })];
 
-    private void Add(SeamKind kind, (string Own, string Kind) name, ImmutableArray<PieceKey> pieces, ImmutableArray<ImmutableArray<SewnRun>> rows)
+    private void Add(SeamKind kind, (string Own, string Kind) name, ImmutableArray<PieceKey> pieces, ImmutableArray<ImmutableArray<SewnRun>> rows, Side? edge = null)
     {
         if (rows.Any(row => !row.IsEmpty))
         {
-            _seams.Add(new(kind, name.Own, pieces, 1, rows) { KindName = name.Kind });
+            _seams.Add(new(kind, name.Own, pieces, 1, rows) { KindName = name.Kind, Edge = edge });
         }
     }
 }

@@ -38,6 +38,9 @@ public enum SeamKind
 public sealed record SewnSeam(
     SeamKind Kind, string Name, ImmutableArray<PieceKey> Pieces, int Copies, ImmutableArray<ImmutableArray<SewnRun>> Rows)
 {
+    /// <summary>The carrier's edge that is held there; null for other seams.</summary>
+    public Side? Edge { get; init; }
+
     /// <summary>What it and its like on the other corners and edges are called together.</summary>
     public string KindName { get; init; } = Name;
 

@@ -17,7 +17,10 @@ internal static class PocketPiece
                 Say.Of($"Corner pocket, {place.Corner}"),
                 1,
                 place.Corner.Hand == Side.Port ? Hand.Port : Hand.Starboard,
-                PieceTitle.OuterFaceUp) { KindName = Say.Of("Corner pocket") },
+                PieceTitle.OuterFaceUp)
+            {
+                KindName = Say.Of("Corner pocket"),
+            },
             new(finished, CutOf(finished, spec)),
             job.Workshop.Cloth.Lay.Warp,
             [.. Lines(finished, spec, job.Workshop.Sewing.Rows)],

@@ -23,7 +23,10 @@ internal static class StripPiece
                 Say.Of($"Weather strip, {Words.Of(place.Side)}"),
                 1,
                 Hand.Neither,
-                PieceTitle.OuterFaceUp) { KindName = Say.Of("Weather strip") },
+                PieceTitle.OuterFaceUp)
+            {
+                KindName = Say.Of("Weather strip"),
+            },
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [
