@@ -40,6 +40,7 @@ public static class WorkJson
             kind = Word(task.Kind),
             name = task.Name,
             @do = task.Do,
+            parts = each.Step.Parts.Select(part => new { name = part.Name, note = part.Note }),
             pieces = flow.Pieces.Select(key => key.Id),
             uses = flow.Uses.Select(part => part.ToString()),
             makes = flow.Makes.Select(part => part.ToString()),
