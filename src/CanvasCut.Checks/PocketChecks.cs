@@ -23,7 +23,7 @@ internal static class PocketChecks
         .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket)),
         .. Room(job, mounted),
         .. mounted.Fastened.Strips.Select(strip => Shade(job, mounted, strip)),
-        BoxCover(mounted).On(new PartKeys(job).JunctionBox),
+        mounted.JunctionBox is null ? BoxCover(mounted) : BoxCover(mounted).On(new PartKeys(job).JunctionBox),
     ];
 
     private static IEnumerable<CheckResult> OnPocket(CarrierJob job, MountedShape mounted, PocketPlace pocket)

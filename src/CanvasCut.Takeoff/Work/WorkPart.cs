@@ -28,7 +28,11 @@ public sealed class WorkPart : IEquatable<WorkPart>
 /// <summary>A piece, or what lies along an edge without being one.</summary>
 /// <param name="Piece">The piece; null for a zipper or a tape.</param>
 /// <param name="Edge">The edge it lies along; null for a piece.</param>
-internal sealed record WorkThing(PieceKey? Piece, Side? Edge = null);
+internal sealed record WorkThing(PieceKey? Piece, Side? Edge = null)
+{
+    /// <summary>For a message to the one who writes steps.</summary>
+    public override string ToString() => Piece?.Id ?? $"{Edge} edge";
+}
 
 /// <summary>What has been done to it.</summary>
 internal enum WorkState

@@ -87,7 +87,7 @@ public sealed class WorkOrderTests
     [InlineData("flat-work", "cure", "cannot reach the carrier under the needle")]
     [InlineData("sew-pockets-top", "try-on", "sews on the top while it is on its frame")]
     [InlineData("sew-pockets-top", "measure", "comes before the top is marked")]
-    [InlineData("sew-zippers-top", "sew-weather-strips-top", "forward zipper lies under weather strip, forward")]
+    [InlineData("sew-zippers-top", "sew-weather-strips-top", "Forward edge lies under weather-strip-forward")]
     [InlineData("sew-chafe-patches-top", "put-top-back", "uses")]
     [InlineData("cap-zippers", "sew-zippers-carrier", "cannot reach the ends of the zipper tapes")]
     [InlineData("hem-carrier", "bond", "uses \"carrier, edges finished\", which is not made")]
