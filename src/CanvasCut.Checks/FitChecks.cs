@@ -23,10 +23,15 @@ internal static class FitChecks
         }
     }
 
+    /// <summary>The room between the carriers of a top, each pair once.</summary>
+    public static IEnumerable<CheckResult> Between(PlacedTop placed) =>
+        placed.Between.Select(clearance => Judged(clearance, Verdict.Fail, AdviceOn(clearance)));
+
     private static string CodeOf(ClearanceKind kind) => kind switch
     {
         ClearanceKind.Margin => CheckCodes.Margin,
         ClearanceKind.KeepOut => CheckCodes.KeepOut,
+        ClearanceKind.Between => CheckCodes.Between,
         ClearanceKind.TubeEdge => CheckCodes.TubeEdge,
         ClearanceKind.TubeZipper => CheckCodes.TubeZipper,
         ClearanceKind.TubeMount => CheckCodes.TubeMount,
@@ -40,6 +45,7 @@ internal static class FitChecks
     {
         ClearanceKind.Margin => "top.edge_margin",
         ClearanceKind.KeepOut => Say.Of("the keep-out's clearance"),
+        ClearanceKind.Between => Say.Of("limits.between_carriers (common practice, no source)"),
         ClearanceKind.TubeCells => Say.Of("limits.cell_margin (rule of thumb, editable)"),
         _ => Say.Of("limits.tube_clearance (rule of thumb, editable)"),
     };
@@ -48,6 +54,7 @@ internal static class FitChecks
     {
         ClearanceKind.Margin => Say.Of("The mounted outline comes too near this edge: move the carrier, narrow the border, or choose a smaller panel."),
         ClearanceKind.KeepOut => Say.Of($"Everything mounted must stay away from {clearance.Subject}: move or turn the panel."),
+        ClearanceKind.Between => Say.Of("Hands, zipper pulls and cables need room between two carriers: move one, choose smaller panels, or let small ones share a carrier (panel.on)."),
         ClearanceKind.TubeCells => Say.Of("A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points)."),
         ClearanceKind.TubeZipper => Say.Of("A zipper on a tube chafes and cannot be sewn flat: move the carrier along the boat."),
         ClearanceKind.TubeMount => Say.Of("What holds this edge would lie on a tube, chafe, and could not be set or pressed closed: move the carrier along the boat."),

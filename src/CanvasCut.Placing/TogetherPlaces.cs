@@ -125,8 +125,14 @@ internal static class TogetherPlaces
                 return [(at.X, at.X), (at.Y, at.Y)];
             }
 
-            return [(_whole.Left, _whole.Right), (_whole.Bottom, _whole.Top)];
+            return [Across(job), (_whole.Bottom, _whole.Top)];
         }
+
+        /// <summary>What has a twin lies to port, and the twin to starboard, unless its own name says the other side.</summary>
+        private (double Low, double High) Across(CarrierJob job) =>
+            !_top.Twins.Any(twin => twin.Of == job.Mounting) ? (_whole.Left, _whole.Right)
+            : job.Mounting == new MountingName(Words.Id(Side.Starboard)) ? (0, _whole.Right)
+            : (_whole.Left, 0);
 
         private IEnumerable<(Member One, Member Other)> Pairs() =>
             from one in _members.Index()

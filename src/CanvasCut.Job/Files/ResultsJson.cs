@@ -69,7 +69,7 @@ public static class ResultsJson
     private static Dictionary<string, object?> WithoutAbsentMounts(Dictionary<string, object?> root) =>
         new(root.Where(entry => entry.Key != "mounts" || entry.Value is not null));
 
-    private static object Check(CheckResult check) => new
+    internal static object Check(CheckResult check) => new
     {
         code = check.Code,
         subject = check.Subject,

@@ -39,6 +39,7 @@ public sealed class TogetherPlacesTests
         Assert.Equal(
             one.Parts.Select(part => part.Mirrored().Bounds).Order(Comparer<Box>.Create(ByPlace)),
             other.Parts.Select(part => part.Bounds).Order(Comparer<Box>.Create(ByPlace)));
+        Assert.True(one.CarrierBox.Center.X < 0);
         Assert.True(Assert.Single(placed.Between).Distance > placed.Between[0].Needed);
     }
 
