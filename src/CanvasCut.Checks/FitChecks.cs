@@ -54,7 +54,7 @@ internal static class FitChecks
     {
         ClearanceKind.Margin => Say.Of("The mounted outline comes too near this edge: move the carrier, narrow the border, or choose a smaller panel."),
         ClearanceKind.KeepOut => Say.Of($"Everything mounted must stay away from {clearance.Subject}: move or turn the panel."),
-        ClearanceKind.Between => Say.Of("Hands, zipper pulls and cables need room between two carriers: move one, choose smaller panels, or let small ones share a carrier (panel.on)."),
+        ClearanceKind.Between => Say.Of("Hands, zipper pulls and cables need room between two carriers: move one, or choose smaller panels."),
         ClearanceKind.TubeCells => Say.Of("A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points)."),
         ClearanceKind.TubeZipper => Say.Of("A zipper on a tube chafes and cannot be sewn flat: move the carrier along the boat."),
         ClearanceKind.TubeMount => Say.Of("What holds this edge would lie on a tube, chafe, and could not be set or pressed closed: move the carrier along the boat."),

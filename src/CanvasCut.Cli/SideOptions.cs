@@ -7,8 +7,11 @@ namespace CanvasCut.Cli;
 internal sealed class SideOptions
 {
     private readonly Option<string?> _materials = new("--materials") { Description = Say.Of("Grades of your own, in place of the job's materials file.") };
-    private readonly Option<string?> _panel = new("--panel") { Description = Say.Of("Of several panels only this one, by its name in the job file.") };
+    private readonly Option<string?> _panel = Panel();
     private readonly Option<string?> _prices = new("--prices") { Description = Say.Of("Prices, in place of the job's price file.") };
+
+    /// <summary>The option <c>--panel NAME</c> alone.</summary>
+    public static Option<string?> Panel() => new("--panel") { Description = Say.Of("Of several panels only this one, by its name in the job file.") };
 
     /// <summary>Puts the options on a command.</summary>
     public void AddTo(Command command)
