@@ -22,6 +22,12 @@ public sealed record PatternSet(
     /// <summary>The top's surface, or what is missing to know it.</summary>
     public SurfaceFinding Surface { get; } = TopSurface.Of(Job.Top);
 
+    /// <summary>The same with the cloth as slack as it may be, on which the panel and all that holds it lie together.</summary>
+    public SurfaceFinding Slack { get; } = TopSurface.Hanging(Job.Top, Job.Limits.Shape.ClothSag);
+
+    /// <summary>How the panel is bonded to the carrier.</summary>
+    public BondPlan Bond { get; } = BondPlan.Of(Job, Mounted);
+
     /// <summary>What is sewn to the top already and is not cut again; empty unless a new panel goes on an old top.</summary>
     public ImmutableArray<PatternPiece> Kept { get; private init; } = [];
 

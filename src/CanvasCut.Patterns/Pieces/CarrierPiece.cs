@@ -21,7 +21,7 @@ internal static class CarrierPiece
             new(Say.Of("Carrier"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
-            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. Middles(finished)],
+            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. BondLines.Of(BondPlan.Of(job, centred)), .. Middles(finished)],
             [AllowanceText.Of(allowances, job.Units), .. ShrinkNote(job), .. BindingNote(job)]).FoldedAlong(hemmed.FoldOrder).LyingAt(OnTop(finished, mounted.CarrierBox));
     }
 
@@ -30,13 +30,8 @@ internal static class CarrierPiece
         PlaneMap.To(nominal.Center) with { AlongX = nominal.WidthMm / sewn.WidthMm, AlongY = nominal.HeightMm / sewn.HeightMm };
 
     /// <summary>The finished size before shrinking: divided by what will be left.</summary>
-    private static Box GrownForShrink(Box finished, ClothSpec cloth)
-    {
-        var (alongBoat, across) = cloth.Lay.Warp == WarpDirection.ForeAft
-            ? (cloth.Shrink.Warp, cloth.Shrink.Fill)
-            : (cloth.Shrink.Fill, cloth.Shrink.Warp);
-        return Box.Around(finished.Center, finished.WidthMm / (1 - across), finished.HeightMm / (1 - alongBoat));
-    }
+    private static Box GrownForShrink(Box finished, ClothSpec cloth) =>
+        Box.Around(finished.Center, finished.WidthMm / (1 - cloth.ShrinkAthwart), finished.HeightMm / (1 - cloth.ShrinkForeAft));
 
     private static Sides<EdgeTurn> TurnsOf(CarrierSpec carrier)
     {
@@ -101,10 +96,10 @@ internal static class CarrierPiece
             yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(box), LineShows.JunctionBox);
         }
 
-        if (centred.CableExit is { } exit)
+        if (CableHole.Of(job, centred) is { } hole)
         {
-            var radius = job.Panel.Fittings.CableExit!.Diameter.Millimeters / 2;
-            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(exit, radius), LineShows.CableExit);
+            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(hole.Middle, hole.Radius.Millimeters), LineShows.CableExit);
+            yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(hole.Patch), LineShows.ExitPatch);
         }
     }
 

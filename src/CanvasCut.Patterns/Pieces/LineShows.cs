@@ -61,6 +61,21 @@ public enum LineShows
 
     /// <summary>Where two widths are joined.</summary>
     FelledSeam,
+
+    /// <summary>The patch that stiffens the cable's hole.</summary>
+    ExitPatch,
+
+    /// <summary>The tape that bonds the panel.</summary>
+    FoamTape,
+
+    /// <summary>Webbing on which nothing else lies.</summary>
+    Webbing,
+
+    /// <summary>Webbing under the tape.</summary>
+    TapedWebbing,
+
+    /// <summary>The patch of coated cloth that the panel is bonded to.</summary>
+    CoatedPatch,
 }
 
 /// <summary>Puts into words what a line shows.</summary>
@@ -85,6 +100,11 @@ internal static class LineText
         LineShows.Middle => Say.Of("middle"),
         LineShows.Opening => Say.Of("cut out"),
         LineShows.Centres => Say.Of($"{line.Count} centres"),
+        LineShows.ExitPatch => Say.Of("cable exit patch"),
+        LineShows.FoamTape => Say.Of("foam tape"),
+        LineShows.Webbing => Say.Of("webbing"),
+        LineShows.TapedWebbing => Say.Of("webbing, foam tape on it"),
+        LineShows.CoatedPatch => Say.Of("coated patch"),
         LineShows.FelledSeam => Say.Of("felled seam: sew here first"),
         _ => string.Empty,
     };

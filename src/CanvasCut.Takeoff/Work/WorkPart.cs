@@ -42,6 +42,7 @@ internal enum WorkState
     TriedTemplates,
     FlatCarrier,
     HemmedCarrier,
+    BushedCarrier,
     CappedZippers,
     LaidPanel,
     CuredPanel,

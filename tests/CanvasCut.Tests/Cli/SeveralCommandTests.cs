@@ -1,5 +1,7 @@
 using System.Text.Json;
 using CanvasCut.Cli;
+using CanvasCut.Geometry;
+using CanvasCut.Job;
 
 namespace CanvasCut.Tests.Cli;
 
@@ -61,7 +63,7 @@ public sealed class SeveralCommandTests
     public void Make_writes_a_folder_for_each_carrier_and_one_cut_plan()
     {
         using var folder = new TemporaryFolder();
-        var @out = Path.Combine(folder.Path, "out");
+        var @out = folder.PathOf("out");
         var (code, output, _) = Run("make", "--out", @out);
 
         Assert.Equal(0, code);
@@ -81,22 +83,25 @@ public sealed class SeveralCommandTests
     [Fact]
     public void The_pieces_of_a_twin_are_mirrored()
     {
-        var run = CanvasCut.Job.TopRun.Of(Text, "job.toml", CanvasCut.Job.RunSettings.Usual).Value!;
+        var run = TopRun.Of(Text, "job.toml", RunSettings.Usual).Value!;
         var (port, starboard) = (run.Mountings[0].Pieces, run.Mountings[1].Pieces);
 
         Assert.Equal(port.Pieces.Length, starboard.Pieces.Length);
         Assert.All(port.Pieces, piece => Assert.Contains(starboard.Pieces, twin =>
-            twin.Key.Kind == piece.Key.Kind && Patterns.Witness.IsSame(piece.Shape.Cut.Mirrored(), twin.Shape.Cut)));
+            twin.Key.Kind == piece.Key.Kind && IsSame(piece.Shape.Cut.Mirrored(), twin.Shape.Cut)));
         Assert.All(port.Pieces.Concat(starboard.Pieces).GroupBy(piece => piece.Key.Id), alike => Assert.Single(alike));
     }
+
+    private static bool IsSame(Outline one, Outline other) =>
+        Witness.OutsideMm2(one, other) < 0.01 && Witness.OutsideMm2(other, one) < 0.01;
 
     private static (int Code, string Output, string Errors) Run(params string[] arguments)
     {
         using var folder = new TemporaryFolder();
-        var job = Path.Combine(folder.Path, "job.toml");
+        var job = folder.PathOf("job.toml");
         File.WriteAllText(job, Text);
         using var output = new StringWriter();
         using var errors = new StringWriter();
-        return (CanvasCutCommand.Run([arguments[0], job, .. arguments[1..]], new(output, errors)), output.ToString(), errors.ToString());
+        return (CanvasCutCommand.Run([arguments[0], job, .. arguments[1..]], new(output, errors, IsTerminal: false)), output.ToString(), errors.ToString());
     }
 }
