@@ -47,6 +47,21 @@ public enum LineShows
     /// <summary>The hole for the cable.</summary>
     CableExit,
 
+    /// <summary>The patch round that hole.</summary>
+    ExitPatch,
+
+    /// <summary>Foam tape under the panel.</summary>
+    FoamTape,
+
+    /// <summary>Webbing under the panel.</summary>
+    Webbing,
+
+    /// <summary>Webbing with foam tape on it.</summary>
+    TapeOnWebbing,
+
+    /// <summary>A coated patch under the panel.</summary>
+    CoatedPatch,
+
     /// <summary>The boat's centreline.</summary>
     Centreline,
 
@@ -81,6 +96,11 @@ internal static class LineText
         LineShows.Cells => Say.Of("cells: no stitch inside"),
         LineShows.JunctionBox => Say.Of("junction box"),
         LineShows.CableExit => Say.Of("cable exit"),
+        LineShows.ExitPatch => Say.Of("cable exit patch"),
+        LineShows.FoamTape => Say.Of("foam tape"),
+        LineShows.Webbing => Say.Of("webbing"),
+        LineShows.TapeOnWebbing => Say.Of("webbing, foam tape on it"),
+        LineShows.CoatedPatch => Say.Of("coated patch"),
         LineShows.Centreline => Say.Of("centreline"),
         LineShows.Middle => Say.Of("middle"),
         LineShows.Opening => Say.Of("cut out"),

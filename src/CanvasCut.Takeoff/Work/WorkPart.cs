@@ -66,4 +66,5 @@ internal enum WorkState
     SetOnTop,
     RodOf,
     OnTop,
+    BushedCarrier,
 }

@@ -22,6 +22,9 @@ public static class WorkParts
     /// <summary>The carrier with its edges finished.</summary>
     public static WorkPart HemmedCarrier => new(WorkState.HemmedCarrier, null, () => Say.Of("carrier, edges finished"));
 
+    /// <summary>The carrier with the cable's hole cut and bushed.</summary>
+    public static WorkPart BushedCarrier => new(WorkState.BushedCarrier, null, () => Say.Of("carrier, cable's hole bushed"));
+
     /// <summary>The zippers with caps on their ends.</summary>
     public static WorkPart CappedZippers => new(WorkState.CappedZippers, null, () => Say.Of("zippers, ends capped"));
 
