@@ -17,13 +17,12 @@ internal static class PocketChecks
     /// <summary>Pockets, strips and the junction box.</summary>
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted) =>
     [
-        .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket)
-            .Append(PocketRoomCheck.Of(job, mounted, pocket).On(new PartKeys(job).Pocket(pocket.Corner)))),
+        .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket).Append(PocketRoomCheck.Of(job, mounted, pocket).On(new PartKeys(job).Pocket(pocket.Corner)))),
         PocketFittingCheck.Of(job, mounted),
         .. Room(job, mounted),
         .. mounted.Fastened.Strips.Select(strip => Shade(job, mounted, strip)),
         mounted.JunctionBox is null ? BoxCover(mounted) : BoxCover(mounted).On(new PartKeys(job).JunctionBox),
-        .. BoxBack(job, mounted).Select(result => result.On(new PartKeys(job).JunctionBox)),
+        .. BoxBack(job, mounted).Select(check => check.On(new PartKeys(job).JunctionBox)),
     ];
 
     private static IEnumerable<CheckResult> OnPocket(CarrierJob job, MountedShape mounted, PocketPlace pocket)

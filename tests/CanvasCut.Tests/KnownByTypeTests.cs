@@ -21,7 +21,7 @@ public sealed class KnownByTypeTests
     private static readonly (string Word, string File)[] IdWords =
     [
         ("mount-flap", "PieceKey.cs"), ("mount-strip", "PieceKey.cs"), ("chafe-patch", "PieceKey.cs"), ("zipper-end-cap", "PieceKey.cs"),
-        ("cable-exit-patch", "PieceKey.cs"), ("weather-strip", "PieceKey.cs"), ("width", "PieceKey.cs"), ("top-edge", "PartKey.cs"), ("carrier-edge", "PartKey.cs"),
+        ("cable-exit-patch", "PieceKey.cs"), ("weather-strip", "PieceKey.cs"), ("-width", "PieceKey.cs"), ("top-edge", "PartKey.cs"), ("carrier-edge", "PartKey.cs"),
     ];
 
     /// <summary>Names that the user or a shop gave, names of files and names in the files of others are not ours to know by type.</summary>
@@ -43,7 +43,7 @@ public sealed class KnownByTypeTests
         from file in Sources(project)
         from text in CSharpSyntaxTree.ParseText(File.ReadAllText(file)).GetRoot().DescendantTokens().Where(IsText)
         from known in IdWords
-        where Path.GetFileName(file) != known.File && (text.ValueText == known.Word || text.ValueText.StartsWith($"{known.Word}-", StringComparison.Ordinal))
+        where Path.GetFileName(file) != known.File && (text.ValueText == known.Word || text.ValueText.Contains($"{known.Word}-", StringComparison.Ordinal))
         select $"{Path.GetFileName(file)}: {text.ValueText}");
 
     /// <summary>The rule finds what it forbids, and leaves alone what is allowed.</summary>

@@ -47,6 +47,21 @@ public enum LineShows
     /// <summary>The hole for the cable.</summary>
     CableExit,
 
+    /// <summary>The patch round that hole.</summary>
+    ExitPatch,
+
+    /// <summary>Foam tape under the panel.</summary>
+    FoamTape,
+
+    /// <summary>Webbing under the panel.</summary>
+    Webbing,
+
+    /// <summary>Webbing with foam tape on it.</summary>
+    TapeOnWebbing,
+
+    /// <summary>A coated patch under the panel.</summary>
+    CoatedPatch,
+
     /// <summary>The boat's centreline.</summary>
     Centreline,
 
@@ -61,21 +76,6 @@ public enum LineShows
 
     /// <summary>Where two widths are joined.</summary>
     FelledSeam,
-
-    /// <summary>The patch that stiffens the cable's hole.</summary>
-    ExitPatch,
-
-    /// <summary>The tape that bonds the panel.</summary>
-    FoamTape,
-
-    /// <summary>Webbing on which nothing else lies.</summary>
-    Webbing,
-
-    /// <summary>Webbing under the tape.</summary>
-    TapedWebbing,
-
-    /// <summary>The patch of coated cloth that the panel is bonded to.</summary>
-    CoatedPatch,
 }
 
 /// <summary>Puts into words what a line shows.</summary>
@@ -96,15 +96,15 @@ internal static class LineText
         LineShows.Cells => Say.Of("cells: no stitch inside"),
         LineShows.JunctionBox => Say.Of("junction box"),
         LineShows.CableExit => Say.Of("cable exit"),
+        LineShows.ExitPatch => Say.Of("cable exit patch"),
+        LineShows.FoamTape => Say.Of("foam tape"),
+        LineShows.Webbing => Say.Of("webbing"),
+        LineShows.TapeOnWebbing => Say.Of("webbing, foam tape on it"),
+        LineShows.CoatedPatch => Say.Of("coated patch"),
         LineShows.Centreline => Say.Of("centreline"),
         LineShows.Middle => Say.Of("middle"),
         LineShows.Opening => Say.Of("cut out"),
         LineShows.Centres => Say.Of($"{line.Count} centres"),
-        LineShows.ExitPatch => Say.Of("cable exit patch"),
-        LineShows.FoamTape => Say.Of("foam tape"),
-        LineShows.Webbing => Say.Of("webbing"),
-        LineShows.TapedWebbing => Say.Of("webbing, foam tape on it"),
-        LineShows.CoatedPatch => Say.Of("coated patch"),
         LineShows.FelledSeam => Say.Of("felled seam: sew here first"),
         _ => string.Empty,
     };

@@ -4,7 +4,6 @@ using CanvasCut.Drawing;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
-using static CanvasCut.Sheets.ShownParts;
 
 namespace CanvasCut.Sheets;
 
@@ -30,7 +29,7 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
         .. Tubes(),
         .. KeepOuts(),
         view.Line(LineRole.Cut, Plan.Of(top)),
-        .. Edges(view, Plan.Of(top), PartKey.TopEdge),
+        .. Edges(Plan.Of(top), PartKey.TopEdge),
         view.Line(LineRole.Fold, Plan.UsableOf(top)),
         .. Centreline(),
     ];
@@ -59,6 +58,18 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
             .. Dimension.Upright(whole.Bottom, whole.Top, whole.Left - SizeMm, Say.Of($"top {LengthText.Of(top.Length, units)}")),
         ];
     }
+
+    /// <summary>The edges of a box one by one, so that each can be pointed out.</summary>
+    public IEnumerable<Figure> Edges(Box box, Func<Side, PartKey> key) =>
+    [
+        .. Shown(key(Side.Forward), view.Line(LineRole.Cut, new(box.Left, box.Top), new(box.Right, box.Top))),
+        .. Shown(key(Side.Aft), view.Line(LineRole.Cut, new(box.Left, box.Bottom), new(box.Right, box.Bottom))),
+        .. Shown(key(Side.Port), view.Line(LineRole.Cut, new(box.Left, box.Bottom), new(box.Left, box.Top))),
+        .. Shown(key(Side.Starboard), view.Line(LineRole.Cut, new(box.Right, box.Bottom), new(box.Right, box.Top))),
+    ];
+
+    /// <summary>Figures of which a program that reads the drawing is told what they show.</summary>
+    public static IEnumerable<Figure> Shown(PartKey key, params IEnumerable<Figure> figures) => Figures.Showing(key.Id, figures);
 
     private IEnumerable<Figure> Tubes() => top.Bows.SelectMany((bow, i) => Shown(PartKey.Bow(i + 1), new Figure[]
     {

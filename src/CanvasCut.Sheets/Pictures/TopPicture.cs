@@ -5,7 +5,6 @@ using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
-using static CanvasCut.Sheets.ShownParts;
 
 namespace CanvasCut.Sheets;
 
@@ -31,22 +30,22 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         var (cells, fastened) = (_mounted.CellBox, _mounted.Fastened);
         return
         [
-            .. Shown(_keys.Cells, new Tint(view.Of(Outline.Of(cells)), 0.18)),
+            .. BareTopPicture.Shown(_keys.Cells, new Tint(view.Of(Outline.Of(cells)), 0.18)),
             .. CarrierEdges(),
-            .. Shown(_keys.Panel, view.Line(LineRole.Mark, RoundedBox.Of(_mounted.PanelBox, patterns.Job.Panel.Body.CornerRadius.Millimeters))),
-            .. Shown(_keys.Cells, view.Line(LineRole.Note, cells)),
-            .. fastened.Zippers.SelectMany(zipper => Shown(_keys.Fastening(zipper.Side), view.Line(LineRole.Mark, zipper.Band), view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To))),
-            .. fastened.Flaps.SelectMany(flap => Shown(_keys.Fastening(flap.Side), FlapPicture.Of(flap, view))),
-            .. fastened.Pockets.SelectMany(pocket => Shown(_keys.Pocket(pocket.Corner), view.Line(LineRole.Grain, pocket.Outline))),
-            .. fastened.Strips.SelectMany(strip => Shown(_keys.Strip(strip.Side), view.Line(LineRole.Fold, strip.Finished))),
-            .. _mounted.JunctionBox is { } box ? Shown(_keys.JunctionBox, new Tint(view.Of(Outline.Of(box)), 0.45), view.Line(LineRole.Mark, box)) : [],
-            .. _mounted.CableExit is { } exit ? Shown(_keys.CableExit, Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(exit), 1.2))) : [],
+            .. BareTopPicture.Shown(_keys.Panel, view.Line(LineRole.Mark, RoundedBox.Of(_mounted.PanelBox, patterns.Job.Panel.Body.CornerRadius.Millimeters))),
+            .. BareTopPicture.Shown(_keys.Cells, view.Line(LineRole.Note, cells)),
+            .. fastened.Zippers.SelectMany(zipper => BareTopPicture.Shown(_keys.Fastening(zipper.Side), view.Line(LineRole.Mark, zipper.Band), view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To))),
+            .. fastened.Flaps.SelectMany(flap => BareTopPicture.Shown(_keys.Fastening(flap.Side), FlapPicture.Of(flap, view))),
+            .. fastened.Pockets.SelectMany(pocket => BareTopPicture.Shown(_keys.Pocket(pocket.Corner), view.Line(LineRole.Grain, pocket.Outline))),
+            .. fastened.Strips.SelectMany(strip => BareTopPicture.Shown(_keys.Strip(strip.Side), view.Line(LineRole.Fold, strip.Finished))),
+            .. _mounted.JunctionBox is { } box ? BareTopPicture.Shown(_keys.JunctionBox, new Tint(view.Of(Outline.Of(box)), 0.45), view.Line(LineRole.Mark, box)) : [],
+            .. _mounted.CableExit is { } exit ? BareTopPicture.Shown(_keys.CableExit, Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(exit), 1.2))) : [],
         ];
     }
 
     /// <summary>The carrier as one, and its edges each by itself.</summary>
     private IEnumerable<Figure> CarrierEdges() =>
-        [.. Shown(_keys.Carrier, view.Line(LineRole.Cut, _mounted.CarrierBox)), .. Edges(view, _mounted.CarrierBox, _keys.CarrierEdge)];
+        [.. BareTopPicture.Shown(_keys.Carrier, view.Line(LineRole.Cut, _mounted.CarrierBox)), .. _bare.Edges(_mounted.CarrierBox, _keys.CarrierEdge)];
 
     /// <summary>What is named, and the point on paper that its name tells of.</summary>
     private IEnumerable<(string Name, Point At)> Named()

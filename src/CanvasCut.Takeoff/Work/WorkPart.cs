@@ -42,7 +42,6 @@ internal enum WorkState
     TriedTemplates,
     FlatCarrier,
     HemmedCarrier,
-    BushedCarrier,
     CappedZippers,
     LaidPanel,
     CuredPanel,
@@ -67,4 +66,5 @@ internal enum WorkState
     SetOnTop,
     RodOf,
     OnTop,
+    BushedCarrier,
 }
