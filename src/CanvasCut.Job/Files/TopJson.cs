@@ -11,29 +11,29 @@ internal static class TopJson
     /// <summary>The file's text.</summary>
     /// <param name="run">The results.</param>
     /// <param name="files">The names of all files written with it, itself included.</param>
-    public static string Of(TopRun run, IEnumerable<string> files) => JsonText.Of(new Dictionary<string, object?>
-    {
-        ["format"] = ResultsJson.Format,
-        ["version"] = JobRun.Version,
-        ["language"] = Languages.Code,
-        ["job"] = run.Top.First.Name,
-        ["files"] = files,
-        ["failed"] = run.HasFailed,
-        ["copies"] = run.Top.Copies,
-        ["checks"] = run.Between.Select(ResultsJson.Check),
-        ["mountings"] = run.Mountings.Select(mounting => new
-        {
-            name = mounting.Job.Mounting.Text,
-            mirrors = run.Top.Twins.FirstOrDefault(twin => twin.Name == mounting.Job.Mounting)?.Of.Text,
-            folder = TopFiles.FolderOf(mounting),
-            failed = mounting.HasFailed,
-            long_side = mounting.Placed.Mounted.Panel.LongSide == LongSide.Athwart ? "athwart" : "fore-aft",
-            position = Place(Plan.PlaceOf(mounting.Placed.Mounted.CarrierBox.Center)),
-            position_chosen_by_program = mounting.Placed.IsPlaceChosen,
-            spare_mm = JsonText.Mm(mounting.Placed.Options[0].Spare.Millimeters),
-        }),
-        ["cut_plan"] = CutPlanJson.Of(run.Plan),
-    });
+    public static string Of(TopRun run, IEnumerable<string> files) => JsonText.Of(
+        new(
+            ResultsJson.Format,
+            JobRun.Version,
+            Languages.Code,
+            run.Top.First.Name,
+            [.. files],
+            run.HasFailed,
+            run.Top.Copies,
+            [.. run.Between.Select(ResultsJson.Check)],
+            [.. run.Mountings.Select(mounting => Part(run, mounting))],
+            CutPlanJson.Of(run.Plan)),
+        ResultsContext.Default.TopDocument);
 
-    private static object Place(TopPlace place) => new { station_mm = JsonText.Mm(place.Station.Millimeters), offset_mm = JsonText.Mm(place.Offset.Millimeters) };
+    private static MountingPart Part(TopRun run, JobRun mounting) => new(
+        mounting.Job.Mounting.Text,
+        run.Top.Twins.FirstOrDefault(twin => twin.Name == mounting.Job.Mounting)?.Of.Text,
+        TopFiles.FolderOf(mounting),
+        mounting.HasFailed,
+        ResultsJson.LongSideWord(mounting.Placed.Mounted.Panel.LongSide),
+        Place(Plan.PlaceOf(mounting.Placed.Mounted.CarrierBox.Center)),
+        mounting.Placed.IsPlaceChosen,
+        JsonText.Mm(mounting.Placed.Options[0].Spare.Millimeters));
+
+    private static PlacePart Place(TopPlace place) => new(JsonText.Mm(place.Station.Millimeters), JsonText.Mm(place.Offset.Millimeters));
 }
