@@ -1,6 +1,5 @@
 using System.Globalization;
 using CanvasCut.Design;
-using CanvasCut.JobFiles;
 using CanvasCut.Language;
 using UnitsNet;
 

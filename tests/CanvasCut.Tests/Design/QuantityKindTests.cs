@@ -93,19 +93,33 @@ public sealed class QuantityKindTests
     public void A_quantity_without_a_row_is_refused_rather_than_printed_anyhow() =>
         Assert.Throws<ArgumentException>(() => QuantityWords.Of(Luminosity.FromWatts(1)));
 
-    /// <summary>Every kind of field either has a row or is known to hold no quantity: a new one that is neither throws.</summary>
+    /// <summary>A kind of field without a row throws when it is asked; a usual range is written in units of its row.</summary>
     [Fact]
-    public void Every_kind_of_field_has_its_row_or_needs_none()
-    {
-        FieldKind[] none = [FieldKind.Text, FieldKind.Word, FieldKind.WordList, FieldKind.NameList, FieldKind.Flag, FieldKind.Count, FieldKind.Factor, FieldKind.Date, FieldKind.Paper];
+    public void Every_field_has_its_row_or_needs_none() => Assert.All(
+        JobFields.All.Concat(SupplyFields.All).Where(field => field.Quantity is not null && field.Usual.Length > 0),
+        field =>
+        {
+            double[] ends = [.. field.Usual.Split(" to ").Select(end => field.Quantity!.Plain(field.Quantity.Parse(end) ?? throw new InvalidOperationException($"{field.Name}: {end}")).Number)];
 
-        Assert.All(Enum.GetValues<FieldKind>(), kind => Assert.Equal(none.Contains(kind), FieldKinds.QuantityIn(kind) is null));
-    }
+            Assert.Equal(2, ends.Length);
+            Assert.True(ends[0] < ends[1], field.Name);
+        });
 
-    [Fact]
-    public void Both_ends_of_every_usual_range_are_of_their_fields_kind() => Assert.All(
-        KnownFields.All.Where(field => field.Range.IsLimited),
-        field => Assert.True(FieldKinds.SizeOf(field.Kind, field.Range.From) < FieldKinds.SizeOf(field.Kind, field.Range.To), field.Name));
+    /// <summary>What is not in a table of quantities is a word, a text, a whole number, a factor, yes or no, a date or a paper: these fields, one of each.</summary>
+    [Theory]
+    [InlineData("name")]
+    [InlineData("format")]
+    [InlineData("panel.bends")]
+    [InlineData("paper.size")]
+    public void A_field_that_holds_no_quantity_has_no_row(string name) => Assert.Null(JobFields.All.Single(field => field.Name == name).Quantity);
+
+    [Theory]
+    [InlineData("panel.length")]
+    [InlineData("panel.mass")]
+    [InlineData("panel.max_wind")]
+    [InlineData("panel.max_bend.angle")]
+    [InlineData("cloth.shrink.warp")]
+    public void A_field_that_holds_a_quantity_says_which(string name) => Assert.NotNull(JobFields.All.Single(field => field.Name == name).Quantity);
 
     private static QuantityKind KindOf(string example) => QuantityKinds.All.Single(kind => kind.Example == example);
 }
