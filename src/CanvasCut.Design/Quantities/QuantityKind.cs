@@ -53,14 +53,19 @@ public abstract partial class QuantityKind
     private static partial Regex NumberAndUnit();
 }
 
-/// <summary>What nature allows of a kind of quantity, in its plain unit.</summary>
-/// <param name="Least">Nothing is below it.</param>
-/// <param name="Most">Nothing is above it.</param>
-/// <param name="Complaint">What is said of anything beyond, in the language of the run.</param>
-public sealed record NaturalLimit(double Least, double Most, Func<string> Complaint)
+/// <summary>What nature allows of a kind of quantity.</summary>
+public sealed class NaturalLimit
 {
-    /// <summary>Whether a plain number lies beyond.</summary>
-    public bool IsBeyond(double number) => number < Least || number > Most;
+    private readonly (double Least, double Most) _ends;
+    private readonly Func<string> _complaint;
+
+    internal NaturalLimit(double least, double most, Func<string> complaint) => (_ends, _complaint) = ((least, most), complaint);
+
+    /// <summary>What is said of anything beyond, in the language of the run.</summary>
+    public string Complaint => _complaint();
+
+    /// <summary>Whether a number in the plain unit lies beyond.</summary>
+    public bool IsBeyond(double number) => number < _ends.Least || number > _ends.Most;
 }
 
 /// <summary>One kind of quantity, with its type.</summary>

@@ -45,7 +45,7 @@ internal static class RangeCheck
         var size = FieldKinds.SizeOf(kind, value);
         return range.Bound == Bound.Positive && size <= 0 ? located.Report(ProblemCode.Impossible, Say.Of("must be above zero."))
             : range.Bound == Bound.NotNegative && size < 0 ? located.Report(ProblemCode.Impossible, Say.Of("must not be below zero."))
-            : FieldKinds.QuantityIn(kind)?.Limit is { } limit && limit.IsBeyond(size) ? located.Report(ProblemCode.Impossible, limit.Complaint())
+            : FieldKinds.QuantityIn(kind)?.Limit is { } limit && limit.IsBeyond(size) ? located.Report(ProblemCode.Impossible, limit.Complaint)
             : kind == FieldKind.Percent && size >= MostShrink ? located.Report(ProblemCode.Impossible, Say.Of("must be below 10 %; cloth that shrinks so much is of no use here."))
             : range.IsLimited && Math.Abs(size) > MostTimesUsual * FieldKinds.SizeOf(kind, range.To) + Slack
                 ? located.Report(ProblemCode.Impossible, Say.Of($"is more than four times what is usual, {range}; check the unit and the digits."))
