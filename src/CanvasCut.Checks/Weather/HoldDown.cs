@@ -14,9 +14,6 @@ namespace CanvasCut.Checks;
 /// </remarks>
 public sealed class HoldDown
 {
-    /// <summary>Long-time load of foam tape, 4 square inches to the pound: a maker's figure, with its own safety in it.</summary>
-    private static readonly Pressure TapeDesign = Pressure.FromPoundsForcePerSquareInch(0.25);
-
     /// <summary>The seam that bears at each end of a pocket's mouth, where it pulls hardest; chosen for this program.</summary>
     private static readonly Length PocketEnd = Length.FromMillimeters(25);
 
@@ -27,7 +24,7 @@ public sealed class HoldDown
     {
         (_job, _mounted) = (job, mounted);
         Wanted = job.Panel.Limits.MaxWind is { } most && most < job.Conditions.Wind.OffAt ? most : job.Conditions.Wind.OffAt;
-        Holds = [.. Chains(), .. Ends(), .. Fasteners(), .. Lugs(), Pocket(), Seam(), Bond()];
+        Holds = [.. Chains(), .. Ends(), .. Fasteners(), .. Lugs(), Pocket(), Seam(), .. Bond()];
     }
 
     /// <summary>The wind, in gusts, at which it comes off if everything holds: the maker's limit or the job's, the lower.</summary>
@@ -35,6 +32,9 @@ public sealed class HoldDown
 
     /// <summary>What holds it, with the loads at <see cref="Wanted"/>.</summary>
     public ImmutableArray<WindHold> Holds { get; }
+
+    /// <summary>Whether it is known what the adhesive bears.</summary>
+    public bool KnowsBond => BondPlan.Of(_job, _mounted).Bears is not null;
 
     /// <summary>Whether the strength of everything that holds the edges is known.</summary>
     public bool KnowsEdges => KnowsZippers && UnknownFasteners.IsEmpty;
@@ -136,19 +136,16 @@ public sealed class HoldDown
         EdgeLoadAt(Wanted, WorstEdge),
         SeamHolds / Factors.Safety.DecimalFractions);
 
-    private WindHold Bond()
+    /// <summary>The plan's strips, or all of an adhesive back, bear what lifts the panel; nothing is said of a back whose figure is not known.</summary>
+    private IEnumerable<WindHold> Bond()
     {
-        var lift = Lift(Wanted, Area.FromSquareMillimeters(_mounted.PanelBox.WidthMm * _mounted.PanelBox.HeightMm));
-        var load = Pressure.FromPascals(lift.Newtons / AdhesiveArea(_job).SquareMeters);
-        return new(CheckCodes.WindBond, Say.Of("adhesive under the panel"), Measured.AtMost(load, TapeDesign), ToReach(load / TapeDesign));
-    }
-
-    /// <summary>The area of tape between panel and carrier.</summary>
-    public static Area AdhesiveArea(CarrierJob job)
-    {
-        var (body, bonding) = (job.Panel.Body, job.Conditions.Bonding);
-        var length = bonding.TapeLength ?? ((body.Length + body.Width) * 2) + (body.Length * 2);
-        return length * bonding.TapeWidth;
+        var bond = BondPlan.Of(_job, _mounted);
+        if (bond.Bears is { } bears)
+        {
+            var lift = Lift(Wanted, Area.FromSquareMillimeters(_mounted.PanelBox.WidthMm * _mounted.PanelBox.HeightMm));
+            var load = Pressure.FromPascals(lift.Newtons / bond.Adhesive.SquareMeters);
+            yield return new(CheckCodes.WindBond, Say.Of("adhesive under the panel"), Measured.AtMost(load, bears), ToReach(load / bears));
+        }
     }
 
     private WindHold Line(string code, string subject, ForcePerLength load, ForcePerLength allowed) =>

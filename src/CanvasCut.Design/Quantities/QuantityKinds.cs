@@ -53,10 +53,11 @@ public static class QuantityKinds
 
     /// <summary>Pressures.</summary>
     public static QuantityKind<Pressure> Pressure { get; } = new(
-        "400 Pa",
-        () => Say.Of("a pressure in Pa or psi"),
+        "2 kPa",
+        () => Say.Of("a pressure in kPa, Pa or psi"),
         new UnitOf<Pressure>(UnitsNet.Pressure.FromPascals, pressure => pressure.Pascals, "Pa").Printed(0),
-        new UnitOf<Pressure>(UnitsNet.Pressure.FromPoundsForcePerSquareInch, pressure => pressure.PoundsForcePerSquareInch, "psi").Printed(3));
+        new UnitOf<Pressure>(UnitsNet.Pressure.FromPoundsForcePerSquareInch, pressure => pressure.PoundsForcePerSquareInch, "psi").Printed(3),
+        new UnitOf<Pressure>(UnitsNet.Pressure.FromKilopascals, pressure => pressure.Kilopascals, "kPa"));
 
     /// <summary>Temperatures of air and cloth.</summary>
     public static QuantityKind<Temperature> Temperature { get; } = new(

@@ -15,6 +15,7 @@ internal static class FieldKinds
         FieldKind.Mass => QuantityKinds.Mass,
         FieldKind.Speed => QuantityKinds.Speed,
         FieldKind.Force => QuantityKinds.Force,
+        FieldKind.Pressure => QuantityKinds.Pressure,
         FieldKind.Temperature => QuantityKinds.Temperature,
         FieldKind.TemperatureStep => QuantityKinds.TemperatureStep,
         FieldKind.Humidity => QuantityKinds.Humidity,
