@@ -21,6 +21,11 @@ internal static class WindChecks
             yield return CheckResult.Judged((part.Code, part.Subject), part.Load, Verdict.Caution, SourceOf(part.Code), AdviceOn(part));
         }
 
+        if (!hold.KnowsPull)
+        {
+            yield return new(CheckCodes.WindSeam, Say.Of("pull of the cloth in the wind"), Verdict.NotChecked, Measured.Nothing, Source, Say.Of("How far the cloth stretches is not known, and so neither what pulls at zippers, fasteners, pockets and seams: hang 5 kg on a strip 50 mm wide and give what it stretches by as stretch in the materials file."));
+        }
+
         foreach (var code in hold.KnowsZippers ? [] : new[] { CheckCodes.WindZipper, CheckCodes.WindZipperEnd })
         {
             yield return new(code, Say.Of("zippers in the wind"), Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No figure for class {job.Conditions.Strength.Zipper.Class} was found: give wind.zipper_strength and wind.zipper_end_strength."));
@@ -63,13 +68,19 @@ internal static class WindChecks
         var remedy = part.Code switch
         {
             CheckCodes.WindBond => Say.Of("Lay more tape, or wider tape, under the panel (bonding.tape_length, bonding.tape_width)."),
-            CheckCodes.WindZipperEnd => Say.Of("Bring the zipper's ends nearer the corners (zipper.setback), or choose a heavier class."),
+            CheckCodes.WindZipperEnd => Say.Of("Bring the zipper's ends nearer the corners (zipper.setback), widen carrier.border so that the cloth may give, or choose a heavier class and give its strength (wind.zipper_end_strength)."),
             CheckCodes.WindFastener when part.Load.Reading?.Value is ForcePerLength => Say.Of("Hook-and-loop peels off from its inner edge: hold this edge by a zipper or by fasteners, or give the peel of a stronger tape (mount.hook_and_loop.peel)."),
             CheckCodes.WindFastener => Say.Of("Set the fasteners closer (mount.*.pitch), or hold this edge by a zipper."),
             CheckCodes.WindSleeve => Say.Of("Make the lugs longer against their gaps (mount.sleeve.segment), or choose a stronger thread (wind.thread_strength) or a shorter stitch."),
             CheckCodes.WindZipper => Say.Of("Choose a heavier class of zipper (wind.zipper_class)."),
             _ => Say.Of("Choose a stronger thread (wind.thread_strength) or a shorter stitch."),
         };
-        return Say.Of($"It holds to gusts of {LimitWords.Knots(part.HoldsTo)} kn. {remedy}");
+        return Say.Of($"It holds to gusts of {LimitWords.Knots(part.HoldsTo)} kn. {BoundsOf(part)}{remedy}");
     }
+
+    private static string BoundsOf(WindHold part) => part.Bounds switch
+    {
+        { Limp: { } limp } bounds => Say.Of($"With a stiff panel it bears {QuantityWords.Of(bounds.Stiff)}, with a limp one {QuantityWords.Of(limp)}; the worse counts. "),
+        _ => string.Empty,
+    };
 }

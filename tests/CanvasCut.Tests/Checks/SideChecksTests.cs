@@ -42,8 +42,7 @@ public sealed class SideChecksTests
 
             Assert.All(mounted.Fastened.Edges, edge =>
             {
-                var worst = hold.EdgeLoadAt(wind, edge).NewtonsPerMeter * edge.Run.Meters / job.Conditions.Wind.Factors.Edge.DecimalFractions;
-                Assert.Equal(nearest.GetValueOrDefault(edge.Side), worst / hold.UpliftAt(wind).Newtons, 0.02);
+                Assert.Equal(nearest.GetValueOrDefault(edge.Side), hold.UprightAt(wind, edge) / hold.UpliftAt(wind), 0.02);
             });
         },
         iter: 40);

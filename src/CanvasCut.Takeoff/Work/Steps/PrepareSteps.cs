@@ -65,7 +65,7 @@ internal static class PrepareSteps
             .Making(WorkParts.Cut(piece))
             .Taking(WorkTimes.Cutting(piece))
             .With(Say.Of("weights; shears, or a hot knife where an edge stays raw"))
-            .Until(Say.Of($"Within {subject.Text(2)} of the template all round; the label is on the outer face."))
+            .Until(Say.Of($"Within {subject.AtMost(2)} of the template all round; the label is on the outer face."))
             .Minding(Say.Of("A hot knife burns and its smoke is unhealthy: work in moving air."))
             .Seen(WorkPicture.OfCut(piece));
 

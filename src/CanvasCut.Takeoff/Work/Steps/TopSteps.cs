@@ -82,7 +82,7 @@ internal static class TopSteps
             .Taking(WorkTimes.SewingOnTop(rows))
             .With(part.Edge is ZipperPlace ? Say.Of("machine with a zipper foot") : Say.Of("machine"))
             .When(Say.Of("The rest of the top rolled up beside the foot, nothing hanging."))
-            .Until(Say.Of($"Within {subject.Text(2)} of its marks; each row begins and ends with {subject.Text(25)} of overstitching (US Army TM 10-8340)."))
+            .Until(Say.Of($"Within {subject.AtMost(2)} of its marks; each row begins and ends with {subject.Text(25)} of overstitching (US Army TM 10-8340)."))
             .Minding(Say.Of("Support the cloth: its weight bends needles."))
             .Seen(WorkPicture.OnTop(part.Outline));
     }
