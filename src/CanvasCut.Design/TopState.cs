@@ -42,5 +42,6 @@ public sealed record TopState(ImmutableArray<bool?> Answers)
     public static TopState Unknown { get; } = new([.. TopQuestion.All.Select(_ => (bool?)null)]);
 
     /// <summary>The questions with a given answer; null for those without one.</summary>
-    public IEnumerable<TopQuestion> Answered(bool? answer) => TopQuestion.All.Zip(Answers).Where(pair => pair.Second == answer).Select(pair => pair.First);
+    public ImmutableArray<TopQuestion> Answered(bool? answer) =>
+        [.. TopQuestion.All.Zip(Answers).Where(pair => pair.Second == answer).Select(pair => pair.First)];
 }

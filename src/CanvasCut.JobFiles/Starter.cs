@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using CanvasCut.Language;
 
@@ -15,7 +16,7 @@ public static partial class Starter
     public static string Text => string.Join('\n', Parts.Select(part => part.IsNote ? Commented(Say.Of(part.Text)) : part.Text));
 
     /// <summary>The notes in English, those that follow each other without a break as one.</summary>
-    public static IEnumerable<string> Notes => Parts.Where(part => part.IsNote).Select(part => part.Text);
+    public static ImmutableArray<string> Notes => [.. Parts.Where(part => part.IsNote).Select(part => part.Text)];
 
     private static string Commented(string note) => string.Join('\n', note.Split('\n').Select(line => Mark + line));
 

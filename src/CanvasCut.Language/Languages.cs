@@ -22,10 +22,16 @@ public static class Languages
     /// <summary>The codes of ISO 639-1 of the languages that are complete.</summary>
     public static ImmutableArray<string> Known { get; } = [English, "de"];
 
-    /// <summary>The code of the language of the moment.</summary>
-    public static string Code => CultureInfo.CurrentUICulture.Name is { Length: > 0 } name ? name : English;
+    /// <summary>The code of the language of the moment; English where the system's culture is none of those there are.</summary>
+    public static string Code => CodeOf(CultureInfo.CurrentUICulture.Name);
 
     internal static Table Current => Tables.GetOrAdd(Code, code => code == Accented ? Table.By(AccentedText.Of) : Table.Read(code));
+
+    /// <summary>A region's language is that of the name without it, as de-AT is de.</summary>
+    private static string CodeOf(string culture) =>
+        Has(culture) ? culture
+        : culture.LastIndexOf('-') is > 0 and var end ? CodeOf(culture[..end])
+        : English;
 
     /// <summary>Whether there is such a language.</summary>
     public static bool Has(string code) => code == Accented || Known.Contains(code, StringComparer.Ordinal);

@@ -29,7 +29,7 @@ public sealed record PatternSet(
     public ImmutableArray<PatternPiece> Wholes { get; private init; } = [];
 
     /// <summary>The whole pieces of a kind, in their order.</summary>
-    public IEnumerable<PatternPiece> WholesOf(PieceKind kind) => Wholes.Where(piece => piece.Key.Kind == kind);
+    public ImmutableArray<PatternPiece> WholesOf(PieceKind kind) => [.. Wholes.Where(piece => piece.Key.Kind == kind)];
 
     /// <summary>The whole piece of a kind at an edge; null where there is none.</summary>
     public PatternPiece? Whole(PieceKind kind, Side side) => WholesOf(kind).SingleOrDefault(piece => piece.Key.Side == side);

@@ -10,24 +10,29 @@ namespace CanvasCut.Placing;
 public static class Clearances
 {
     /// <summary>Those that depend on the station alone: the top's forward and aft edge, and every tube.</summary>
-    public static IEnumerable<Clearance> Along(CarrierJob job, MountedShape mounted) =>
+    public static ImmutableArray<Clearance> Along(CarrierJob job, MountedShape mounted) =>
     [
         .. Ends(job.Top, mounted.Extent),
         .. job.Top.Bows.Index().SelectMany(each => OnTube(job, mounted, Plan.BandOf(job.Top, each.Item), Say.Of($"bow {each.Index + 1}"))),
     ];
 
     /// <summary>Those that depend on the offset alone: the top's port and starboard edge.</summary>
-    public static IEnumerable<Clearance> Across(CarrierJob job, MountedShape mounted)
+    public static ImmutableArray<Clearance> Across(CarrierJob job, MountedShape mounted)
     {
         var (whole, extent, needed) = (Plan.Of(job.Top), mounted.Extent, job.Top.Edges.Margin.Millimeters);
-        yield return Clearance.OfMm(ClearanceKind.Margin, Say.Of("port edge of the top"), extent.Left - whole.Left, needed);
-        yield return Clearance.OfMm(ClearanceKind.Margin, Say.Of("starboard edge of the top"), whole.Right - extent.Right, needed);
+        return
+        [
+            Clearance.OfMm(ClearanceKind.Margin, Say.Of("port edge of the top"), extent.Left - whole.Left, needed),
+            Clearance.OfMm(ClearanceKind.Margin, Say.Of("starboard edge of the top"), whole.Right - extent.Right, needed),
+        ];
     }
 
     /// <summary>Those that depend on both: the keep-outs.</summary>
-    public static IEnumerable<Clearance> KeepOuts(CarrierJob job, MountedShape mounted) =>
-        job.Top.KeepOuts.Select(keepOut => Clearance.OfMm(
-            ClearanceKind.KeepOut, keepOut.Name, ToKeepOutMm(BoxesOf(mounted), Plan.Of(keepOut), new(0, 0)), keepOut.Clearance.Millimeters));
+    public static ImmutableArray<Clearance> KeepOuts(CarrierJob job, MountedShape mounted) =>
+    [
+        .. job.Top.KeepOuts.Select(keepOut => Clearance.OfMm(
+            ClearanceKind.KeepOut, keepOut.Name, ToKeepOutMm(BoxesOf(mounted), Plan.Of(keepOut), new(0, 0)), keepOut.Clearance.Millimeters)),
+    ];
 
     /// <summary>The boxes round all that is mounted. A pocket's box holds a little more than the pocket, on the safe side.</summary>
     internal static ImmutableArray<Box> BoxesOf(MountedShape mounted) => [.. mounted.Parts.Select(part => part.Bounds)];

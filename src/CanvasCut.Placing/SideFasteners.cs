@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -14,9 +15,9 @@ public static class SideFasteners
             .Select(flap => (ClearanceKind.TubeMount, Say.Of($"nearest of {flap.Name}"), RimsOf(flap).MinBy(rim => rim.DistanceInYMm(tube))));
 
     /// <summary>The rims of all fasteners of a flap, on the carrier and on the top.</summary>
-    public static IEnumerable<Box> RimsOf(FlapPlace flap)
+    public static ImmutableArray<Box> RimsOf(FlapPlace flap)
     {
         var across = (flap.Parts.Spec?.Diameter ?? UnitsNet.Length.Zero).Millimeters;
-        return flap.CentresOnCarrier.Concat(flap.CentresOnTop).Select(centre => Box.Around(centre, across, across));
+        return [.. flap.CentresOnCarrier.Concat(flap.CentresOnTop).Select(centre => Box.Around(centre, across, across))];
     }
 }

@@ -12,7 +12,7 @@ namespace CanvasCut.Design;
 public sealed record JobSupplies(ClothGrade Cloth, SewingGrades Sewing, ZipperGrade Zipper, TapeGrades Tapes, NotionGrades Notions)
 {
     /// <summary>Every grade, for a table of them.</summary>
-    public IEnumerable<Grade> Grades =>
+    public ImmutableArray<Grade> Grades =>
     [
         Cloth.Grade, Sewing.Thread.Grade, Sewing.Needle.Grade, Zipper.Grade,
         Tapes.Basting.Grade, Tapes.Binding.Grade, Tapes.Foam.Grade, Tapes.Webbing.Grade,
@@ -20,7 +20,7 @@ public sealed record JobSupplies(ClothGrade Cloth, SewingGrades Sewing, ZipperGr
     ];
 
     /// <summary>Every grade that a job may buy: those of fastenings only where it has them.</summary>
-    public IEnumerable<Grade> GradesFor(MountSpec mount) =>
+    public ImmutableArray<Grade> GradesFor(MountSpec mount) =>
     [
         .. Grades,
         .. mount.Uses(MountKind.HookAndLoop) ? [Tapes.Mount.HookAndLoop.Grade] : Array.Empty<Grade>(),
@@ -80,7 +80,7 @@ public sealed record MountNotions(PackGrade Snap, PackGrade Twist, PackGrade Eye
 public sealed record RodNotions(PackGrade Rod, PackGrade Cap, PackGrade Stop)
 {
     /// <summary>All of them.</summary>
-    public IEnumerable<PackGrade> All => [Rod, Cap, Stop];
+    public ImmutableArray<PackGrade> All => [Rod, Cap, Stop];
 }
 
 /// <summary>How things are bought.</summary>

@@ -33,10 +33,10 @@ public static class ResultFiles
     }
 
     /// <summary>What could not be made, and why, a sentence each; none when all is there.</summary>
-    public static IEnumerable<string> LeftOut(JobOutcome outcome, IEnumerable<ResultFile> files) =>
+    public static ImmutableArray<string> LeftOut(JobOutcome outcome, IEnumerable<ResultFile> files) =>
         ShapeSheet.WhyNot(outcome.Content.Patterns) is { } why
-            ? PlotFiles.LeftOut(outcome, files).Append(Say.Of($"Left out {ShapeName}.svg and {ShapeName}.png. {why}"))
-            : PlotFiles.LeftOut(outcome, files);
+            ? [.. PlotFiles.LeftOut(outcome, files), Say.Of($"Left out {ShapeName}.svg and {ShapeName}.png. {why}")]
+            : [.. PlotFiles.LeftOut(outcome, files)];
 
     /// <summary>What is printed.</summary>
     private static IEnumerable<FilePlan> Papers(JobOutcome outcome, ImmutableArray<PieceDrawing> drawings, Sheet? shape)

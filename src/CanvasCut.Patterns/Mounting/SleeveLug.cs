@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 
@@ -9,8 +10,8 @@ namespace CanvasCut.Patterns;
 public sealed record SleeveLug(bool IsOnTop, Box Box)
 {
     /// <summary>The lugs of a sleeve in their order; none of other kinds.</summary>
-    public static IEnumerable<SleeveLug> Of(FlapPlace flap) => flap is { Lugs: { } lugs, Parts.Sleeve: { } sleeve }
-        ? Enumerable.Range(0, lugs.Count).Select(index => Of(flap, lugs, sleeve, index))
+    public static ImmutableArray<SleeveLug> Of(FlapPlace flap) => flap is { Lugs: { } lugs, Parts.Sleeve: { } sleeve }
+        ? [.. Enumerable.Range(0, lugs.Count).Select(index => Of(flap, lugs, sleeve, index))]
         : [];
 
     private static SleeveLug Of(FlapPlace flap, LugRow lugs, SleeveSpec sleeve, int index)

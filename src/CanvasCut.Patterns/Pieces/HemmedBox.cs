@@ -56,7 +56,9 @@ public sealed class HemmedBox
     private IEnumerable<int> MitredCorners => Enumerable.Range(0, 4).Where(i => _isMitred && HemBefore(i) > 0 && HemAfter(i) > 0);
 
     /// <summary>The folds: the finished edge, the raw edge's turn outside it, and the mitres.</summary>
-    public IEnumerable<PieceLine> Folds()
+    public ImmutableArray<PieceLine> Folds() => [.. FoldLines()];
+
+    private IEnumerable<PieceLine> FoldLines()
     {
         foreach (var side in EdgeOrder.Where(side => _turns[side].Allowance.Millimeters > 0))
         {
@@ -94,7 +96,9 @@ public sealed class HemmedBox
 
     /// <summary>The rows that hold the turned edges: hems near their inner fold, single turns near the finished edge.</summary>
     /// <param name="rows">How many rows on an edge turned once; a hem has one.</param>
-    public IEnumerable<PieceLine> Rows(int rows)
+    public ImmutableArray<PieceLine> Rows(int rows) => [.. RowLines(rows)];
+
+    private IEnumerable<PieceLine> RowLines(int rows)
     {
         var all = FoldOrder.Length;
         foreach (var (index, side) in EdgeOrder.Index())
@@ -116,7 +120,7 @@ public sealed class HemmedBox
 
     /// <summary>The rows along all four edges of a piece that is sewn down all round, whether its edges are turned or sealed.</summary>
     /// <param name="rows">How many on each edge.</param>
-    public IEnumerable<PieceLine> EdgeRows(int rows) => Enumerable.Range(0, EdgeOrder.Length).SelectMany(index => EdgeRows(index, rows));
+    public ImmutableArray<PieceLine> EdgeRows(int rows) => [.. Enumerable.Range(0, EdgeOrder.Length).SelectMany(index => EdgeRows(index, rows))];
 
     private IEnumerable<PieceLine> EdgeRows(int index, int rows) => Enumerable.Range(0, rows)
         .Select(row => FinishedRow(index, StitchRows.DistanceFromFold(row).Millimeters, new(RowKind.Edge, FoldOrder.Length)));

@@ -36,10 +36,10 @@ public sealed class TopInSpace
     public ImmutableArray<TubeInSpace> Tubes { get; }
 
     /// <summary>All that hides what lies behind it: the cloth and the tubes.</summary>
-    public IEnumerable<Facet> Facets()
+    public ImmutableArray<Facet> Facets()
     {
         var rows = Stations(BaySliceMm).Select(Across).ToList();
-        return rows.Zip(rows.Skip(1)).SelectMany(pair => Facet.Between(pair.First, pair.Second)).Concat(Tubes.SelectMany(tube => tube.Facets()));
+        return [.. rows.Zip(rows.Skip(1)).SelectMany(pair => Facet.Between(pair.First, pair.Second)), .. Tubes.SelectMany(tube => tube.Facets())];
     }
 
     /// <summary>A line of the plan as it runs on the cloth.</summary>

@@ -32,7 +32,10 @@ public static class ClothChoiceText
     }
 
     /// <summary>What the table means, and which way takes or costs least.</summary>
-    public static IEnumerable<string> Sentences(ImmutableArray<ClothChoice> choices, ReportContent content, SheetContext context)
+    public static ImmutableArray<string> Sentences(ImmutableArray<ClothChoice> choices, ReportContent content, SheetContext context) =>
+        [.. SentencesOf(choices, content, context)];
+
+    private static IEnumerable<string> SentencesOf(ImmutableArray<ClothChoice> choices, ReportContent content, SheetContext context)
     {
         yield return Say.Of("* as the job file has it. Order is what the shop cuts, in its steps, the spare in it.");
         var least = choices.MinBy(choice => choice.Ordered.SquareMeters)!;

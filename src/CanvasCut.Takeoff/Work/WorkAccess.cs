@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Language;
 
 namespace CanvasCut.Takeoff;
@@ -21,7 +22,7 @@ public static class WorkAccess
     public static string CarrierInPlace => Say.Of("the carrier in its place on the top");
 
     /// <summary>What can be reached before any work is done, besides the cloth under each part of the top.</summary>
-    public static IEnumerable<string> OpenAtFirst => [CarrierUnderNeedle, TapeEnds, TopStretched];
+    public static ImmutableArray<string> OpenAtFirst => [CarrierUnderNeedle, TapeEnds, TopStretched];
 
     /// <summary>The cloth of the top under a part that will be sewn over it; closed when that part is sewn.</summary>
     public static string Under(string part) => Say.Of($"the top under the {part}");
