@@ -12,7 +12,7 @@ namespace CanvasCut.Checks;
 /// slack and the stretch T·c/EA give it, so T³·c/EA + T²·slack = w²·L³/24. The rise is small against the span, so that T is
 /// the same all along.
 /// </remarks>
-internal sealed record Membrane(Length Span, Length Stretching, Length Slack, ForcePerLength Stiffness)
+public sealed record Membrane(Length Span, Length Stretching, Length Slack, ForcePerLength Stiffness)
 {
     /// <summary>The pull in the plane of the cloth, on each unit of the edge.</summary>
     public ForcePerLength Pull(Pressure lift)
@@ -34,7 +34,7 @@ internal sealed record Membrane(Length Span, Length Stretching, Length Slack, Fo
 /// It slants by θ, and T·θ bears what lifts the panel's edge; θ² = 2·(slack + T·c/EA)/width. It is half of Roark's cable with a load
 /// in the middle: T³·2·c/(EA·width) + T²·2·slack/width = V².
 /// </remarks>
-internal sealed record BorderTie(Length Width, Length Slack, Length Stretching, ForcePerLength Stiffness)
+public sealed record BorderTie(Length Width, Length Slack, Length Stretching, ForcePerLength Stiffness)
 {
     /// <summary>The pull in the plane of the cloth, on each unit of the edge.</summary>
     public ForcePerLength Pull(ForcePerLength upright) => ForcePerLength.FromNewtonsPerMeter(

@@ -33,7 +33,7 @@ internal static class WindChecks
 
         foreach (var flap in hold.UnknownFasteners)
         {
-            yield return new(CheckCodes.WindFastener, flap.Name, Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No public figure was found for what pulls one off: try yours with a luggage scale and give mount.{Words.Table(flap.Kind)}.strength."));
+            yield return new(CheckCodes.WindFastener, flap.Name, Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No public figure was found for what pulls one off: pull yours along the cloth with a luggage scale and give mount.{Words.Table(flap.Kind)}.strength."));
         }
 
         yield return Off(job, hold);
@@ -41,17 +41,23 @@ internal static class WindChecks
 
     private static CheckResult Off(CarrierJob job, HoldDown hold)
     {
+        var (subject, source) = (Say.Of("wind, in gusts, at which it must be off"), Say.Of("lowest of panel.max_wind, wind.off_at and what the parts hold to; limit: Beaufort 6"));
+        if (!hold.KnowsPull && hold.OffAt >= LeastUseful)
+        {
+            return new(CheckCodes.WindOff, subject, Verdict.NotChecked, Measured.Nothing, source, Say.Of($"Not worked out, for how far the cloth stretches is not known (stretch in the materials file); it may be far below the {LimitWords.Knots(hold.OffAt)} kn that the rest would stand. Flutter is not reckoned; if the cloth shakes, take it off at once."));
+        }
+
         var verdict = hold.OffAt < LeastUseful ? Verdict.Fail : hold.OffAt < hold.Wanted || !hold.KnowsEdges ? Verdict.Caution : Verdict.Pass;
-        var reason = hold.OffAt < hold.Wanted ? Say.Of($"the weakest is the {hold.Weakest.Subject}")
+        var reason = hold.OffAt < hold.Wanted ? Say.Of($"what gives first is {hold.Weakest.Subject}")
             : job.Panel.Limits.MaxWind is { } most && most <= job.Conditions.Wind.OffAt ? Say.Of("the panel's maker says so")
             : "wind.off_at";
         var maker = job.Panel.Limits.MaxWind is null ? Say.Of(" Ask the panel's maker for a limit and give it as panel.max_wind.") : string.Empty;
         return new(
             CheckCodes.WindOff,
-            Say.Of("wind, in gusts, at which it must be off"),
+            subject,
             verdict,
             Measured.AtLeast(hold.OffAt, LeastUseful),
-            Say.Of("lowest of panel.max_wind, wind.off_at and what the parts hold to; limit: Beaufort 6"),
+            source,
             Say.Of($"Take it off before gusts of {LimitWords.Knots(hold.OffAt)} kn, that is a mean wind of about {LimitWords.Knots(hold.MeanAtOff)} kn, force {hold.ForceAtOff}: {reason}. Flutter is not reckoned; if the cloth shakes, take it off at once.{maker}"));
     }
 

@@ -44,7 +44,7 @@ public static class MountComparisonJson
         removal_actions = found.RemovalActions,
         life_months = found.Wear.Months,
         life_of = found.Wear.What,
-        off_at_kn = Math.Round(found.Wind.OffAt.Knots, JsonText.Digits),
+        off_at_kn = found.Wind.KnowsPull ? Math.Round(found.Wind.OffAt.Knots, JsonText.Digits) : (double?)null,
         off_at_known = found.Wind.KnowsEdges,
         edges_hold_to_kn = found.Wind.KnowsEdges && found.Wind.EdgesHoldTo is { } hold ? Math.Round(hold.Knots, JsonText.Digits) : (double?)null,
         weakest = found.Wind.Weakest.Subject,
