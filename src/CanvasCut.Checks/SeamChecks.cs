@@ -8,7 +8,7 @@ namespace CanvasCut.Checks;
 /// <summary>Tells whether a domestic machine sews through every crossing.</summary>
 internal static class SeamChecks
 {
-    private static string Source => Say.Of("limits.sewn_thickness: nine layers stall many domestic machines (SailNet, 2000, single source), so eight of 0.5 mm; editable");
+    private static string Source => Say.Of("limits.sewn_thickness: nine layers stall many domestic machines (an article for sailors, 2000, single source), so eight of 0.5 mm; editable");
 
     /// <summary>For each seam its thickest crossing, in the order of sewing.</summary>
     public static IEnumerable<CheckResult> Of(PatternSet patterns)

@@ -43,12 +43,12 @@ internal static class BondingCommand
         var (day, limits) = (new BondingDay(null, null, null, null), BondingLimits.Usual);
         if (path is not null)
         {
-            if (JobSource.Read(path, faces, out var code) is not { } outcome)
+            if (JobSource.ReadJob(path, SideNames.None, faces, out var code) is not { } bonded)
             {
                 return code;
             }
 
-            (day, limits) = (outcome.Bonding.Day, outcome.Bonding.Limits);
+            (day, limits) = (bonded.First.Conditions.Bonding.Day, bonded.First.Conditions.Bonding.Limits);
         }
 
         return forecast is null ? BondingTable.WriteDay(typed.Over(day), limits, faces) : Search(forecast, limits, faces);

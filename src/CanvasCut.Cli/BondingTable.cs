@@ -43,7 +43,7 @@ internal static class BondingTable
         }
         else
         {
-            faces.Output.WriteLine(Say.Of($"Best start in {path}: {When(best)}, the driest of {starts.Count(start => start.IsGood)} good hours; the work is taken to last two"));
+            faces.Output.WriteLine(Say.Of($"Best start in {path}: {When(best)}, the driest of {starts.Count(start => start.IsGood)} good hours; the work is taken to last {BondingStart.HoursOfWork} hours, and the cure begins after it"));
             WriteChecks(best.Checks, faces);
         }
 

@@ -10,7 +10,7 @@ namespace CanvasCut.Cli;
 internal static class CheckTable
 {
     /// <summary>One row a check, or, unless all are asked for, one for each kind that passed; then what to do.</summary>
-    public static void Write(JobOutcome outcome, bool isEveryOne, Faces faces)
+    public static void Write(JobRun outcome, bool isEveryOne, Faces faces)
     {
         foreach (var notice in outcome.Notices)
         {
@@ -20,7 +20,7 @@ internal static class CheckTable
         var units = outcome.Context.Units;
         var table = new Table { Border = TableBorder.Simple, ShowRowSeparators = false };
         table.AddColumns(Say.Of("Verdict"), Say.Of("Check"), Say.Of("What"), Say.Of("Found"), Say.Of("Limit"));
-        foreach (var row in isEveryOne ? outcome.Content.Checks.Select(check => new CheckRow(check, 1)) : CheckRows.Of(outcome.Content.Checks))
+        foreach (var row in isEveryOne ? outcome.Checks.Select(check => new CheckRow(check, 1)) : CheckRows.Of(outcome.Checks))
         {
             table.AddRow(
                 new Markup(Markup.Escape(CheckText.Of(row.Check.Verdict)), StyleOf(row.Check.Verdict)),
@@ -32,13 +32,13 @@ internal static class CheckTable
 
         faces.Console().Write(table);
         WriteAdvice(outcome, faces);
-        faces.Output.WriteLine(CheckText.Count(outcome.Content.Checks));
+        faces.Output.WriteLine(CheckText.Count(outcome.Checks));
     }
 
     /// <summary>What to do about each check that did not pass, alike advice only once.</summary>
-    public static void WriteAdvice(JobOutcome outcome, Faces faces)
+    public static void WriteAdvice(JobRun outcome, Faces faces)
     {
-        foreach (var alike in outcome.Content.Checks
+        foreach (var alike in outcome.Checks
             .Where(check => check.Verdict != Verdict.Pass)
             .OrderBy(check => check.Verdict is Verdict.Fail ? 0 : 1)
             .GroupBy(check => (check.Verdict, check.Code, check.Advice)))

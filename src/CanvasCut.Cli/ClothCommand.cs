@@ -43,13 +43,13 @@ internal static class ClothCommand
         return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 
-    private static ImmutableArray<ClothChoice> ChoicesOf(JobOutcome outcome, Faces faces)
+    private static ImmutableArray<ClothChoice> ChoicesOf(JobRun outcome, Faces faces)
     {
         using var line = new LayoutLine(faces);
         return outcome.ClothChoices(line.Tell);
     }
 
-    private static void WriteTable(JobOutcome outcome, ImmutableArray<ClothChoice> all, bool isEveryOne, Faces faces)
+    private static void WriteTable(JobRun outcome, ImmutableArray<ClothChoice> all, bool isEveryOne, Faces faces)
     {
         var (content, context) = (outcome.Content, outcome.Context);
         var choices = isEveryOne ? all : ClothChoices.WorthTelling(all);

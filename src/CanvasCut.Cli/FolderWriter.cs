@@ -7,7 +7,7 @@ namespace CanvasCut.Cli;
 internal static class FolderWriter
 {
     /// <summary>The files written; null when they could not be, which is told.</summary>
-    public static IReadOnlyList<ResultFile>? Write(string folder, JobOutcome outcome, Faces faces)
+    public static IReadOnlyList<ResultFile>? Write(string folder, JobRun outcome, Faces faces)
     {
         if (ResultFolder.Refusal(folder) is { } refusal)
         {

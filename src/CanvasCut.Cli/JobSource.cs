@@ -2,7 +2,6 @@ using CanvasCut.Design;
 using CanvasCut.Job;
 using CanvasCut.JobFiles;
 using CanvasCut.Language;
-using CanvasCut.Takeoff;
 
 namespace CanvasCut.Cli;
 
@@ -13,11 +12,11 @@ internal static class JobSource
     /// <param name="path">The job file; null for the built-in example.</param>
     /// <param name="faces">Where to complain.</param>
     /// <param name="code">The exit code when there is no outcome.</param>
-    public static JobOutcome? Read(string? path, Faces faces, out int code) => Read(path, (null, SideNames.None), faces, out code);
+    public static JobRun? Read(string? path, Faces faces, out int code) => Read(path, (null, SideNames.None), faces, out code);
 
     /// <summary>The same for a printer that is not true, or with materials and prices of the user's own.</summary>
-    public static JobOutcome? Read(string? path, (PrintReadings? Readings, SideNames Side) given, Faces faces, out int code) =>
-        Read(path, given.Side, (text, name, side) => Watched(report => JobOutcome.Of(text, name, given.Readings, side, report), faces), faces, out code);
+    public static JobRun? Read(string? path, (PrintReadings? Readings, SideNames Side) given, Faces faces, out int code) =>
+        Read(path, given.Side, (text, name, side) => JobRun.Of(text, name, new() { Readings = given.Readings, Side = side, Watch = new PlanWatch(faces) }), faces, out code);
 
     /// <summary>Reads a job without working it out.</summary>
     public static TopJob? ReadJob(string path, SideNames side, Faces faces, out int code) => Read(path, side, JobFile.Read, faces, out code);
@@ -56,13 +55,6 @@ internal static class JobSource
         where T : class => outcome.Problems.Length == 1
         ? Say.Of("1 problem; nothing was written. docs/job-file.md tells of every field.")
         : Say.Of($"{outcome.Problems.Length} problems; nothing was written. docs/job-file.md tells of every field.");
-
-    /// <summary>Something that lays out pieces, with a line on the terminal while it takes long.</summary>
-    private static T Watched<T>(Func<Action<PlanProgress>, T> run, Faces faces)
-    {
-        using var line = new LayoutLine(faces);
-        return run(line.Tell);
-    }
 
     private static bool TryRead(string? path, string what, Faces faces, out NamedText? file)
     {

@@ -46,13 +46,13 @@ internal static class MakeCommand
         return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 
-    private static void Tell(string? path, string folder, JobOutcome outcome, IReadOnlyCollection<ResultFile> files, Faces faces)
+    private static void Tell(string? path, string folder, JobRun outcome, IReadOnlyCollection<ResultFile> files, Faces faces)
     {
         var output = faces.Output;
         output.WriteLine(path is null
             ? Say.Of($"{outcome.Context.JobName} (no job named, so the built-in example; \"new job.toml\" begins your own)")
             : outcome.Context.JobName);
-        output.WriteLine(CheckText.Count(outcome.Content.Checks));
+        output.WriteLine(CheckText.Count(outcome.Checks));
         CheckTable.WriteAdvice(outcome, faces);
         output.WriteLine(Say.Of($"Wrote {files.Count} files to {folder}:"));
         var pieces = files.Where(file => file.Name.StartsWith("pieces/", StringComparison.Ordinal)).ToList();
@@ -67,7 +67,7 @@ internal static class MakeCommand
             output.WriteLine(sentence);
         }
 
-        if (outcome.Content.Cost is { } cost)
+        if (outcome.Purchase.Cost is { } cost)
         {
             output.WriteLine(cost.Summary);
         }

@@ -16,11 +16,13 @@ internal static class MeasureCommand
     {
         var file = new Argument<string?>("FILE") { Description = Say.Of("The measures, in the form of docs/measuring.md."), Arity = ArgumentArity.ZeroOrOne };
         var json = new Option<bool>("--json") { Description = Say.Of("Prints the residuals for programs.") };
+        var into = new Option<string?>("--into") { Description = Say.Of("Carries the adjusted figures over into this job file: their values are exchanged, all else stands as it was.") };
+        var top = new Option<bool>("--top") { Description = Say.Of("Prints the adjusted figures alone, as tables to paste into a job file.") };
         var print = new Option<bool>("--print") { Description = Say.Of("Writes the sheet to take to the boat instead.") };
         var paper = new Option<string?>("--paper") { Description = Say.Of($"The sheet's paper ({UsualPaper}): {string.Join(", ", MeasuringPage.Papers)}.") };
         var output = new Option<string?>("--out", "-o") { Description = Say.Of($"The sheet's file ({UsualFile}), never one that exists.") };
-        var command = new Command("measure", Say.Of("Tells whether the measures of a top agree, and which is most likely wrong; prints the sheet to measure by.")) { file, json, print, paper, output };
-        command.SetAction(parsed => Run(new(parsed.GetValue(file), parsed.GetValue(json), parsed.GetValue(print), parsed.GetValue(paper), parsed.GetValue(output)), faces));
+        var command = new Command("measure", Say.Of("Tells whether the measures of a top agree, and which is most likely wrong; prints the sheet to measure by.")) { file, json, into, top, print, paper, output };
+        command.SetAction(parsed => Run(new(parsed.GetValue(file), new(parsed.GetValue(json), parsed.GetValue(into), parsed.GetValue(top)), parsed.GetValue(print), parsed.GetValue(paper), parsed.GetValue(output)), faces));
         return command;
     }
 
@@ -32,7 +34,7 @@ internal static class MeasureCommand
             return ExitCode.WrongInput;
         }
 
-        return typed.Print ? WriteSheet(typed.Paper ?? UsualPaper, typed.Out ?? UsualFile, faces) : Adjust(typed.File!, typed.Json, faces);
+        return typed.Print ? WriteSheet(typed.Paper ?? UsualPaper, typed.Out ?? UsualFile, faces) : Adjust(typed.File!, typed.Wanted, faces);
     }
 
     private static int WriteSheet(string paper, string path, Faces faces)
@@ -46,7 +48,7 @@ internal static class MeasureCommand
         return ExitCode.Done;
     }
 
-    private static int Adjust(string path, bool isJson, Faces faces)
+    private static int Adjust(string path, Wanted wanted, Faces faces)
     {
         if (TextSource.Read(path, Say.Of("measures file"), Say.Of("docs/measuring.md shows one"), faces) is not { } text)
         {
@@ -65,26 +67,53 @@ internal static class MeasureCommand
             return ExitCode.WrongInput;
         }
 
-        var adjustment = MeasureAdjustment.Of(top.Value);
-        if (isJson)
+        return Show(MeasureAdjustment.Of(top.Value), wanted, faces);
+    }
+
+    private static int Show(MeasureAdjustment adjustment, Wanted wanted, Faces faces)
+    {
+        if (wanted.Json)
         {
             faces.Output.Write(MeasureJson.Of(adjustment));
         }
-        else
+        else if (!wanted.Top || !adjustment.Agrees)
         {
             MeasureTable.Write(adjustment, faces);
         }
 
-        return adjustment.Agrees ? ExitCode.Done : ExitCode.CheckFailed;
+        if (!adjustment.Agrees)
+        {
+            if (wanted.Top || wanted.Into is not null)
+            {
+                faces.Errors.WriteLine(Say.Of("Measures that do not agree are not carried over into a job."));
+            }
+
+            return ExitCode.CheckFailed;
+        }
+
+        if (wanted.Top)
+        {
+            MeasureInto.Print(JobTop.Of(adjustment), faces);
+        }
+
+        return wanted.Into is { } job ? MeasureInto.Write(JobTop.Of(adjustment), job, faces) : ExitCode.Done;
+    }
+
+    /// <summary>In which form the figures are wanted; as a table when none is named.</summary>
+    private sealed record Wanted(bool Json, string? Into, bool Top)
+    {
+        public bool IsNamed => Json || Top || Into is not null;
     }
 
     /// <summary>What was typed.</summary>
-    private sealed record Typed(string? File, bool Json, bool Print, string? Paper, string? Out)
+    private sealed record Typed(string? File, Wanted Wanted, bool Print, string? Paper, string? Out)
     {
         public string? Complaint() =>
             !Print && File is null ? Say.Of("measure needs a file of measures, or --print for a sheet to measure by.")
             : Print && File is not null ? Say.Of("--print writes an empty sheet and takes no file.")
-            : Print && Json ? Say.Of("--json is for measures, not for the sheet.")
+            : Print && Wanted.IsNamed ? Say.Of("--json, --into and --top are for measures, not for the sheet.")
+            : Wanted is { Json: true, Top: true } or { Json: true, Into: not null } or { Top: true, Into: not null } ? Say.Of("--json, --into and --top do not go together.")
+            : Wanted.Into is { } into && string.IsNullOrWhiteSpace(into) ? Say.Of("--into needs the name of a job file.")
             : !Print && (Paper ?? Out) is not null ? Say.Of("--paper and --out go with --print.")
             : Out is { } path && string.IsNullOrWhiteSpace(path) ? Say.Of("--out needs a name.")
             : Paper is { } paper && !MeasuringPage.Papers.Contains(paper, StringComparer.OrdinalIgnoreCase) ? Say.Of($"--paper \"{paper}\" is none of {string.Join(", ", MeasuringPage.Papers)}.")

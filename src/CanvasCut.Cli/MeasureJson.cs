@@ -47,6 +47,7 @@ internal static class MeasureJson
         ["bows"] = adjustment.Ends.Select((ends, i) => new
         {
             name = adjustment.Top.Bows[i].Name,
+            station_mm = adjustment.Stations[i] is { } station ? Mm(station) : null,
             port = new { offset_mm = Mm(ends.PortOffset), station_mm = Mm(ends.PortStation) },
             starboard = new { offset_mm = Mm(ends.StarboardOffset), station_mm = Mm(ends.StarboardStation) },
         }),

@@ -37,11 +37,12 @@ internal static class MeasureTable
     private static void WriteBows(MeasureAdjustment adjustment, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns(new TableColumn(Say.Of("Bow, seen from above, mm")), Right(Say.Of("Port offset")), Right(Say.Of("Port station")), Right(Say.Of("Starboard offset")), Right(Say.Of("Starboard station")));
-        foreach (var (bow, ends) in adjustment.Top.Bows.Zip(adjustment.Ends))
+        table.AddColumns(new TableColumn(Say.Of("Bow, seen from above, mm")), Right(Say.Of("Station on the centreline")), Right(Say.Of("Port offset")), Right(Say.Of("Port station")), Right(Say.Of("Starboard offset")), Right(Say.Of("Starboard station")));
+        foreach (var (bow, ends, station) in adjustment.Top.Bows.Zip(adjustment.Ends, adjustment.Stations))
         {
             table.AddRow(
                 new Text(bow.Name),
+                new Text(station is { } known ? Number(known.Millimeters) : "-"),
                 new Text(Number(ends.PortOffset.Millimeters)),
                 new Text(Number(ends.PortStation.Millimeters)),
                 new Text(Number(ends.StarboardOffset.Millimeters)),

@@ -45,11 +45,11 @@ internal static class OrderCommand
         return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 
-    private static void WriteTable(JobOutcome outcome, Faces faces)
+    private static void WriteTable(JobRun outcome, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
         table.AddColumns(Say.Of("Item"), Say.Of("Buy"), Say.Of("That is"), Say.Of("Rounded"), Say.Of("For"));
-        foreach (var line in outcome.Content.Order)
+        foreach (var line in outcome.Purchase.Order)
         {
             table.AddRow(
                 new Text(line.Item),
@@ -60,8 +60,8 @@ internal static class OrderCommand
         }
 
         faces.Console().Write(table);
-        faces.Output.WriteLine(Say.Of($"Cloth: {ProofText.Of(outcome.Content.Plan, outcome.Context.Units)}"));
-        if (outcome.Content.Cost is { } cost)
+        faces.Output.WriteLine(Say.Of($"Cloth: {ProofText.Of(outcome.Plan, outcome.Context.Units)}"));
+        if (outcome.Purchase.Cost is { } cost)
         {
             WriteCost(cost, faces);
         }

@@ -82,11 +82,11 @@ internal static class RefitCommand
         }
 
         CheckTable.WriteAdvice(made, faces);
-        output.WriteLine(CheckText.Count(made.Content.Checks));
+        output.WriteLine(CheckText.Count(made.Checks));
         return folder is null ? CodeOf(made) : Write(folder, made, faces);
     }
 
-    private static int Write(string folder, JobOutcome made, Faces faces)
+    private static int Write(string folder, JobRun made, Faces faces)
     {
         if (FolderWriter.Write(folder, made, faces) is not { } files)
         {
@@ -97,7 +97,7 @@ internal static class RefitCommand
         return CodeOf(made);
     }
 
-    private static int CodeOf(JobOutcome made) => made.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
+    private static int CodeOf(JobRun made) => made.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
 
     private static void WritePieces(RefitOutcome outcome, Faces faces)
     {

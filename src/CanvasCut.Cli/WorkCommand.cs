@@ -38,7 +38,7 @@ internal static class WorkCommand
         return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 
-    private static void WriteTable(JobOutcome outcome, Faces faces)
+    private static void WriteTable(JobRun outcome, Faces faces)
     {
         var order = outcome.Work;
         var table = new Table { Border = TableBorder.Simple };

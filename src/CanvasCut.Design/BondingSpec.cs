@@ -27,13 +27,13 @@ public sealed record BondingSpec(BondSurface Onto, Length TapeWidth, Length? Tap
 /// <param name="Air">The air; null when not given.</param>
 /// <param name="Humidity">Relative humidity; null when not given.</param>
 /// <param name="Surface">The colder of the two surfaces to be bonded; null when not given.</param>
-/// <param name="Clear">How long it stays dry and above the hard stop afterwards; null when not given.</param>
+/// <param name="Clear">How long it stays dry and no colder than the hard stop once the work is done; null when not given.</param>
 public sealed record BondingDay(Temperature? Air, RelativeHumidity? Humidity, Temperature? Surface, Duration? Clear);
 
 /// <summary>What a day for bonding must be like.</summary>
 /// <param name="LeastSurface">Below this the adhesive wets the surface badly.</param>
 /// <param name="MostSurface">Above this it is too hot to work well.</param>
-/// <param name="HardStop">Below this nothing is bonded.</param>
+/// <param name="HardStop">Below this nothing is bonded, and nothing cures.</param>
 /// <param name="DewMargin">How far the surface must be above the dew point.</param>
 /// <param name="Cure">How long the bond takes to be full.</param>
 public sealed record BondingLimits(Temperature LeastSurface, Temperature MostSurface, Temperature HardStop, TemperatureDelta DewMargin, Duration Cure)

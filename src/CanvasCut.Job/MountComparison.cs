@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
-using CanvasCut.Placing;
 
 namespace CanvasCut.Job;
 
@@ -11,9 +10,9 @@ namespace CanvasCut.Job;
 public sealed record MountComparison(ImmutableArray<MountChoice> Choices)
 {
     /// <summary>Works out a job in every way.</summary>
-    public static MountComparison Of(JobOutcome outcome)
+    public static MountComparison Of(JobRun outcome)
     {
-        var job = outcome.Content.Patterns.Job;
+        var job = outcome.Job;
         var mount = job.Fastenings.Mount;
         return new(
         [
@@ -25,7 +24,7 @@ public sealed record MountComparison(ImmutableArray<MountChoice> Choices)
     private static MountChoice Choice(CarrierJob own, MountSpec mount)
     {
         var job = own with { Fastenings = own.Fastenings with { Mount = mount } };
-        return new(mount, IsTheJobs: false, MountedFastenings.Fits(job) ? MountFiguresFound.Of(PatternSet.Of(job, FitChoice.For(job).Mounted)) : null);
+        return new(mount, IsTheJobs: false, MountedFastenings.Fits(job) ? MountFiguresFound.Of(JobRun.Of(TopJob.Of(job), RunSettings.Usual)) : null);
     }
 }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
@@ -19,26 +18,16 @@ namespace CanvasCut.Job;
 public sealed record MountFiguresFound(
     int Pieces, Length Seam, WorkSchedule Work, OrderCost? Cost, int RemovalActions, MountWear Wear, HoldDown Wind, int FailedChecks)
 {
-    /// <summary>Those of a job that is worked out.</summary>
-    internal static MountFiguresFound Of(JobOutcome outcome) => Of(outcome.Content.Patterns, outcome.Work, outcome.Content.Cost, outcome.Content.Checks);
-
-    /// <summary>Those of pieces alone; the cut plan takes longest and is looked for only when something has a price.</summary>
-    internal static MountFiguresFound Of(PatternSet patterns)
-    {
-        var hasPrices = patterns.Job.Workshop.Buying.Prices is not null;
-        var cost = hasPrices ? Purchase.Of(patterns, CutPlan.Of(patterns, PlanSearch.For(patterns.Job))).Cost : null;
-        return Of(patterns, WorkOrder.Of(patterns), cost, JobChecks.Of(patterns));
-    }
-
-    private static MountFiguresFound Of(PatternSet patterns, WorkSchedule work, OrderCost? cost, ImmutableArray<CheckResult> checks) => new(
-        patterns.Pieces.Sum(piece => piece.Title.Quantity),
-        Length.FromMillimeters(JobSeams.Of(patterns).Sum(seam => seam.Sewn.Millimeters)),
-        work,
-        cost,
-        Patterns.RemovalActions.Of(patterns.Mounted.Fastened),
-        MountWear.Of(patterns.Job),
-        HoldDown.Of(patterns.Job, patterns.Mounted),
-        checks.Count(check => check.Verdict == Verdict.Fail));
+    /// <summary>Those of a job; the cut plan takes longest and is asked for only when something has a price.</summary>
+    internal static MountFiguresFound Of(JobRun run) => new(
+        run.Pieces.Pieces.Sum(piece => piece.Title.Quantity),
+        Length.FromMillimeters(JobSeams.Of(run.Pieces).Sum(seam => seam.Sewn.Millimeters)),
+        run.Work,
+        run.Job.Workshop.Buying.Prices is null ? null : run.Purchase.Cost,
+        Patterns.RemovalActions.Of(run.Pieces.Mounted.Fastened),
+        MountWear.Of(run.Job),
+        HoldDown.Of(run.Job, run.Pieces.Mounted),
+        run.Checks.Count(check => check.Verdict == Verdict.Fail));
 }
 
 /// <summary>What of the fastening fails first of age.</summary>

@@ -15,7 +15,14 @@ public static class JobFile
     /// <param name="text">TOML, with the fields of docs/job-file.md.</param>
     /// <param name="fileName">As the user gave it; stands before each problem.</param>
     /// <param name="side">The other files; their problems come after the job's.</param>
-    public static Checked<TopJob> Read(string text, string fileName, SideFiles side)
+    public static Checked<TopJob> Read(string text, string fileName, SideFiles side) => ReadDraft(text, fileName, side).Job;
+
+    /// <summary>What can be known of a text that is perhaps half filled in: the bare top, when all of it is there and right.</summary>
+    /// <param name="text">TOML, with the fields of docs/job-file.md.</param>
+    /// <param name="fileName">As the user gave it; stands before each problem.</param>
+    /// <param name="side">The other files; their problems come after the job's.</param>
+    /// <returns>Never throws for any text.</returns>
+    public static JobDraft ReadDraft(string text, string fileName, SideFiles side)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(fileName);
@@ -28,6 +35,6 @@ public static class JobFile
         var jobs = new PanelJobs((root, isWhole), fileName, supplies, log).Read();
         log.Append(materials);
         log.Append(prices);
-        return log.Finish(jobs.Build);
+        return DraftReader.Of((root, isWhole), fileName, supplies, log.Finish(jobs.Build));
     }
 }

@@ -48,6 +48,9 @@ public static class ProblemCode
     /// <summary>A keep-out runs backward or lies wholly beside the top.</summary>
     public const string KeepOutPlace = "CC114";
 
+    /// <summary>A bow's cloth is far from as wide as the top.</summary>
+    public const string BowWidth = "CC132";
+
     /// <summary>The panel's length is shorter than its width.</summary>
     public const string PanelSides = "CC115";
 

@@ -44,7 +44,7 @@ public static partial class Starter
         }
     }
 
-    /// <summary>A line of words; a field that is commented out, or shown in an example, has "=" after its name.</summary>
-    [GeneratedRegex(@"^# (?! |[a-z_.]+ = )")]
+    /// <summary>A line of words; a field that is commented out, or shown in an example, has "=" after its name, a table brackets.</summary>
+    [GeneratedRegex(@"^# (?! |\[|[a-z_.]+ = )")]
     private static partial Regex Note();
 }

@@ -42,6 +42,7 @@ public sealed class MeasureAdjustment
         Misfit = Readings.Sum(reading => Math.Pow(reading.Residual / top.Tape, 2));
         MisfitLimit = Freedom > 0 ? ChiSquared.InvCDF(Freedom, 1 - GlobalRisk) : double.PositiveInfinity;
         Ends = [.. top.Bows.Select((_, bow) => EndsOf(model, unknowns, bow))];
+        Stations = [.. top.Bows.Select((_, bow) => model.StationMm(unknowns, bow) is { } station ? Length.FromMillimeters(station) : (Length?)null)];
     }
 
     /// <summary>What was adjusted.</summary>
@@ -55,6 +56,9 @@ public sealed class MeasureAdjustment
 
     /// <summary>Where the ends of the bows lie.</summary>
     public ImmutableArray<BowEnds> Ends { get; }
+
+    /// <summary>The bows' stations, along the cloth on the centreline from the top's forward edge; null when none was measured.</summary>
+    public ImmutableArray<Length?> Stations { get; }
 
     /// <summary>How many readings there are beyond those that the shape needs.</summary>
     public int Freedom { get; }

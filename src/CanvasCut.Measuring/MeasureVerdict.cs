@@ -21,7 +21,11 @@ public static class MeasureVerdict
     ];
 
     /// <summary>The verdict, the most important first.</summary>
-    public static ImmutableArray<string> Of(MeasureAdjustment adjustment) => [Agreement(adjustment), .. Unequal(adjustment), .. Unchecked(adjustment)];
+    /// <remarks>Of a frame out of square nothing can be said while a reading is under suspicion: it may be that reading.</remarks>
+    public static ImmutableArray<string> Of(MeasureAdjustment adjustment) =>
+        [Agreement(adjustment), .. adjustment.Agrees ? Unequal(adjustment) : [Postponed], .. Unchecked(adjustment)];
+
+    private static string Postponed => Say.Of("Whether the frame is square shows only once the measures agree.");
 
     private static string Agreement(MeasureAdjustment adjustment) => (adjustment.IsSettled, adjustment.Suspects) switch
     {

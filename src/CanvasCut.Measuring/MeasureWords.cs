@@ -11,6 +11,8 @@ public static class MeasureWords
     {
         MeasureKind.OverallFromPort => Say.Of("overall, diagonal from port"),
         MeasureKind.OverallFromStarboard => Say.Of("overall, diagonal from starboard"),
+        MeasureKind.TopLength => Say.Of("length of the top"),
+        MeasureKind.TopWidth => Say.Of("width of the top"),
         _ => $"{top.Bows[measure.Bow].Name}, {Of(measure.Kind)}",
     };
 
@@ -25,6 +27,7 @@ public static class MeasureWords
         MeasureKind.Crown => Say.Of("crown"),
         MeasureKind.Port => Say.Of("port station"),
         MeasureKind.Starboard => Say.Of("starboard station"),
+        MeasureKind.Station => Say.Of("station on the centreline"),
         MeasureKind.DiagonalFromPort => Say.Of("diagonal from port"),
         _ => Say.Of("diagonal from starboard"),
     };

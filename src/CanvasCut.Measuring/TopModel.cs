@@ -9,7 +9,10 @@ namespace CanvasCut.Measuring;
 /// Unknowns, in millimetres: offset and station of both ends of every bow, and for a bow with girth or crown one more. The
 /// forward bow lies on the line of station 0 with its port end at offset 0, which is where the frame of reference is held.
 /// With girth and crown both, the one more is the rise of a circular arc, g = 4R·atan(2s/c), R = c²/(8s) + s/2; with one of
-/// them it is that measure itself. Heights of ends are taken as given: an error in them has hardly any weight.
+/// them it is that measure itself. Stations on the centreline share one unknown more, the first bow's distance from the top's
+/// forward edge; from there on they run straight, or in the sag that was measured, from the cloth over one bow to the cloth
+/// over the next. The top's own length and width are unknowns for themselves. Heights are taken as given: an error in them
+/// has hardly any weight.
 /// </remarks>
 internal sealed class TopModel
 {
@@ -19,12 +22,18 @@ internal sealed class TopModel
 
     private readonly MeasuredTop _top;
     private readonly int[] _extraAt;
+    private readonly int _edgeAt;
+    private readonly int _lengthAt;
+    private readonly int _widthAt;
 
     public TopModel(MeasuredTop top)
     {
         _top = top;
         var next = 1 + (PerBow * (top.Bows.Length - 1));
         _extraAt = [.. Enumerable.Range(0, top.Bows.Length).Select(bow => ExtraOf(bow) is null ? -1 : next++)];
+        _edgeAt = top.Measures.Any(measure => measure.Kind == MeasureKind.Station) ? next++ : -1;
+        _lengthAt = top.Of(MeasureKind.TopLength, 0) is null ? -1 : next++;
+        _widthAt = top.Of(MeasureKind.TopWidth, 0) is null ? -1 : next++;
         Unknowns = next;
     }
 
@@ -52,8 +61,16 @@ internal sealed class TopModel
             }
         }
 
+        StartWhole(start);
         return start;
     }
+
+    /// <summary>The station of a bow on the centreline, along the cloth from the top's forward edge; null when none was measured.</summary>
+    /// <remarks>A first line without a tube is the top's forward edge itself.</remarks>
+    public double? StationMm(Vector<double> unknowns, int bow) =>
+        _edgeAt >= 0 ? unknowns[_edgeAt] + AlongMm(unknowns, bow)
+        : _top.Bows[0].Middle.IsBare ? AlongMm(unknowns, bow)
+        : null;
 
     /// <summary>What each of the top's measures would read, in their order.</summary>
     public Vector<double> Values(Vector<double> unknowns) => Vector<double>.Build.Dense([.. _top.Measures.Select(measure => ValueMm(measure, unknowns))]);
@@ -87,15 +104,40 @@ internal sealed class TopModel
             MeasureKind.Starboard => Enumerable.Range(1, bow).Sum(i => Between(unknowns, (i - 1, false), (i, false))),
             MeasureKind.DiagonalFromPort => Between(unknowns, (bow - 1, true), (bow, false)),
             MeasureKind.DiagonalFromStarboard => Between(unknowns, (bow - 1, false), (bow, true)),
+            MeasureKind.Station => StationMm(unknowns, bow)!.Value,
+            MeasureKind.TopLength => unknowns[_lengthAt],
+            MeasureKind.TopWidth => unknowns[_widthAt],
             MeasureKind.OverallFromPort => Between(unknowns, (0, true), (last, false)),
             _ => Between(unknowns, (0, false), (last, true)),
         };
     }
 
-    private double Between(Vector<double> unknowns, (int Bow, bool IsPort) from, (int Bow, bool IsPort) to)
+    private double Between(Vector<double> unknowns, (int Bow, bool IsPort) from, (int Bow, bool IsPort) to) =>
+        Apart(End(unknowns, from.Bow, from.IsPort), End(unknowns, to.Bow, to.IsPort));
+
+    private static double Apart(ImmutableArray<double> one, ImmutableArray<double> other) => Math.Sqrt(one.Zip(other, (a, b) => (a - b) * (a - b)).Sum());
+
+    private void StartWhole(Vector<double> start)
     {
-        var (one, other) = (End(unknowns, from.Bow, from.IsPort), End(unknowns, to.Bow, to.IsPort));
-        return Math.Sqrt(one.Zip(other, (a, b) => (a - b) * (a - b)).Sum());
+        if (_top.Measures.FirstOrDefault(measure => measure.Kind == MeasureKind.Station) is { } station)
+        {
+            start[_edgeAt] = station.Mean.Millimeters - AlongMm(start, station.Bow);
+        }
+
+        foreach (var (at, kind) in new[] { (_lengthAt, MeasureKind.TopLength), (_widthAt, MeasureKind.TopWidth) }.Where(each => each.Item1 >= 0))
+        {
+            start[at] = MeanMm(kind, 0);
+        }
+    }
+
+    /// <summary>Along the cloth on the centreline, from the first bow to another.</summary>
+    private double AlongMm(Vector<double> unknowns, int bow) => Enumerable.Range(1, bow).Sum(i =>
+        GirthMm(Apart(Middle(unknowns, i - 1), Middle(unknowns, i)), _top.Bows[i - 1].Middle.SagAft?.Value.Millimeters ?? 0));
+
+    private ImmutableArray<double> Middle(Vector<double> unknowns, int bow)
+    {
+        var (port, starboard) = (End(unknowns, bow, isPort: true), End(unknowns, bow, isPort: false));
+        return [(port[0] + starboard[0]) / 2, (port[1] + starboard[1]) / 2, _top.Bows[bow].Middle.Cloth?.Millimeters ?? port[2]];
     }
 
     /// <summary>Even in the rise, so that a flat bow may come out a little hollow on the way.</summary>

@@ -42,8 +42,10 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
     /// <param name="patterns">The pieces; each fits the roll.</param>
     /// <param name="search">Finds the layout.</param>
     /// <param name="report">Told how it gets on, from any thread; null when nobody listens.</param>
+    /// <param name="cancellation">Breaks the search off; there is no plan then, for what was found by then would be another one every time.</param>
     /// <exception cref="InvalidOperationException">A piece does not fit the roll.</exception>
-    public static CutPlan Of(PatternSet patterns, INestingSearch search, Action<PlanProgress>? report = null)
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public static CutPlan Of(PatternSet patterns, INestingSearch search, Action<PlanProgress>? report = null, CancellationToken cancellation = default)
     {
         var cloth = patterns.Job.Workshop.Cloth;
         var quarters = cloth.Lay.Warp == WarpDirection.ForeAft ? 3 : 0;
@@ -51,7 +53,13 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
             [.. patterns.Pieces.Select(piece => ItemOf(piece, quarters, cloth.Lay))],
             cloth.Roll.UsableWidth.Millimeters,
             cloth.Lay.Gap.Millimeters);
-        var layout = search.Find(task, PlanProgress.Telling(report)) ?? throw new InvalidOperationException("A piece does not fit the roll.");
+        var layout = search.Find(task, PlanProgress.Telling(report) with { Cancellation = cancellation });
+        cancellation.ThrowIfCancellationRequested();
+        if (layout is null)
+        {
+            throw new InvalidOperationException("A piece does not fit the roll.");
+        }
+
         var used = Length.FromMillimeters(layout.LengthMm);
         var spare = patterns.Job.Workshop.Buying.Spare;
         return new(

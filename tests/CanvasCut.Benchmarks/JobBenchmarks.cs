@@ -10,7 +10,7 @@ namespace CanvasCut.Benchmarks;
 public class JobBenchmarks
 {
     private readonly string _text = BuiltInExample.Text;
-    private JobOutcome _outcome = null!;
+    private JobRun _outcome = null!;
 
     /// <summary>Works the example out once, for the parts that need it.</summary>
     [GlobalSetup]
@@ -18,7 +18,7 @@ public class JobBenchmarks
 
     /// <summary>Reads the job, chooses the place, makes the pieces, checks them and lays them out.</summary>
     [Benchmark(Baseline = true)]
-    public JobOutcome Outcome() => JobOutcome.Of(_text, BuiltInExample.FileName).Value
+    public JobRun Outcome() => JobRun.Of(_text, BuiltInExample.FileName).Value
         ?? throw new InvalidOperationException("The built-in example is not valid.");
 
     /// <summary>Draws and writes every file, in memory.</summary>

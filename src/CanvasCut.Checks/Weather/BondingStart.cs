@@ -11,15 +11,15 @@ namespace CanvasCut.Checks;
 /// <param name="Margin">How far the surface is above the dew point, in the worse of the two hours.</param>
 public sealed record BondingStart(DateTime Time, BondingDay Day, ImmutableArray<CheckResult> Checks, TemperatureDelta Margin)
 {
-    /// <summary>Cleaning, laying and pressing a panel takes about two hours; common practice, no source.</summary>
-    private const int HoursOfWork = 2;
+    /// <summary>The hours of a forecast that the work takes; the cure begins after them.</summary>
+    public static int HoursOfWork { get; } = (int)Math.Ceiling(BondingTimes.Whole.Hours);
 
     /// <summary>Whether everything is as it should be.</summary>
     public bool IsGood => Checks.All(check => check.Verdict == Verdict.Pass);
 
     /// <summary>
-    /// Every hour of a forecast as a start. The clear time runs from the hour to the end of the last hour before rain, before
-    /// the surface falls below the hard stop, or before the forecast ends.
+    /// Every hour of a forecast as a start. The clear time runs from the end of the work to the end of the last hour before
+    /// rain, before the surface falls below the hard stop, or before the forecast ends.
     /// </summary>
     /// <param name="forecast">Hour by hour, without gaps.</param>
     /// <param name="limits">What the day must be like.</param>
@@ -38,8 +38,9 @@ public sealed record BondingStart(DateTime Time, BondingDay Day, ImmutableArray<
             clear++;
         }
 
+        var cured = Duration.FromHours(Math.Max(0, clear - HoursOfWork));
         var worked = rest[..Math.Min(rest.Length, HoursOfWork)].ToArray();
-        var days = worked.Select(hour => new BondingDay(hour.Air, hour.Humidity, hour.Surface, Duration.FromHours(clear))).ToList();
+        var days = worked.Select(hour => new BondingDay(hour.Air, hour.Humidity, hour.Surface, cured)).ToList();
         var checks = days.SelectMany(day => BondingWeather.Of(day, limits)).GroupBy(check => check.Code).Select(alike => alike.MaxBy(check => check.Verdict)!);
         var margin = worked.Min(hour => BondingWeather.MarginOf(hour.Air, hour.Humidity, hour.Surface).DegreesCelsius);
         return new(rest[0].Time, days[0], [.. checks], TemperatureDelta.FromDegreesCelsius(margin));

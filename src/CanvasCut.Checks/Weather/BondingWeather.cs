@@ -50,8 +50,8 @@ public static class BondingWeather
 
     private static CheckResult Clear(BondingDay day, BondingLimits limits)
     {
-        var subject = Say.Of("dry and mild hours after bonding");
-        const string Source = "work.cure";
+        var subject = Say.Of($"dry hours after bonding, {LimitWords.Least(limits.HardStop)} or warmer");
+        const string Source = "work.cure, bonding.hard_stop";
         return day.Clear is not { } clear
             ? Missing(CheckCodes.BondingClear, subject, Source, "bonding.clear_hours")
             : CheckResult.Judged(

@@ -29,4 +29,13 @@ public enum MeasureKind
 
     /// <summary>Straight from the starboard end of the first bow to the port end of the last.</summary>
     OverallFromStarboard,
+
+    /// <summary>Along the cloth on the centreline, from the top's forward edge to the bow.</summary>
+    Station,
+
+    /// <summary>Along the cloth on the centreline, from the top's forward edge to its aft edge.</summary>
+    TopLength,
+
+    /// <summary>Across along the cloth, from the top's port edge to its starboard edge.</summary>
+    TopWidth,
 }

@@ -12,7 +12,7 @@ public static class ClothJson
     public const string Format = "canvascut-cloth-1";
 
     /// <summary>Every choice, as <c>cloth --json</c> prints them.</summary>
-    public static string Of(JobOutcome outcome, ImmutableArray<ClothChoice> choices) => JsonText.Of(new Dictionary<string, object?>
+    public static string Of(JobRun outcome, ImmutableArray<ClothChoice> choices) => JsonText.Of(new Dictionary<string, object?>
     {
         ["format"] = Format,
         ["version"] = outcome.Context.Version,

@@ -12,9 +12,9 @@ namespace CanvasCut.Job;
 internal static class CutterFiles
 {
     /// <summary>The files, the usual one first.</summary>
-    public static IEnumerable<FilePlan> Of(JobOutcome outcome, ImmutableArray<PieceDrawing> drawings)
+    public static IEnumerable<FilePlan> Of(JobRun outcome, ImmutableArray<PieceDrawing> drawings)
     {
-        var spec = outcome.Content.Patterns.Job.Workshop.Dxf;
+        var spec = outcome.Job.Workshop.Dxf;
         var form = new DxfForm(spec.Unit == DxfUnit.Inch, spec.HasArcs);
         var all = DxfSheet.Of(drawings);
         return
@@ -22,7 +22,7 @@ internal static class CutterFiles
             .. spec.IsOneFilePerPiece
                 ? drawings.Select(drawing => Dxf(DxfSheet.Of([drawing]), form, $"dxf/{drawing.Piece.Key.Id}.dxf", Say.Of($"{drawing.Title}, for a shop's cutter")))
                 : [Dxf(all, form, "pieces.dxf", Say.Of("all pieces for a shop's cutter"))],
-            FilePlan.Written("pieces-pattern.dxf", Say.Of("all pieces for a pattern program"), output => ExchangeWriter.Write(ExchangeStyle.Of(drawings, outcome.Content.Patterns, outcome.Context), output)),
+            FilePlan.Written("pieces-pattern.dxf", Say.Of("all pieces for a pattern program"), output => ExchangeWriter.Write(ExchangeStyle.Of(drawings, outcome.Pieces, outcome.Context), output)),
             FilePlan.Written("pieces.hpgl", HpglTells(all.WidthMm), output => HpglWriter.Write(all, output)),
         ];
     }

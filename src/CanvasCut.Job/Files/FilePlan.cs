@@ -17,11 +17,12 @@ internal sealed record FilePlan(string Name, Func<ResultFile> Make)
     private const double PictureDotsPerMm = 6;
 
     /// <summary>Makes the files, several at a time; the result is in the order of the plans, whichever is ready first.</summary>
-    public static ImmutableArray<ResultFile> MakeAll(IReadOnlyList<FilePlan> plans)
+    public static ImmutableArray<ResultFile> MakeAll(IReadOnlyList<FilePlan> plans, CancellationToken cancellation)
     {
         var files = new ResultFile[plans.Count];
         Parallel.ForEach(
             Partitioner.Create(Enumerable.Range(0, plans.Count), EnumerablePartitionerOptions.NoBuffering),
+            new ParallelOptions { CancellationToken = cancellation },
             i => files[i] = plans[i].Make());
         return [.. files];
     }

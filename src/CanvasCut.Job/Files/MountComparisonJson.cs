@@ -7,7 +7,7 @@ public static class MountComparisonJson
     public const string Format = "canvascut-mounts-1";
 
     /// <summary>The whole text.</summary>
-    public static string Of(JobOutcome outcome, MountComparison comparison) => JsonText.Of(new Dictionary<string, object?>
+    public static string Of(JobRun outcome, MountComparison comparison) => JsonText.Of(new Dictionary<string, object?>
     {
         ["format"] = Format,
         ["version"] = outcome.Context.Version,

@@ -10,7 +10,7 @@ public static class OrderJson
     public const string Format = "canvascut-order-1";
 
     /// <summary>The order alone, as <c>order --json</c> prints it.</summary>
-    public static string Of(JobOutcome outcome) => JsonText.Of(new Dictionary<string, object?>
+    public static string Of(JobRun outcome) => JsonText.Of(new Dictionary<string, object?>
     {
         ["format"] = Format,
         ["version"] = outcome.Context.Version,

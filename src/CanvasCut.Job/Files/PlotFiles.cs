@@ -18,7 +18,7 @@ public static class PlotFiles
     public const string RollPicture = "roll.svg";
 
     /// <summary>What was asked for and could not be made, a sentence each; none when all is there.</summary>
-    internal static IEnumerable<string> LeftOut(JobOutcome outcome, IEnumerable<ResultFile> files)
+    internal static IEnumerable<string> LeftOut(JobRun outcome, IEnumerable<ResultFile> files)
     {
         var names = files.Select(file => file.Name).ToHashSet(StringComparer.Ordinal);
         if (!names.Contains(Pages))
@@ -26,7 +26,7 @@ public static class PlotFiles
             yield return Say.Of($"Left out {Pages}: a piece is longer than {PlotPages.LongestMm:0} mm, the most a PDF page can be; templates.pdf has it over joined pages.");
         }
 
-        if (outcome.Content.Patterns.Job.Workshop.Plot.RollWidth is not null && !names.Contains(Roll))
+        if (outcome.Job.Workshop.Plot.RollWidth is not null && !names.Contains(Roll))
         {
             yield return Say.Of($"Left out {Roll} and {RollPicture}: a piece is wider than plot.roll_width allows, or longer than {PlotPages.LongestMm:0} mm.");
         }
@@ -38,9 +38,9 @@ public static class PlotFiles
     }
 
     /// <summary>The sheets to write, by file name; a PDF file takes several.</summary>
-    internal static ImmutableArray<(string Name, ImmutableArray<Sheet> Sheets, string Tells)> Of(ImmutableArray<PieceDrawing> drawings, JobOutcome outcome)
+    internal static ImmutableArray<(string Name, ImmutableArray<Sheet> Sheets, string Tells)> Of(ImmutableArray<PieceDrawing> drawings, JobRun outcome)
     {
-        var workshop = outcome.Content.Patterns.Job.Workshop;
+        var workshop = outcome.Job.Workshop;
         var pages = PlotPages.Of(drawings, outcome.Context);
         var roll = workshop.Plot.RollWidth is null ? [] : RollSheets.Of(drawings, workshop, outcome.Context);
         return

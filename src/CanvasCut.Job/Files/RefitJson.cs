@@ -17,7 +17,7 @@ public static class RefitJson
     public static string Of(string oldName, string newName, RefitOutcome outcome) => JsonText.Of(new Dictionary<string, object?>
     {
         ["format"] = Format,
-        ["version"] = JobOutcome.Version,
+        ["version"] = JobRun.Version,
         ["language"] = Languages.Code,
         ["job"] = newName,
         ["old_job"] = oldName,

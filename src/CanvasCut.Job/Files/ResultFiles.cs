@@ -13,33 +13,39 @@ public static class ResultFiles
     private const string ShapeName = "top-shape";
 
     /// <summary>The files, those to look at first before the others.</summary>
-    public static ImmutableArray<ResultFile> Of(JobOutcome outcome)
+    /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
+    public static ImmutableArray<ResultFile> Of(JobRun outcome)
     {
-        var (content, context) = (outcome.Content, outcome.Context);
+        ArgumentNullException.ThrowIfNull(outcome);
+        return outcome.Spoken(() => Spoken(outcome));
+    }
 
+    private static ImmutableArray<ResultFile> Spoken(JobRun outcome)
+    {
         // The two that others wait for are drawn at the same time.
-        var shape = Task.Run(() => ShapeSheet.Of(content.Patterns, context));
-        var drawings = PieceDrawing.All(content.Patterns, context);
+        var shape = Task.Run(() => outcome.Shape);
+        var (content, drawings) = (outcome.Content, outcome.Drawings);
         ImmutableArray<FilePlan> plans =
         [
             .. Papers(outcome, drawings, shape.GetAwaiter().GetResult()),
-            .. Pictures(content, context, shape.GetAwaiter().GetResult()),
+            .. Pictures(outcome, shape.GetAwaiter().GetResult()),
             FilePlan.Text("order.csv", Say.Of("what to buy, for a spreadsheet"), () => OrderCsv.Of(content)),
             .. CutterFiles.Of(outcome, drawings),
             .. drawings.Select(drawing => FilePlan.Svg($"pieces/{drawing.Piece.Key.Id}.svg", Say.Of($"{drawing.Title}, true size"), drawing.ToSheet)),
         ];
         var names = plans.Select(file => file.Name).Append("results.json").ToList();
-        return FilePlan.MakeAll([.. plans, FilePlan.Text("results.json", Say.Of("all of it for programs"), () => ResultsJson.Of(outcome, names))]);
+        return FilePlan.MakeAll(
+            [.. plans, FilePlan.Text("results.json", Say.Of("all of it for programs"), () => ResultsJson.Of(outcome, names))], outcome.Cancellation);
     }
 
     /// <summary>What could not be made, and why, a sentence each; none when all is there.</summary>
-    public static ImmutableArray<string> LeftOut(JobOutcome outcome, IEnumerable<ResultFile> files) =>
-        ShapeSheet.WhyNot(outcome.Content.Patterns) is { } why
+    public static ImmutableArray<string> LeftOut(JobRun outcome, IEnumerable<ResultFile> files) => outcome.Spoken<ImmutableArray<string>>(() =>
+        ShapeSheet.WhyNot(outcome.Pieces) is { } why
             ? [.. PlotFiles.LeftOut(outcome, files), Say.Of($"Left out {ShapeName}.svg and {ShapeName}.png. {why}")]
-            : [.. PlotFiles.LeftOut(outcome, files)];
+            : [.. PlotFiles.LeftOut(outcome, files)]);
 
     /// <summary>What is printed.</summary>
-    private static IEnumerable<FilePlan> Papers(JobOutcome outcome, ImmutableArray<PieceDrawing> drawings, Sheet? shape)
+    private static IEnumerable<FilePlan> Papers(JobRun outcome, ImmutableArray<PieceDrawing> drawings, Sheet? shape)
     {
         var (content, context) = (outcome.Content, outcome.Context);
         return
@@ -56,11 +62,11 @@ public static class ResultFiles
     }
 
     /// <summary>What is looked at.</summary>
-    private static IEnumerable<FilePlan> Pictures(ReportContent content, SheetContext context, Sheet? shape)
+    private static IEnumerable<FilePlan> Pictures(JobRun outcome, Sheet? shape)
     {
         var samePicture = Say.Of("the same as a picture");
-        Sheet Placement() => PlacementSheet.Of(content.Patterns, context);
-        Sheet CutPlan() => CutPlanSheet.Of(content.Plan, context);
+        Sheet Placement() => outcome.Placement;
+        Sheet CutPlan() => CutPlanSheet.Of(outcome.Plan, outcome.Context);
         return
         [
             FilePlan.Svg("placement.svg", Say.Of("the top from above, with the marks"), Placement),
@@ -75,18 +81,18 @@ public static class ResultFiles
         ];
     }
 
-    private static IEnumerable<FilePlan> CareCalendar(JobOutcome outcome)
+    private static IEnumerable<FilePlan> CareCalendar(JobRun outcome)
     {
-        var job = outcome.Content.Patterns.Job;
+        var job = outcome.Job;
         if (job.Care.Fitted is { } fitted)
         {
             yield return FilePlan.Text("care.ics", Say.Of("what is due when, for a calendar program"), () => CareCalendarFile.Of(job.Name, fitted, CarePlan.Of(job)));
         }
     }
 
-    private static (IReadOnlyList<Sheet> Sheets, string Tells) Templates(JobOutcome outcome, ImmutableArray<PieceDrawing> drawings)
+    private static (IReadOnlyList<Sheet> Sheets, string Tells) Templates(JobRun outcome, ImmutableArray<PieceDrawing> drawings)
     {
-        var (paper, context) = (outcome.Content.Patterns.Job.Workshop.Paper, outcome.Context);
+        var (paper, context) = (outcome.Job.Workshop.Paper, outcome.Context);
         var sheets = TilePages.Of(
             [.. drawings.Select(drawing => new TilePiece(drawing.Piece.Key.Id, drawing.Title, drawing.Figures))],
             new(Say.Of("Templates"), context.JobName, context.Footer),

@@ -16,9 +16,9 @@ public static class ResultsJson
     /// <summary>The file's text.</summary>
     /// <param name="outcome">The results.</param>
     /// <param name="files">The names of all files written with it, itself included.</param>
-    public static string Of(JobOutcome outcome, IEnumerable<string> files) => JsonText.Of(Root(outcome, files));
+    public static string Of(JobRun outcome, IEnumerable<string> files) => JsonText.Of(Root(outcome, files));
 
-    private static Dictionary<string, object?> Root(JobOutcome outcome, IEnumerable<string> files)
+    private static Dictionary<string, object?> Root(JobRun outcome, IEnumerable<string> files)
     {
         var (content, mounted) = (outcome.Content, outcome.Content.Patterns.Mounted);
         return WithoutAbsentMounts(new()

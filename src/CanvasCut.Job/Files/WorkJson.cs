@@ -13,15 +13,15 @@ public static class WorkJson
     private static readonly JsonSerializerOptions Options = new() { WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The order of work alone, as text.</summary>
-    public static string Of(JobOutcome outcome) => JsonSerializer.Serialize(Root(outcome), Options) + "\n";
+    public static string Of(JobRun outcome) => JsonSerializer.Serialize(Root(outcome), Options) + "\n";
 
     /// <summary>What stands under "work" in results.json.</summary>
-    internal static object Root(JobOutcome outcome)
+    internal static object Root(JobRun outcome)
     {
         var order = outcome.Work;
         return new
         {
-            order = outcome.Content.Patterns.Job.Work.Order == BondOrder.BondFirst ? "bond-first" : "sew-first",
+            order = outcome.Job.Work.Order == BondOrder.BondFirst ? "bond-first" : "sew-first",
             hours_per_day = Math.Round(order.HoursPerDay.Hours, 6),
             bench_min = Minutes(order.Bench),
             days = order.Days,
@@ -40,6 +40,7 @@ public static class WorkJson
             kind = Word(task.Kind),
             name = task.Name,
             @do = task.Do,
+            parts = each.Step.Parts.Select(part => new { name = part.Name, note = part.Note }),
             pieces = flow.Pieces.Select(key => key.Id),
             uses = flow.Uses,
             makes = flow.Makes,

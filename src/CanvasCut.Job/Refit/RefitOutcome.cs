@@ -18,7 +18,7 @@ public sealed record RefitOutcome(
     ImmutableArray<RefitRange> Ranges,
     ImmutableArray<string> Changes,
     ImmutableArray<string> Notes,
-    JobOutcome? Made)
+    JobRun? Made)
 {
     /// <summary>Works out a refit.</summary>
     /// <param name="old">What is sewn.</param>
@@ -37,7 +37,7 @@ public sealed record RefitOutcome(
         var panel = answer.Ways[0].Panel;
         var (refit, mounted) = (old.Sewn.JobOf(job, panel.LongSide, border), old.Sewn.With(panel, border));
         var patterns = PatternSet.Refitted(refit, mounted);
-        var made = JobOutcome.Of(FitChoice.Settled(refit, mounted), patterns);
+        var made = JobRun.Settled(FitChoice.Settled(refit, mounted), patterns);
         var pieces = RefitPiece.All(old.Pieces, patterns);
         return new(RefitWords.Fits(pieces, made), pieces, ranges, [], [RefitWords.Borders(border, job.Units), .. notes], made);
     }

@@ -10,10 +10,10 @@ namespace CanvasCut.Job;
 /// <summary>The answer to a refit in words.</summary>
 internal static class RefitWords
 {
-    public static string Fits(ImmutableArray<RefitPiece> pieces, JobOutcome made)
+    public static string Fits(ImmutableArray<RefitPiece> pieces, JobRun made)
     {
         var anew = pieces.Where(piece => piece.Fate == RefitFate.Anew).Select(piece => piece.Name).ToList();
-        var failed = made.Content.Checks.Count(check => check.Verdict == Verdict.Fail);
+        var failed = made.Checks.Count(check => check.Verdict == Verdict.Fail);
         var what = anew.Count == 0 ? Say.Of("every piece stays as it is drawn") : Say.Of($"made anew: {string.Join(", ", anew)}");
         return failed == 0
             ? Say.Of($"FITS the sewn half; {what}.")

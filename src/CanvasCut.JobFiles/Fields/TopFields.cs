@@ -7,7 +7,8 @@ namespace CanvasCut.JobFiles;
 /// <summary>The head of the file and the top.</summary>
 internal static class TopFields
 {
-    public static Field[] All { get; } =
+    /// <summary>The head of the file.</summary>
+    public static Field[] Head { get; } =
     [
         new("format", Count, Any, Presence.Required),
         new("name", Text, Any, Presence.Required),
@@ -16,7 +17,11 @@ internal static class TopFields
         new("copies", Count, Any, Presence.Optional),
         new("materials", Text, Any, Presence.Optional),
         new("prices", Text, Any, Presence.Optional),
+    ];
 
+    /// <summary>The top alone.</summary>
+    public static Field[] Top { get; } =
+    [
         new("top.length", Length, Size("0.3 m", "6 m"), Presence.Required),
         new("top.width", Length, Size("0.3 m", "6 m"), Presence.Required),
         new Field("top.edge_margin", Length, Reach("0 mm", "300 mm"), Presence.Optional).Or("25 mm", Source.Practice),
@@ -40,4 +45,7 @@ internal static class TopFields
         new Field("top.keep_out[].clearance", Length, Reach("0 mm", "500 mm"), Presence.Optional)
             .Or("2 in", Say.Later("bimini fitting instructions: 2 in from boom, sheet and backstay")),
     ];
+
+    /// <summary>All of them.</summary>
+    public static Field[] All { get; } = [.. Head, .. Top];
 }

@@ -10,6 +10,14 @@ internal static class MeasureFields
 {
     public const string Bow = "bow";
     public const string Overall = "overall";
+    public const string Top = "top";
+
+    /// <summary>In files of this format heights are those of the ends; in newer ones of the tube's middle on the centreline, as in the job.</summary>
+    public const int FormatOfEnds = 1;
+
+    /// <summary>The newest format.</summary>
+    public const int Format = 2;
+
     private const string FromPort = "diagonal_from_port";
     private const string FromStarboard = "diagonal_from_starboard";
 
@@ -18,9 +26,14 @@ internal static class MeasureFields
         new("format", Count, Any, Presence.Required),
         new("name", Text, Any, Presence.Required),
         new Field("tape", Length, Size("0.3 mm", "5 mm"), Presence.Optional).Or("1.5 mm", Say.Later("1/16 in, a tape's smallest division: chosen for this program")),
+        new($"{Top}.length", LengthList, Size("0.3 m", "6 m"), Presence.Optional),
+        new($"{Top}.width", LengthList, Size("0.3 m", "6 m"), Presence.Optional),
         new("bow[].name", Text, Any, Presence.Optional),
-        new Field("bow[].height", Length, Signed("-3 m", "5 m"), Presence.Optional).Or("0 mm", Source.NoneAssumed),
-        .. Kinds.Select(kind => new Field($"bow[].{kind.Name}", LengthList, kind.Range, Presence.Optional)),
+        new("bow[].station", LengthList, Reach("0 mm", "6 m"), Presence.Optional),
+        new("bow[].height", Length, Signed("-3 m", "5 m"), Presence.Optional),
+        new("bow[].diameter", Length, Reach("0 mm", "80 mm"), Presence.Optional),
+        new("bow[].sag_aft", Length, Reach("0 mm", "200 mm"), Presence.Optional),
+        .. Kinds.Where(kind => kind.Kind != MeasureKind.Station).Select(kind => new Field($"bow[].{kind.Name}", LengthList, kind.Range, Presence.Optional)),
         new($"{Overall}.{FromPort}", LengthList, Size("0.3 m", "6 m"), Presence.Optional),
         new($"{Overall}.{FromStarboard}", LengthList, Size("0.3 m", "6 m"), Presence.Optional),
     ];
@@ -35,9 +48,19 @@ internal static class MeasureFields
         (MeasureKind.Starboard, "starboard", Size("50 mm", "6 m")),
         (MeasureKind.DiagonalFromPort, FromPort, Size("0.3 m", "6 m")),
         (MeasureKind.DiagonalFromStarboard, FromStarboard, Size("0.3 m", "6 m")),
+        (MeasureKind.Station, "station", Reach("0 mm", "6 m")),
     ];
 
-    /// <summary>The names that may stand at the top of the file, or in a bow's or the overall table.</summary>
+    /// <summary>The measures of the whole top by their paths, with the bow they are kept under: the first, or for overall diagonals the last.</summary>
+    public static (MeasureKind Kind, string Path, bool IsAtLast)[] Whole =>
+    [
+        (MeasureKind.OverallFromPort, $"{Overall}.{FromPort}", true),
+        (MeasureKind.OverallFromStarboard, $"{Overall}.{FromStarboard}", true),
+        (MeasureKind.TopLength, $"{Top}.length", false),
+        (MeasureKind.TopWidth, $"{Top}.width", false),
+    ];
+
+    /// <summary>The names that may stand at the top of the file, or in one of its tables.</summary>
     public static IEnumerable<string> NamesIn(string table) => All
         .Select(field => field.Name.Replace("[]", string.Empty, StringComparison.Ordinal).Split('.'))
         .Where(parts => table.Length == 0 || (parts.Length == 2 && parts[0] == table))

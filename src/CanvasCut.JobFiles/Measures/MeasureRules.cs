@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Language;
+using UnitsNet;
 
 namespace CanvasCut.JobFiles;
 
@@ -22,9 +23,15 @@ internal static class MeasureRules
         {
             CheckPresence(values, log, bow, isFirst: index == 0);
             CheckArc(values, log, bow);
+            CheckHeight(values, log, bow);
             CheckOrder(values, log, bow, index > 1 ? bows[index - 1] : null);
         }
 
+        StationOrder.Check(
+            values,
+            (MeasureFields.Bow, $"{MeasureFields.Top}.length"),
+            path => MeanMm(values, path) is { } mean ? Length.FromMillimeters(mean) : null,
+            (path, message) => Report(values, log, true, (ProblemCode.BowPlace, path, message)));
         foreach (var path in MeasureFields.All.Where(field => field.Kind == FieldKind.LengthList).SelectMany(field => PathsOf(field, bows)))
         {
             var count = values.Lengths(path)?.Length ?? 1;
@@ -34,18 +41,18 @@ internal static class MeasureRules
 
     private static void CheckHead(JobValues values, ProblemLog log)
     {
-        foreach (var (name, example) in new[] { ("format", "1"), ("name", Say.Of("\"a name of your own\"")) })
+        foreach (var (name, example) in new[] { ("format", $"{MeasureFields.Format}"), ("name", Say.Of("\"a name of your own\"")) })
         {
             Report(values, log, !values.IsWritten(name), (ProblemCode.Missing, name, Say.Of($"is missing; write it as in {name} = {example}.")));
         }
 
-        Report(values, log, values.Quantity<int>("format") is not (null or 1), (ProblemCode.Format, "format", Say.Of("This program reads measures files of format 1; write format = 1.")));
+        Report(values, log, values.Quantity<int>("format") is not (null or MeasureFields.FormatOfEnds or MeasureFields.Format), (ProblemCode.Format, "format", Say.Of($"This program reads measures files of format {MeasureFields.FormatOfEnds} and {MeasureFields.Format}; write format = {MeasureFields.Format}.")));
     }
 
     private static void CheckPresence(JobValues values, ProblemLog log, string bow, bool isFirst)
     {
         Missing("chord", Say.Of("the straight distance between the bow's ends"));
-        foreach (var (name, path) in MeasureFields.Kinds.Where(kind => kind.Kind >= MeasureKind.Port).Select(kind => (kind.Name, $"{bow}.{kind.Name}")))
+        foreach (var (name, path) in MeasureFields.Kinds.Where(kind => kind.Kind is >= MeasureKind.Port and <= MeasureKind.DiagonalFromStarboard).Select(kind => (kind.Name, $"{bow}.{kind.Name}")))
         {
             Report(values, log, isFirst && values.IsWritten(path), (ProblemCode.FirstBow, path, Say.Of($"{name} is measured from the bows before, and there is none before the first; move it to the next bow.")));
         }
@@ -73,6 +80,13 @@ internal static class MeasureRules
         Report(values, log, girth > chord * Math.PI / 2, (ProblemCode.BowsDisagree, $"{bow}.girth", Say.Of("is more than a half circle on the chord; measure both between the same ends.")));
         Report(values, log, girth < chord * 0.9, (ProblemCode.BowsDisagree, $"{bow}.girth", Say.Of("is far shorter than the chord; along the cloth it can only be longer than straight across.")));
     }
+
+    /// <summary>Without its crown the way from the centreline down to a bow's ends is not known.</summary>
+    private static void CheckHeight(JobValues values, ProblemLog log, string bow) => Report(
+        values,
+        log,
+        values.Quantity<int>("format") == MeasureFields.Format && values.IsWritten($"{bow}.height") && !values.IsWritten($"{bow}.crown") && !values.IsWritten($"{bow}.girth"),
+        (ProblemCode.Missing, $"{bow}.crown", Say.Of("is missing, and without it the height on the centreline does not tell where the bow's ends are; measure the crown too.")));
 
     private static void CheckOrder(JobValues values, ProblemLog log, string bow, string? before)
     {

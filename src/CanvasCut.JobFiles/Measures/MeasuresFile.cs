@@ -22,6 +22,6 @@ public static class MeasuresFile
             MeasureRules.Check(values, log);
         }
 
-        return log.Finish(() => MeasuredTopBuilder.Build(values));
+        return log.Finish(() => new MeasuredTopBuilder(values, root).Build());
     }
 }

@@ -60,12 +60,15 @@ internal sealed class MeasuresReader(TomlTable root, string fileName, ProblemLog
             CheckNames(bow as TomlTable, $"{MeasureFields.Bow}[{index + 1}]");
         }
 
-        if (root[MeasureFields.Overall] is { } overall and not TomlTable)
+        foreach (var name in new[] { MeasureFields.Top, MeasureFields.Overall })
         {
-            log.Report(ProblemCode.WrongType, At(MeasureFields.Overall, overall.Place), Say.Of("must be a table; begin it with [overall]."));
-        }
+            if (root[name] is { } table and not TomlTable)
+            {
+                log.Report(ProblemCode.WrongType, At(name, table.Place), Say.Of($"must be a table; begin it with [{name}]."));
+            }
 
-        CheckNames(root[MeasureFields.Overall] as TomlTable, MeasureFields.Overall);
+            CheckNames(root[name] as TomlTable, name);
+        }
     }
 
     private void CheckNames(TomlTable? table, string path)

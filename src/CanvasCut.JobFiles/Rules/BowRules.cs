@@ -14,15 +14,12 @@ internal static class BowRules
 
     public static void Check(JobValues values, RuleLog rules)
     {
-        Length? before = null;
         BayRules.Check(values, rules);
+        StationOrder.Check(values, ("top.bow", "top.length"), path => values.Length(path), (path, message) => rules.When(true, ProblemCode.BowPlace, path, message));
         foreach (var bow in values.Tables("top.bow"))
         {
-            var station = values.Length($"{bow}.station");
-            rules.When(station <= before, ProblemCode.BowPlace, $"{bow}.station", Say.Of("is not aft of the bow before; list the bows from forward to aft."));
-            rules.When(station > values.Length("top.length"), ProblemCode.BowPlace, $"{bow}.station", Say.Of($"lies aft of the top, which is {In(values.Length("top.length"))} long."));
+            rules.When(values.Length($"{bow}.station") > values.Length("top.length"), ProblemCode.BowPlace, $"{bow}.station", Say.Of($"lies aft of the top, which is {In(values.Length("top.length"))} long."));
             CheckMeasures(values, rules, bow);
-            before = station ?? before;
         }
     }
 
@@ -41,6 +38,7 @@ internal static class BowRules
         {
             HalfBowRules.CheckArcs(arc, rules, bow);
             CheckGirth(arc, rules, Place(values, bow, "girth"));
+            BowWidthRules.Check(values, rules, arc, measure => Place(values, bow, measure));
         }
     }
 

@@ -13,8 +13,7 @@ internal static class JobRules
     {
         var rules = new RuleLog(values, log);
         rules.Unless(values.Quantity<int>("format") is null or Format, ProblemCode.Format, "format", Say.Of("This program reads format 1; write format = 1."));
-        TopRules.Check(values, rules);
-        BowRules.Check(values, rules);
+        CheckTop(values, rules);
         PanelRules.Check(values, rules);
         CarrierRules.Check(values, rules);
         FasteningRules.Check(values, rules);
@@ -22,5 +21,12 @@ internal static class JobRules
         WorkshopRules.Check(values, rules);
         ConditionRules.Check(values, rules);
         WorkRules.Check(values, rules);
+    }
+
+    /// <summary>What must hold between the fields of the top, whatever lies on it.</summary>
+    public static void CheckTop(JobValues values, RuleLog rules)
+    {
+        TopRules.Check(values, rules);
+        BowRules.Check(values, rules);
     }
 }

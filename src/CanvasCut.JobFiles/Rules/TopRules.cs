@@ -15,20 +15,24 @@ internal static class TopRules
         rules.When(values.Length("top.corner_radius") * 2 >= width, ProblemCode.Impossible, "top.corner_radius", Say.Of("leaves no crown between the bends; it counts at both sides."));
         foreach (var keepOut in values.Tables("top.keep_out"))
         {
-            CheckExtent(values, rules, $"{keepOut}.station", (Length.Zero, length));
-            CheckExtent(values, rules, $"{keepOut}.offset", (width / -2, width / 2));
+            CheckExtent(values, rules, $"{keepOut}.station", (Length.Zero, length), Say.Of("Or is it measured from the aft edge?"));
+            CheckExtent(values, rules, $"{keepOut}.offset", (width / -2, width / 2), Say.Of("Or is port measured as positive?"));
         }
     }
 
-    private static void CheckExtent(JobValues values, RuleLog rules, string path, (Length? From, Length? To) top)
+    private static void CheckExtent(JobValues values, RuleLog rules, string path, (Length? From, Length? To) top, string doubt)
     {
         var extent = values.Pair(path);
         var isReversed = extent?.From > extent?.To;
-        rules.When(isReversed, ProblemCode.KeepOutPlace, path, Say.Of("runs backward; write the smaller length first (port offsets are negative)."));
+        rules.When(isReversed, ProblemCode.KeepOutPlace, path, Say.Of("runs backward; write the smaller length first (port offsets are negative).") + Mirrored(extent, top, doubt));
         rules.When(
             !isReversed && (extent?.To < top.From || extent?.From > top.To),
             ProblemCode.KeepOutPlace,
             path,
             Say.Of($"lies wholly beside the top, which reaches from {In(top.From)} to {In(top.To)}."));
     }
+
+    /// <summary>The limits as seen from the other edge: stations from the aft edge, offsets with port positive. The order is right then.</summary>
+    private static string Mirrored((Length From, Length To)? extent, (Length? From, Length? To) top, string doubt) =>
+        (top.From + top.To - extent?.From) is { } from ? Say.Of($" {doubt} Then it is {In(from)} to {In(top.From + top.To - extent?.To)}.") : string.Empty;
 }

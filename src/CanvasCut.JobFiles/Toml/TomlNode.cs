@@ -10,9 +10,12 @@ internal abstract class TomlNode(TextPlace place)
 }
 
 /// <summary>A text, a number, a flag, a date, or null for what a job file never holds (times).</summary>
-internal sealed class TomlScalar(TextPlace place, object? value) : TomlNode(place)
+internal sealed class TomlScalar(TextPlace place, object? value, Range characters = default) : TomlNode(place)
 {
     public object? Value { get; } = value;
+
+    /// <summary>Which characters of the text it is, quotes and all; empty for what was not read.</summary>
+    public Range Characters { get; } = characters;
 }
 
 /// <summary>A list.</summary>

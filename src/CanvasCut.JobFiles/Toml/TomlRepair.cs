@@ -1,78 +1,112 @@
-using System.Text.RegularExpressions;
 using CanvasCut.Language;
-using Tomlyn.Syntax;
 
 namespace CanvasCut.JobFiles;
 
 /// <summary>
-/// Takes out of a text, one after the other, the lines that are no TOML, so that the rest can still be read and one
-/// slip does not hide the next or make others appear.
+/// Goes through a text line by line, and puts in the place of what is no TOML what was meant, or nothing where that is
+/// not plain, so that one slip does not hide the next or make others appear.
 /// </summary>
-internal sealed partial class TomlRepair
+internal sealed class TomlRepair
 {
     private const int MostErrors = 25;
-    private static string NotClosed => Say.Of("This is not TOML: something that begins above is not closed, a bracket or a quote.");
+
+    /// <summary>A list that runs on for longer was never closed; it also bounds the work.</summary>
+    private const int LongestBlock = 200;
 
     private readonly List<(TextPlace Place, string Message)> _errors = [];
-    private string[] _lines;
+    private readonly string[] _lines;
 
     public TomlRepair(string text)
     {
         _lines = text.Split('\n');
-        var end = _lines.Length;
-        while (_errors.Count < MostErrors && First() is { } error)
+        for (var at = 0; at < _lines.Length;)
         {
-            end = Math.Min(end, TakeOut(error));
-            if (end == _lines.Length)
-            {
-                break;
-            }
+            at = _errors.Count < MostErrors ? After(at) : Empty(at, _lines.Length);
         }
 
-        _lines = _lines[..Math.Min(end, _lines.Length)];
-        for (var drops = 0; First() is not null; drops++)
+        // Each line is right for itself; should they not be so together, nothing of them is.
+        if (TomlSyntax.Of(Text).HasErrors)
         {
-            // What was never closed begins a little further up.
-            _lines = drops < MostErrors ? _lines[..^1] : [];
+            IsRepaired = false;
+            Empty(0, _lines.Length);
+            _errors.Add((new(1, 1), Say.Of("This cannot be read as TOML at all; look for lists within lists and for odd characters after a backslash.")));
         }
     }
 
     /// <summary>Where the text is no TOML, and why.</summary>
     public IReadOnlyList<(TextPlace Place, string Message)> Errors => _errors;
 
-    /// <summary>What is left, line for line in its place; its syntax is right.</summary>
+    /// <summary>What is left or was meant, line for line in its place; its syntax is right.</summary>
     public string Text => string.Join('\n', _lines);
 
-    private DiagnosticMessage? First() => TomlSyntax.Of(Text).Diagnostics.MinBy(message => message.Span.Start.Offset);
+    /// <summary>Whether nothing had to be left out, so that fields can be held against each other.</summary>
+    public bool IsRepaired { get; private set; } = true;
 
-    /// <summary>Empties the line of an error and tells from which line on nothing can be read any more.</summary>
-    private int TakeOut(DiagnosticMessage error)
+    /// <summary>Reads what begins at a line and tells where the next thing begins.</summary>
+    private int After(int at)
     {
-        var isAtEnd = error.Message.Contains("<eof>", StringComparison.Ordinal) || error.Message.Contains("End-Of-File", StringComparison.Ordinal);
-        var index = isAtEnd ? _lines.Length - 1 : Math.Clamp(error.Span.Start.Line, 0, _lines.Length - 1);
-        var line = _lines[index];
-        var isRightAlone = !TomlSyntax.Of(line).HasErrors;
-        _errors.Add((new(index + 1, isAtEnd ? 1 : error.Span.Start.Column + 1), isAtEnd || isRightAlone ? NotClosed : Message(error, line)));
-        _lines[index] = string.Empty;
-
-        // Without its heading, what follows would seem to be in another table; a quote or bracket left open swallows it.
-        if (isRightAlone || isAtEnd)
+        var line = _lines[at];
+        if (!TomlSyntax.Of(line).HasErrors)
         {
-            _lines = _lines[..index];
+            return at + 1;
         }
 
-        return isRightAlone || isAtEnd || line.TrimStart().StartsWith('[') ? index : int.MaxValue;
+        if (TomlSlip.IsOpen(line))
+        {
+            return AfterBlock(at);
+        }
+
+        var (message, meant) = TomlSlip.Of(line);
+        Report(at, TomlSlip.ColumnOf(line), message, meant);
+        return meant is null && line.TrimStart().StartsWith('[') ? Empty(at + 1, NextHeading(at + 1)) : at + 1;
     }
 
-    private static string Message(DiagnosticMessage error, string line) =>
-        BareDate().IsMatch(line) ? Say.Of("This is not TOML: there is no such day; a date is year, month and day, such as 2027-04-01.")
-        : BareValue().IsMatch(line) ? Say.Of("This is not TOML: the value needs quotes round it, as in \"1040 mm\".")
-        : error.Message.Contains("newline in a string", StringComparison.Ordinal) ? Say.Of("This is not TOML: the quote that closes the text is missing.")
-        : Say.Of($"This is not TOML: {error.Message.ReplaceLineEndings(" ").Replace("␤", Say.Of("the end of the line"), StringComparison.Ordinal).TrimEnd('.', ' ')}.");
+    /// <summary>A list or a text that runs over several lines.</summary>
+    private int AfterBlock(int at)
+    {
+        for (var after = at + 1; after < _lines.Length && after - at < LongestBlock && !TomlSlip.IsHeading(_lines[after]); after++)
+        {
+            var whole = string.Join('\n', _lines[at..(after + 1)]);
+            if (!TomlSlip.IsOpen(whole) && !TomlSyntax.Of(whole).HasErrors)
+            {
+                return after + 1;
+            }
+        }
 
-    [GeneratedRegex(@"^[^#=]*=\s*[0-9]{4}-[0-9]{2}-[0-9]{2}\s*(#.*)?$", RegexOptions.CultureInvariant)]
-    private static partial Regex BareDate();
+        // It was not closed, or is wrong inside: what looks like the next field is taken for that.
+        var end = Array.FindIndex(_lines, at + 1, TomlSlip.Begins) is var next and >= 0 ? Math.Min(next, at + LongestBlock) : Math.Min(_lines.Length, at + LongestBlock);
+        var block = string.Join('\n', _lines[at..end]);
+        if (TomlSlip.IsOpen(block))
+        {
+            Report(at, TomlSlip.ColumnOf(block), Say.Of("This is not TOML: something that begins here is not closed, a bracket or a quote."), null);
+        }
+        else
+        {
+            var first = TomlSyntax.Of(block).Diagnostics.MinBy(message => message.Span.Start.Offset)!;
+            Report(Math.Min(at + first.Span.Start.Line, end - 1), first.Span.Start.Column + 1, TomlSlip.Of(block).Message, null);
+        }
 
-    [GeneratedRegex(@"^[^#=]*=\s*[-+]?[0-9][^""#]*[^""0-9\s#\],}]", RegexOptions.CultureInvariant)]
-    private static partial Regex BareValue();
+        return Empty(at, end);
+    }
+
+    private void Report(int at, int column, string message, string? meant)
+    {
+        _errors.Add((new(at + 1, column), message));
+        _lines[at] = meant ?? string.Empty;
+        IsRepaired &= meant is not null;
+    }
+
+    /// <summary>Without its heading, what follows would seem to be in another table.</summary>
+    private int NextHeading(int from)
+    {
+        var next = Array.FindIndex(_lines, from, line => line.TrimStart().StartsWith('['));
+        return next < 0 ? _lines.Length : next;
+    }
+
+    private int Empty(int from, int to)
+    {
+        Array.Fill(_lines, string.Empty, from, to - from);
+        IsRepaired = false;
+        return to;
+    }
 }

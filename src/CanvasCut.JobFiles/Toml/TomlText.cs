@@ -11,7 +11,7 @@ internal static partial class TomlText
     private const int MostCharacters = 100_000;
     private const int MostBrackets = 2_000;
 
-    /// <summary>The tables of the file; without the lines that are wrong, and not whole, when its syntax is wrong, which is reported.</summary>
+    /// <summary>The tables of the file. Where its syntax is wrong, which is reported, lines are read as they were meant; without those where that is not plain, and then the file is not whole.</summary>
     public static (TomlTable Root, bool IsWhole) Read(string text, string fileName, ProblemLog log)
     {
         if (text.Length > MostCharacters || text.Count(character => character is '[' or '{') > MostBrackets)
@@ -41,7 +41,7 @@ internal static partial class TomlText
         }
 
         ReportTwice(TomlSyntax.Of(repair.Text, validate: true).Diagnostics, fileName, log);
-        return (TomlTree.Of(TomlSyntax.Of(repair.Text)), repair.Errors.Count == 0);
+        return (TomlTree.Of(TomlSyntax.Of(repair.Text)), repair.IsRepaired);
     }
 
     /// <summary>Without a byte order mark, and without halves of character pairs, which no file can hold and which would stop the parser.</summary>

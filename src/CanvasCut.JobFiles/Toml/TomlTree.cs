@@ -80,13 +80,16 @@ internal static class TomlTree
     {
         ArraySyntax array => ListOf(array),
         InlineTableSyntax table => TableOf(table),
-        StringValueSyntax text => new TomlScalar(PlaceOf(value), text.Value ?? string.Empty),
+        StringValueSyntax text => new TomlScalar(PlaceOf(value), text.Value ?? string.Empty, CharactersOf(value)),
         IntegerValueSyntax number => new TomlScalar(PlaceOf(value), number.Value),
         FloatValueSyntax number => new TomlScalar(PlaceOf(value), number.Value),
         DateTimeValueSyntax { Kind: SyntaxKind.LocalDate } date => new TomlScalar(PlaceOf(value), DateOnly.FromDateTime(date.Value.DateTime.DateTime)),
         BooleanValueSyntax flag => new TomlScalar(PlaceOf(value), flag.Value),
         _ => new TomlScalar(PlaceOf(value), null),
     };
+
+    /// <summary>Tomlyn names the last character, not the one behind it.</summary>
+    private static Range CharactersOf(SyntaxNode node) => node.Span.Start.Offset..(node.Span.End.Offset + 1);
 
     private static TomlList ListOf(ArraySyntax array)
     {

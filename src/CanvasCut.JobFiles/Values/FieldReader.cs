@@ -17,15 +17,22 @@ internal sealed class FieldReader((TomlTable Root, bool IsWhole) file, string fi
     /// <summary>The defaults taken, in the order of docs/job-file.md.</summary>
     public IEnumerable<DefaultUsed> Defaults => _defaults.OrderBy(used => KnownFields.OrderOf(used.Field));
 
-    public JobValues ReadAll()
+    public JobValues ReadAll() => ReadAll(KnownFields.All);
+
+    /// <summary>The same of some fields alone.</summary>
+    public JobValues ReadAll(IEnumerable<Field> fields)
     {
-        foreach (var (field, path) in FieldPath.All(_root, KnownFields.All))
+        foreach (var (field, path) in FieldPath.All(_root, fields))
         {
             Read(field, path);
         }
 
         return new(_root, fileName, _values);
     }
+
+    /// <summary>Whether every one of some fields has its value, but for those that need none.</summary>
+    public bool HasAll(IEnumerable<Field> fields) =>
+        FieldPath.All(_root, fields).All(each => each.Field.Presence == Presence.Optional || _values.ContainsKey(each.Path));
 
     private void Read(Field field, string path)
     {

@@ -25,6 +25,9 @@ internal sealed class JobValues(TomlTable root, string fileName, Dictionary<stri
     /// <summary>Whether something is written at a path, right or wrong.</summary>
     public bool IsWritten(string path) => FieldPath.Find(root, path).Node is not null;
 
+    /// <summary>Whether an unusual value at a path was said to be meant.</summary>
+    public bool IsAccepted(string path) => AcceptedFields.Of(root).Contains(path, StringComparer.Ordinal);
+
     /// <summary>The paths of the tables of a list, as top.bow[1], top.bow[2].</summary>
     public IEnumerable<string> Tables(string list) => TablesIn(root, list);
 

@@ -64,7 +64,11 @@ internal static class ValueParser
             return null;
         }
 
-        return QuantityText.Parse(value.Field.Kind, text) ?? value.Report(ProblemCode.NotQuantity, Say.Of($"\"{text}\" is not {what}; write it as in \"{example}\"."));
+        var point = text.Replace(',', '.');
+        return QuantityText.Parse(value.Field.Kind, text)
+            ?? (QuantityText.Parse(value.Field.Kind, point) is null
+                ? value.Report(ProblemCode.NotQuantity, Say.Of($"\"{text}\" is not {what}; write it as in \"{example}\"."))
+                : value.Report(ProblemCode.NotQuantity, Say.Of($"\"{text}\" has a comma; decimals have a point, \"{point}\".")));
     }
 
     /// <summary>A date of TOML, or the same in quotes.</summary>

@@ -20,10 +20,10 @@ public static class MeasuringSheet
     private static ImmutableArray<string> First =>
     [
         Say.Of("1. Frame as it will stand: straps tight, nothing leaning on it. Mind your footing; do not stand on the frame."),
-        Say.Of("2. Datum: mark the ends of every bow where the cloth ends, P to port and S to starboard. An edge without a tube counts as a bow. Bow 1 is the forward one; everything is measured from it."),
-        Say.Of("3. Centreline: mark half the girth on every bow and stretch a string from bow 1 to the last. Where a mark is off the string, write how far."),
+        Say.Of("2. Datum: the top's forward edge on the centreline. Mark the ends of every bow where the cloth ends, P to port and S to starboard. An edge without a tube counts as a bow, its tube is 0. Bow 1 is the forward one."),
+        Say.Of("3. Centreline: mark half the girth on every bow and stretch a string from bow 1 to the last. Where a mark is off the string, write how far. Stations there run along the cloth, from the top's forward edge to the middle of each tube."),
         Say.Of("4. Take the measures below. Read every one twice, the crown three times, and take the tape off in between: one reading cannot show that it is wrong. A steel tape, one unit, and do not copy the first reading."),
-        Say.Of("5. Height of ends: over any level common to all bows, such as the coaming; near enough to 1 cm."),
+        Say.Of("5. Height: of the tube's middle on the centreline, over any level common to all bows, such as a string from the coaming; to 5 mm. Sag aft: below a straight line, halfway to the next bow."),
     ];
 
     /// <summary>The page.</summary>
@@ -51,12 +51,12 @@ public static class MeasuringSheet
 
     private static ImmutableArray<(string Heading, BlankGrid Grid, ImmutableArray<string> Names)> Grids =>
     [
-        (Say.Of("6. Bow by bow"), Grid(("", 14), (Say.Of("girth"), 21), ("", 21), (Say.Of("chord"), 21), ("", 21), (Say.Of("crown"), 17), ("", 17), ("", 17), (Say.Of("height of ends"), 37)), [Say.Of("bow 1"), Say.Of("bow 2"), Say.Of("bow 3"), Say.Of("bow 4"), Say.Of("bow 5")]),
+        (Say.Of("6. Bow by bow, and on the centreline from the forward edge"), Grid(("", 11), (Say.Of("girth"), 16.5), ("", 16.5), (Say.Of("chord"), 16.5), ("", 16.5), (Say.Of("crown"), 13), ("", 13), ("", 13), (Say.Of("station"), 16.5), ("", 16.5), (Say.Of("height"), 14), (Say.Of("tube"), 11), (Say.Of("sag aft"), 12)), [Say.Of("bow 1"), Say.Of("bow 2"), Say.Of("bow 3"), Say.Of("bow 4"), Say.Of("bow 5")]),
         (Say.Of("7. From bow 1 along each edge, and the diagonals of each bay"), Grid(("", 14), (Say.Of("port station"), 21.5), ("", 21.5), (Say.Of("starboard station"), 21.5), ("", 21.5), (Say.Of("P before to S here"), 21.5), ("", 21.5), (Say.Of("S before to P here"), 21.5), ("", 21.5)), [Say.Of("bow 2"), Say.Of("bow 3"), Say.Of("bow 4"), Say.Of("bow 5")]),
-        (Say.Of("Overall, from the first bow to the last; and the string"), Grid(("", 14), (Say.Of("P1 to last S"), 21.5), ("", 21.5), (Say.Of("S1 to last P"), 21.5), ("", 21.5), (Say.Of("string off the mark at bow 2, 3, 4, 5"), 21.5), ("", 21.5), ("", 21.5), ("", 21.5)), [Say.Of("overall")]),
+        (Say.Of("Overall: bow 1 to the last; the top's length and width along the cloth; the string"), Grid(("", 14), (Say.Of("P1 to last S"), 17), ("", 17), (Say.Of("S1 to last P"), 17), ("", 17), (Say.Of("length of the top"), 17), ("", 17), (Say.Of("width of the top"), 17), ("", 17), (Say.Of("string off, bow 2 to 5"), 36)), [Say.Of("overall")]),
         (Say.Of("8. Keep-outs, from both sides"), Grid((Say.Of("what"), 42), (Say.Of("station from, to"), 24), ("", 24), (Say.Of("from port edge, to"), 24), ("", 24), (Say.Of("from starboard edge, to"), 24), ("", 24)), ["", "", ""]),
         (Say.Of("9. Panel, measured, not from its data sheet"), Grid(("", 14), (Say.Of("length, both edges"), 21.5), ("", 21.5), (Say.Of("width, both edges"), 21.5), ("", 21.5), (Say.Of("both diagonals"), 21.5), ("", 21.5), (Say.Of("thickness"), 21.5), (Say.Of("corner radius"), 21.5)), [Say.Of("outline")]),
-        (Say.Of("10. Edge of the panel to the first cell; junction box and cable exit"), Grid((Say.Of("forward"), 16.5), (Say.Of("aft"), 16.5), (Say.Of("port"), 16.5), (Say.Of("starboard"), 16.5), (Say.Of("box from port, forward"), 20), ("", 20), (Say.Of("box length, width"), 20), ("", 20), (Say.Of("cable from port, forward"), 20), ("", 20)), [""]),
+        (Say.Of("10. Edge of the panel to the first cell; junction box and cable exit"), Grid((Say.Of("forward"), 16.5), (Say.Of("aft"), 16.5), (Say.Of("port"), 16.5), (Say.Of("starboard"), 16.5), (Say.Of("box from port, forward"), 18), ("", 18), (Say.Of("box length, width, height"), 16), ("", 16), ("", 16), (Say.Of("cable from port, forward"), 18), ("", 18)), [""]),
     ];
 
     private static BlankGrid Grid(params (string Head, double WidthMm)[] columns) => new([.. columns.Select(column => new Column(column.Head, column.WidthMm))]);

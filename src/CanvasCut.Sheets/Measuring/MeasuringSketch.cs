@@ -17,13 +17,17 @@ internal static class MeasuringSketch
     private const double TextMm = 1.9;
     private const double LeftMm = 20;
     private const double RightMm = 64;
+    private const double EdgeY = 70;
+    private const double FirstY = 64;
+    private const double MiddleY = 49;
+    private const double LastY = 34;
 
     /// <summary>The figures, their lower left corner at the origin.</summary>
     public static ImmutableArray<Figure> Figures => [.. Plan(), .. Section()];
 
     private static IEnumerable<Figure> Plan()
     {
-        double[] bows = [68, 51, 34];
+        double[] bows = [FirstY, MiddleY, LastY];
         foreach (var (i, y) in bows.Index())
         {
             yield return Stroke.Open(LineRole.Cut, new(LeftMm, y), new(RightMm, y));
@@ -32,24 +36,27 @@ internal static class MeasuringSketch
             yield return new Lettering(Say.Of($"bow {i + 1}"), new(RightMm + 8, y - 0.9), TextMm);
         }
 
-        yield return Stroke.Open(LineRole.Fold, new(42, 32.2), new(42, 71));
-        yield return new Lettering(Say.Of("centreline"), new(43, 71.4), TextMm);
-        yield return Stroke.Open(LineRole.Mark, new(LeftMm, 68), new(LeftMm, 34));
-        yield return Stroke.Open(LineRole.Mark, new(RightMm, 68), new(RightMm, 34));
-        foreach (var (from, to) in new[] { (68.0, 51.0), (51.0, 34.0) })
+        yield return Stroke.Open(LineRole.Fold, new(42, LastY - 1.8), new(42, EdgeY + 1.5));
+        yield return new Lettering(Say.Of("centreline"), new(43, EdgeY + 1.8), TextMm);
+        yield return Stroke.Open(LineRole.Note, new(LeftMm, EdgeY), new(RightMm, EdgeY));
+        yield return new Lettering(Say.Of("forward edge"), new(RightMm + 1, EdgeY - 0.9), TextMm);
+        yield return new Lettering(Say.Of("station 1"), new(47, ((EdgeY + FirstY) / 2) - 0.9), TextMm);
+        yield return Stroke.Open(LineRole.Mark, new(LeftMm, FirstY), new(LeftMm, LastY));
+        yield return Stroke.Open(LineRole.Mark, new(RightMm, FirstY), new(RightMm, LastY));
+        foreach (var (from, to) in new[] { (FirstY, MiddleY), (MiddleY, LastY) })
         {
             yield return Stroke.Open(LineRole.Stitch, new(LeftMm, from), new(RightMm, to));
             yield return Stroke.Open(LineRole.Stitch, new(RightMm, from), new(LeftMm, to));
         }
 
-        foreach (var figure in Dimension.Upright(51, 68, 13, string.Empty).Concat(Dimension.Upright(34, 68, 7, string.Empty)))
+        foreach (var figure in Dimension.Upright(MiddleY, FirstY, 13, string.Empty).Concat(Dimension.Upright(LastY, FirstY, 7, string.Empty)).Concat(Dimension.Upright(FirstY, EdgeY, 45, string.Empty)))
         {
             yield return figure;
         }
 
-        yield return new Lettering(Say.Of("port stations"), new(5, 51), TextMm, TextAnchor.Middle, 90);
-        yield return new Lettering(Say.Of("starboard"), new(RightMm + 2, 58.5), TextMm);
-        yield return new Lettering(Say.Of("stations alike"), new(RightMm + 2, 55.5), TextMm);
+        yield return new Lettering(Say.Of("port stations"), new(5, MiddleY), TextMm, TextAnchor.Middle, 90);
+        yield return new Lettering(Say.Of("starboard"), new(RightMm + 2, 57.5), TextMm);
+        yield return new Lettering(Say.Of("stations alike"), new(RightMm + 2, 54.5), TextMm);
         yield return new Lettering(Say.Of("P1-S2, S1-P2: diagonals of the bay"), new(RightMm, 29.5), TextMm, TextAnchor.Right);
         yield return new Lettering(Say.Of("P1-S3, S1-P3: overall, bow 1 to the last"), new(RightMm, 26.5), TextMm, TextAnchor.Right);
     }

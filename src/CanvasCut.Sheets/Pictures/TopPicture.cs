@@ -11,62 +11,14 @@ namespace CanvasCut.Sheets;
 /// <summary>The top with tubes, keep-outs and all that is mounted.</summary>
 internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits units)
 {
-    private const double TextMm = 2.5;
-
     private readonly TopCloth _top = patterns.Job.Top;
+    private readonly BareTopPicture _bare = new(patterns.Job.Top, view, units);
     private readonly MountedShape _mounted = patterns.Mounted;
 
     public IEnumerable<Figure> Figures()
     {
-        ImmutableArray<Figure> drawn =
-        [
-            .. Tubes(),
-            .. KeepOuts(),
-            view.Line(LineRole.Cut, Plan.Of(_top)),
-            view.Line(LineRole.Fold, Plan.UsableOf(_top)),
-            .. Centreline(),
-            .. Mounted(),
-            .. TubeEdges(),
-        ];
-        return [.. drawn, .. Names.Of(Named(), new(view.Of(Outline.Of(Plan.Of(_top))), drawn.Where(figure => figure is not Tint)), TextMm), .. Sizes()];
-    }
-
-    private IEnumerable<Figure> Tubes() => _top.Bows.SelectMany((bow, i) => new Figure[]
-    {
-        new Tint(view.Of(Outline.Of(Plan.BandOf(_top, bow))), 0.25),
-        new Lettering(Say.Of($"bow {i + 1}"), view.Of(new Point(_top.Width.Millimeters / 2, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),
-    });
-
-    /// <summary>The tubes' edges again, over everything, to show where one runs under the panel.</summary>
-    private IEnumerable<Figure> TubeEdges() => _top.Bows.Select(bow => Plan.BandOf(_top, bow)).SelectMany(band => new Figure[]
-    {
-        view.Line(LineRole.Note, new(band.Left, band.Bottom), new(band.Right, band.Bottom)),
-        view.Line(LineRole.Note, new(band.Left, band.Top), new(band.Right, band.Top)),
-    });
-
-    private IEnumerable<Figure> KeepOuts() => _top.KeepOuts.SelectMany(keepOut =>
-    {
-        var box = Plan.Of(keepOut);
-        return new Figure[]
-        {
-            new Tint(view.Of(Outline.Of(box)), 0.12),
-            view.Line(LineRole.Mark, box),
-            view.Line(LineRole.Note, box.LowerLeft, new(box.Right, box.Top)),
-            view.Line(LineRole.Note, new(box.Left, box.Top), new(box.Right, box.Bottom)),
-        };
-    });
-
-    private IEnumerable<Figure> Centreline()
-    {
-        var whole = Plan.Of(_top);
-        yield return view.Line(LineRole.Grain, new(0, whole.Bottom), new(0, whole.Top));
-        var top = view.Of(new Point(0, whole.Top));
-        foreach (var figure in Arrows.Between(LineRole.Note, top + new Step(0, 2), top + new Step(0, 12), isTwoHeaded: false))
-        {
-            yield return figure;
-        }
-
-        yield return new Lettering(Say.Of("FORWARD"), top + new Step(3, 5), 3, IsBold: true);
+        ImmutableArray<Figure> drawn = [.. _bare.Lines(), .. Mounted(), .. _bare.TubeEdges()];
+        return [.. drawn, .. _bare.NamesOver(drawn, Named()), .. Sizes()];
     }
 
     private IEnumerable<Figure> Mounted()
@@ -134,9 +86,9 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         }
 
         yield return (Say.Of("corner pocket"), view.Of(mounted.Pockets[^1].Outline.Bounds.Center));
-        foreach (var keepOut in _top.KeepOuts)
+        foreach (var keepOut in _bare.Named())
         {
-            yield return (keepOut.Name, view.Of(Plan.Of(keepOut).Center));
+            yield return keepOut;
         }
 
         yield return (Say.Of("panel, cells grey"), view.Of(_mounted.CellBox.Center));
@@ -147,8 +99,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         var (whole, carrier) = (view.Of(Plan.Of(_top)), view.Of(_mounted.CarrierBox));
         return
         [
-            .. Dimension.Level(whole.Left, whole.Right, whole.Bottom - 12, Say.Of($"top {Text(_top.Width)}")),
-            .. Dimension.Upright(whole.Bottom, whole.Top, whole.Left - 12, Say.Of($"top {Text(_top.Length)}")),
+            .. _bare.Sizes(),
             .. Dimension.Level(carrier.Left, carrier.Right, whole.Bottom - 6, Say.Of($"carrier {Text(Length.FromMillimeters(_mounted.CarrierBox.WidthMm))}")),
             .. Dimension.Upright(carrier.Bottom, carrier.Top, whole.Left - 5, Say.Of($"carrier {Text(Length.FromMillimeters(_mounted.CarrierBox.HeightMm))}")),
         ];

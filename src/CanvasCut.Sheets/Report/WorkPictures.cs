@@ -57,7 +57,7 @@ internal static class WorkPictures
             yield return new Stroke(RoleOf(line.Kind), [.. line.Points.Select(view.Of)], line.IsClosed);
         }
 
-        yield return Caption(shown == near ? Say.Of("the mounted carrier, forward up") : Say.Of("the top from above, forward up"), frame);
+        yield return Caption(shown == near ? Say.Of("the carrier, forward up") : Say.Of("the top, forward up"), frame);
     }
 
     /// <summary>As large as the frame allows: no one measures on these.</summary>

@@ -14,7 +14,10 @@ public static class ClothChoices
     /// <param name="own">The job's own cut plan.</param>
     /// <param name="search">Finds the layouts.</param>
     /// <param name="report">Told how it gets on, from any thread; null when nobody listens.</param>
-    public static ImmutableArray<ClothChoice> Of(PatternSet patterns, CutPlan own, INestingSearch search, Action<PlanProgress>? report = null)
+    /// <param name="cancellation">Breaks it off.</param>
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public static ImmutableArray<ClothChoice> Of(
+        PatternSet patterns, CutPlan own, INestingSearch search, Action<PlanProgress>? report = null, CancellationToken cancellation = default)
     {
         var remembering = new RememberingSearch(search);
         var choices =
@@ -22,7 +25,7 @@ public static class ClothChoices
             from turns in Turns(patterns.Job.Workshop.Cloth.Lay)
             from pieces in Pieces(JobOn(patterns.Job, width, turns), patterns.Mounted)
             let isOwn = IsOwn(pieces, patterns)
-            let plan = isOwn ? own : CutPlan.Of(pieces, remembering, report)
+            let plan = isOwn ? own : CutPlan.Of(pieces, remembering, report, cancellation)
             select new ClothChoice(pieces, plan, CostOf(plan, patterns.Job), isOwn);
         return [.. choices];
     }

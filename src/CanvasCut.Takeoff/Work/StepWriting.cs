@@ -1,3 +1,4 @@
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -11,6 +12,15 @@ internal static class StepWriting
 
     /// <summary>A step of which only the task is known yet.</summary>
     public static WorkStep Step(StepTask task) => new(task, NoFlow, new(Duration.Zero, Duration.Zero), NoAdvice, new(null, []));
+
+    /// <summary>What is said of one thing, or of all of several.</summary>
+    public static string Named(string what, IReadOnlyList<StepPart> parts, string all) => parts.Count == 1 ? $"{what}: {parts[0].Name}" : all;
+
+    /// <summary>What is done, and behind it what is so for one thing alone; of several each has its own line to tick.</summary>
+    public static string Told(string what, IReadOnlyList<StepPart> parts) => parts is [{ Note.Length: > 0 } only] ? $"{what} {Say.Of($"Here: {only.Note}.")}" : what;
+
+    /// <summary>The things to tick; a step about a single one names it in its own name.</summary>
+    public static WorkStep Ticking(this WorkStep step, IReadOnlyList<StepPart> parts) => parts.Count > 1 ? step with { Parts = [.. parts] } : step;
 
     public static WorkStep On(this WorkStep step, params IEnumerable<PatternPiece> pieces) =>
         step with { Flow = step.Flow with { Pieces = [.. pieces.Select(piece => piece.Key)] } };

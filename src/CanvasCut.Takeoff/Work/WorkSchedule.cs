@@ -42,19 +42,58 @@ public sealed record WorkSchedule(ImmutableArray<ScheduledStep> Steps, Duration 
         {
             var ready = Enumerable.Range(0, done.Length)
                 .Where(index => done[index] is null && graph.Before(index).All(before => done[before] is not null))
-                .Select(index => (Index: index, From: graph.Before(index).Aggregate(Duration.Zero, (latest, before) => UnitMath.Max(latest, done[before]!.Ready))))
+                .Select(index => new OpenStep(
+                    index,
+                    graph.Before(index).Aggregate(Duration.Zero, (latest, before) => UnitMath.Max(latest, done[before]!.Ready)),
+                    graph.Steps[index].Time,
+                    TogetherOf(graph, graph.Steps[index], hoursPerDay)))
                 .ToList();
-            var from = ready.Min(each => each.From);
-            clock = UnitMath.Max(clock, from);
-            var next = ready.Where(each => each.From <= clock).MinBy(each => (graph.Steps[each.Index].Time.Wait > Duration.Zero ? 0 : 1, each.Index)).Index;
-            var (start, end) = days.Fit(clock, graph.Steps[next].Time.Hands);
-            done[next] = new(graph.Steps[next], order.Count + 1, start, end);
-            order.Add(done[next]!);
+            clock = UnitMath.Max(clock, ready.Min(each => each.From));
+            var next = Next(ready, clock, days);
+            var (start, end) = days.Fit(UnitMath.Max(clock, next.From), next);
+            done[next.Index] = new(graph.Steps[next.Index], order.Count + 1, start, end);
+            order.Add(done[next.Index]!);
             clock = end;
         }
 
         return new(order.ToImmutable(), hoursPerDay);
     }
+
+    /// <summary>How long it takes until what is left alone for less than a day has been taken up again: a panel laid is weighted the same day.</summary>
+    private static Duration TogetherOf(WorkGraph graph, WorkStep step, Duration hoursPerDay)
+    {
+        if (step.Time.Wait <= Duration.Zero || step.Time.Wait >= hoursPerDay)
+        {
+            return step.Time.Hands;
+        }
+
+        var after = graph.Steps.Where(other => other.Flow.Uses.Any(step.Flow.Makes.Contains)).Select(other => other.Time.Hands);
+        return step.Time.Hands + step.Time.Wait + after.Aggregate(Duration.Zero, UnitMath.Max);
+    }
+
+    /// <summary>The first that can be done, what starts a wait before others; but nothing that would put off to another day what is soon ready to start one.</summary>
+    private static OpenStep Next(IReadOnlyList<OpenStep> ready, Duration clock, WorkDays days)
+    {
+        var first = ready.Where(each => each.From <= clock).MinBy(each => (each.StartsWait ? 0 : 1, each.Index))!;
+        if (first.StartsWait || ready.Where(each => each.From > clock && each.StartsWait).MinBy(each => each.From) is not { } soon)
+        {
+            return first;
+        }
+
+        var (free, held) = (days.Fit(soon.From, soon).Start, days.Fit(UnitMath.Max(soon.From, days.Fit(clock, first).End), soon).Start);
+        return WorkDays.Of(free) < WorkDays.Of(held) ? soon : first;
+    }
+}
+
+/// <summary>A step of which all that it needs is done.</summary>
+/// <param name="Index">Which.</param>
+/// <param name="From">When it can begin.</param>
+/// <param name="Time">How long it takes.</param>
+/// <param name="Together">What should fit into the day it is begun on.</param>
+internal sealed record OpenStep(int Index, Duration From, StepTime Time, Duration Together)
+{
+    /// <summary>Whether something is left alone after it.</summary>
+    public bool StartsWait => Time.Wait > Duration.Zero;
 }
 
 /// <summary>Days of so many working hours, each at the beginning of 24 h.</summary>
@@ -62,12 +101,19 @@ internal sealed record WorkDays(Duration HoursPerDay)
 {
     private const double Slack = 1e-9;
 
-    /// <summary>Where work of some length fits that may begin at a time.</summary>
-    public (Duration Start, Duration End) Fit(Duration from, Duration hands)
+    /// <summary>More than the sums of many days lose, and less than a minute of work.</summary>
+    private static readonly Duration RoundOff = Duration.FromMilliseconds(1);
+
+    /// <summary>The day a time falls on, counted from 0.</summary>
+    public static double Of(Duration time) => Math.Floor(time.Days + Slack);
+
+    /// <summary>Where a step fits that may begin at a time.</summary>
+    public (Duration Start, Duration End) Fit(Duration from, OpenStep step)
     {
-        var day = Math.Floor(from.Days + Slack);
+        var hands = step.Time.Hands;
+        var day = Of(from);
         var gone = from - Duration.FromDays(day);
-        var isWithin = gone + hands <= HoursPerDay + Duration.FromSeconds(Slack) || (gone.Minutes < Slack && hands > HoursPerDay);
+        var isWithin = gone + (step.Together <= HoursPerDay ? step.Together : hands) <= HoursPerDay + RoundOff || (gone.Minutes < Slack && hands > HoursPerDay);
         var (start, first) = isWithin ? (from, day) : (Duration.FromDays(day + 1), day + 1);
         var whole = Math.Max(0, Math.Ceiling((hands / HoursPerDay) - Slack) - 1);
         return hands <= HoursPerDay

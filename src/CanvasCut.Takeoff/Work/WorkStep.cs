@@ -10,7 +10,20 @@ namespace CanvasCut.Takeoff;
 /// <param name="Time">How long it takes.</param>
 /// <param name="Advice">How to do it well and safely.</param>
 /// <param name="Picture">What its small picture shows.</param>
-public sealed record WorkStep(StepTask Task, StepFlow Flow, StepTime Time, StepAdvice Advice, WorkPicture Picture);
+public sealed record WorkStep(StepTask Task, StepFlow Flow, StepTime Time, StepAdvice Advice, WorkPicture Picture)
+{
+    /// <summary>What to tick one by one, where the same is done to several; empty where the step is about one thing.</summary>
+    public ImmutableArray<StepPart> Parts { get; init; } = [];
+}
+
+/// <summary>One of several things to which a step does the same.</summary>
+/// <param name="Name">What it is called, as in "Corner pocket, forward port".</param>
+/// <param name="Note">What is so for this one alone; empty for nothing.</param>
+public sealed record StepPart(string Name, string Note)
+{
+    /// <summary>As in "forward: to a run of 1040 mm".</summary>
+    public override string ToString() => Note.Length > 0 ? $"{Name}: {Note}" : Name;
+}
 
 /// <summary>What is done in a step.</summary>
 /// <param name="Id">Lower-case letters, digits and hyphens; unique in the job, the same whenever the job is.</param>

@@ -22,6 +22,9 @@ internal sealed record WholePiece(PieceKey Key, string Name, ImmutableArray<Patt
 
     /// <summary>All its rows of stitches.</summary>
     public Length Rows => Widths.Aggregate(Length.Zero, (sum, piece) => sum + WorkTimes.Rows(piece));
+
+    /// <summary>All rows of several.</summary>
+    public static Length RowsOf(IEnumerable<WholePiece> pieces) => pieces.Aggregate(Length.Zero, (sum, piece) => sum + piece.Rows);
 }
 
 /// <summary>The job as the steps see it.</summary>
@@ -56,6 +59,9 @@ internal sealed class WorkSubject
         { Kind: MountKind.Sleeve } => WorkParts.RodOf(edge),
         _ => WorkParts.OnCarrier(edge),
     });
+
+    /// <summary>What bonds the panel, as it is drawn and ordered.</summary>
+    public PanelBond Bond => PanelBond.Of(Job, Patterns.Mounted);
 
     public WholePiece Carrier { get; }
 

@@ -51,8 +51,8 @@ public sealed class BondingCommandTests
         double At(int row, int column) => double.Parse(rows[row][column], System.Globalization.CultureInfo.InvariantCulture);
         double Margin(int row) => At(row, 4) - DewPoint(At(row, 1), At(row, 2));
         bool IsRight(int row) => At(row, 4) is >= 15 and <= 38 && Margin(row) >= 3;
-        var good = Enumerable.Range(0, rows.Count - 71)
-            .Where(from => IsRight(from) && IsRight(from + 1) && Enumerable.Range(from, 72).All(row => At(row, 3) == 0 && At(row, 4) >= 10))
+        var good = Enumerable.Range(0, rows.Count - 73)
+            .Where(from => IsRight(from) && IsRight(from + 1) && Enumerable.Range(from, 74).All(row => At(row, 3) == 0 && At(row, 4) >= 10))
             .ToList();
 
         var (code, output, _) = Run("bonding", "--forecast", Repository.PathOf(Path));

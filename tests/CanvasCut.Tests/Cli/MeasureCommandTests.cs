@@ -28,7 +28,7 @@ public sealed class MeasureCommandTests
 
         Assert.Equal(1, code);
         Assert.Equal("canvascut-measures-1", root.GetProperty("format").GetString());
-        Assert.Equal(41, root.GetProperty("readings").GetArrayLength());
+        Assert.Equal(51, root.GetProperty("readings").GetArrayLength());
         Assert.Equal("middle bow, diagonal from starboard, reading 2", root.GetProperty("suspects")[0].GetString());
         Assert.Equal(3, root.GetProperty("bows").GetArrayLength());
     }
@@ -62,7 +62,9 @@ public sealed class MeasureCommandTests
     [Theory]
     [InlineData("needs a file", "measure")]
     [InlineData("takes no file", "measure", "--print", "a.toml")]
-    [InlineData("--json is for", "measure", "--print", "--json")]
+    [InlineData("are for measures", "measure", "--print", "--json")]
+    [InlineData("do not go together", "measure", "a.toml", "--json", "--top")]
+    [InlineData("--into needs", "measure", "a.toml", "--into", "")]
     [InlineData("go with --print", "measure", "a.toml", "--paper", "A4")]
     [InlineData("none of A4, Letter", "measure", "--print", "--paper", "A3")]
     [InlineData("--out needs", "measure", "--print", "--out", " ")]

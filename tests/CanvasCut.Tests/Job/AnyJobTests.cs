@@ -43,7 +43,7 @@ public sealed partial class AnyJobTests
     public void Any_job_that_is_read_is_worked_out() => AnyText.Sample(
         text =>
         {
-            if (JobOutcome.Of(text, "job.toml", readings: null, JobFiles.Sample.Beside("patterns/priced-own-materials")).Value is { Content: var content })
+            if (JobRun.Of(text, "job.toml", new() { Side = JobFiles.Sample.Beside("patterns/priced-own-materials") }).Value is { Content: var content })
             {
                 Assert.All(content.Patterns.Pieces, Patterns.CarrierPieceTests.AssertSound);
                 Assert.All(content.Plan.Placed, (placed, i) => Assert.All(
@@ -69,7 +69,7 @@ public sealed partial class AnyJobTests
     [InlineData(12)]
     public void Any_job_that_is_worked_out_is_drawn(int seed)
     {
-        var outcome = WildTexts(seed).Select(text => JobOutcome.Of(text, "job.toml", readings: null, JobFiles.Sample.Beside("patterns/priced-own-materials")).Value).First(found => found is not null)!;
+        var outcome = WildTexts(seed).Select(text => JobRun.Of(text, "job.toml", new() { Side = JobFiles.Sample.Beside("patterns/priced-own-materials") }).Value).First(found => found is not null)!;
         var files = ResultFiles.Of(outcome);
 
         Assert.Equal(files.Length, files.Select(file => file.Name).Distinct().Count());

@@ -77,7 +77,7 @@ public sealed partial class CareCalendarFileTests
     [InlineData("[care]\nfitted = 2027-08-31\nhook_and_loop = true\n", true)]
     public void The_calendar_file_comes_with_the_day(string care, bool isThere)
     {
-        var outcome = JobOutcome.Of(Repository.Read("patterns/three-bow-middle-tube/job.toml") + "\n" + care, "job.toml").Value!;
+        var outcome = JobRun.Of(Repository.Read("patterns/three-bow-middle-tube/job.toml") + "\n" + care, "job.toml").Value!;
         var pages = CanvasCut.Sheets.CareSheets.Of(outcome.Content.Patterns, outcome.Context);
 
         Assert.Equal(isThere, ResultFiles.Of(outcome).Any(file => file.Name == "care.ics"));

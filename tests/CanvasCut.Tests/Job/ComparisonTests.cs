@@ -13,7 +13,7 @@ public sealed partial class ComparisonTests
     private const string Plot = "\n[plot]\nroll_width = \"1600 mm\"\nsingle_stroke = true\n";
 
     /// <summary>The results of each example, made once.</summary>
-    private static readonly ConcurrentDictionary<string, (JobOutcome Outcome, ImmutableArray<ResultFile> Files)> Results = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, (JobRun Outcome, ImmutableArray<ResultFile> Files)> Results = new(StringComparer.Ordinal);
 
     [Theory]
     [MemberData(nameof(ExampleTests.Examples), MemberType = typeof(ExampleTests))]
@@ -37,7 +37,7 @@ public sealed partial class ComparisonTests
     public void A_dxf_in_another_form_is_true(string form)
     {
         using var folder = new TemporaryFolder();
-        var outcome = JobOutcome.Of(Repository.Read("patterns/two-bow-small-top/job.toml") + $"\n[dxf]\n{form}\n", "job.toml").Value!;
+        var outcome = JobRun.Of(Repository.Read("patterns/two-bow-small-top/job.toml") + $"\n[dxf]\n{form}\n", "job.toml").Value!;
         ResultFolder.Write(folder.PathOf("out"), ResultFiles.Of(outcome));
 
         var lines = ResultsComparison.Of(folder.PathOf("out"))!.Where(line => line.File.EndsWith(".dxf", StringComparison.Ordinal)).ToList();
@@ -116,7 +116,7 @@ public sealed partial class ComparisonTests
         using var folder = new TemporaryFolder();
         Made(folder, "two-bow-small-top");
         var text = Repository.Read("patterns/two-bow-small-top/job.toml");
-        var wider = ResultFiles.Of(JobOutcome.Of(text + "\n[carrier]\nedges = \"binding\"\n", "job.toml").Value!);
+        var wider = ResultFiles.Of(JobRun.Of(text + "\n[carrier]\nedges = \"binding\"\n", "job.toml").Value!);
         File.WriteAllBytes(folder.PathOf("out/templates.pdf"), wider.Single(file => file.Name == "templates.pdf").Bytes.ToArray());
 
         var (code, output, _) = Run("compare", folder.PathOf("out"));
@@ -124,7 +124,7 @@ public sealed partial class ComparisonTests
         Assert.Equal(1, code);
         Assert.Contains("templates.pdf: the cut line of Carrier lies up to", output, StringComparison.Ordinal);
 
-        ResultFolder.Write(folder.PathOf("out"), ResultFiles.Of(JobOutcome.Of(text + "\n[paper]\nread_x = \"99.2 mm\"\nread_y = \"99.8 mm\"\n", "job.toml").Value!));
+        ResultFolder.Write(folder.PathOf("out"), ResultFiles.Of(JobRun.Of(text + "\n[paper]\nread_x = \"99.2 mm\"\nread_y = \"99.8 mm\"\n", "job.toml").Value!));
         Assert.DoesNotContain(ResultsComparison.Of(folder.PathOf("out"))!, line => line.File == "templates.pdf");
     }
 
@@ -238,16 +238,16 @@ public sealed partial class ComparisonTests
         return (code, output);
     }
 
-    private static JobOutcome Made(TemporaryFolder folder, string example)
+    private static JobRun Made(TemporaryFolder folder, string example)
     {
         var (outcome, files) = Results.GetOrAdd(example, Result);
         ResultFolder.Write(folder.PathOf("out"), files);
         return outcome;
     }
 
-    private static (JobOutcome Outcome, ImmutableArray<ResultFile> Files) Result(string example)
+    private static (JobRun Outcome, ImmutableArray<ResultFile> Files) Result(string example)
     {
-        var outcome = JobOutcome.Of(Repository.Read($"patterns/{example}/job.toml") + Plot, "job.toml", readings: null, JobFiles.Sample.Beside($"patterns/{example}"));
+        var outcome = JobRun.Of(Repository.Read($"patterns/{example}/job.toml") + Plot, "job.toml", new() { Side = JobFiles.Sample.Beside($"patterns/{example}") });
         Assert.True(outcome.IsValid, string.Join('\n', outcome.Problems));
         return (outcome.Value, ResultFiles.Of(outcome.Value));
     }

@@ -140,7 +140,7 @@ public sealed class CutterFilesTests
     [Fact]
     public void Each_piece_can_have_a_dxf_of_its_own_in_inches_with_arcs()
     {
-        var outcome = JobOutcome.Of(
+        var outcome = JobRun.Of(
             Repository.Read("patterns/three-bow-middle-tube/job.toml") + "\n[dxf]\nunits = \"in\"\narcs = true\none_file_per_piece = true\n", "job.toml").Value!;
         var files = ResultFiles.Of(outcome).ToDictionary(file => file.Name, file => Encoding.UTF8.GetString(file.Bytes.Span));
 
@@ -162,9 +162,9 @@ public sealed class CutterFilesTests
         Assert.Contains("\n 42\n", files["dxf/carrier.dxf"], StringComparison.Ordinal);
     }
 
-    private static ExchangeReader Exchanged(JobOutcome outcome) => new(Text(outcome, "pieces-pattern.dxf"));
+    private static ExchangeReader Exchanged(JobRun outcome) => new(Text(outcome, "pieces-pattern.dxf"));
 
-    private static string Text(JobOutcome outcome, string name) =>
+    private static string Text(JobRun outcome, string name) =>
         Encoding.UTF8.GetString(ResultFiles.Of(outcome).Single(file => file.Name == name).Bytes.Span);
 
     private static NetTopologySuite.Geometries.Point PointOf(Point point) => new(point.X, point.Y);

@@ -45,9 +45,9 @@ public sealed class ExampleTests
     [InlineData("does-not-fit", true)]
     public void Only_the_job_that_does_not_fit_fails(string example, bool fails) => Assert.Equal(fails, OutcomeOf(example).HasFailed);
 
-    internal static JobOutcome OutcomeOf(string example)
+    internal static JobRun OutcomeOf(string example)
     {
-        var outcome = JobOutcome.Of(Repository.Read($"patterns/{example}/job.toml"), "job.toml", readings: null, JobFiles.Sample.Beside($"patterns/{example}"));
+        var outcome = JobRun.Of(Repository.Read($"patterns/{example}/job.toml"), "job.toml", new() { Side = JobFiles.Sample.Beside($"patterns/{example}") });
         Assert.True(outcome.IsValid, string.Join('\n', outcome.Problems));
         return outcome.Value;
     }

@@ -11,7 +11,7 @@ namespace CanvasCut.Tests.Job;
 
 public sealed class MountComparisonTests
 {
-    private static readonly JobOutcome Zipped = ExampleTests.OutcomeOf("priced-own-materials");
+    private static readonly JobRun Zipped = ExampleTests.OutcomeOf("priced-own-materials");
     private static readonly MountComparison Comparison = MountComparison.Of(Zipped);
 
     [Fact]
@@ -30,7 +30,7 @@ public sealed class MountComparisonTests
         var own = Zipped.Content.Patterns.Job;
         var job = own with { Fastenings = own.Fastenings with { Mount = own.Fastenings.Mount.Both(kind) } };
         var patterns = PatternSet.Of(job, FitChoice.For(job).Mounted);
-        var order = OrderList.Of(patterns, CutPlan.Of(patterns, PlanSearch.For(job)), JobSeams.Of(patterns));
+        var order = OrderList.Of(patterns, CutPlan.Of(patterns, PlanSearch.For(job), cancellation: TestContext.Current.CancellationToken), JobSeams.Of(patterns));
         var found = Comparison.Choices.Single(choice => choice.Mount == job.Fastenings.Mount).Figures!;
 
         Assert.Equal(patterns.Pieces.Sum(piece => piece.Title.Quantity), found.Pieces);
@@ -55,7 +55,7 @@ public sealed class MountComparisonTests
     [Fact]
     public void What_does_not_fit_is_said_and_not_worked_out()
     {
-        var outcome = JobOutcome.Of(JobFiles.Sample.Least.Replace("width = \"500 mm\"", "width = \"200 mm\"\nlong_side = \"fore-aft\"", StringComparison.Ordinal), "job.toml").Value!;
+        var outcome = JobRun.Of(JobFiles.Sample.Least.Replace("width = \"500 mm\"", "width = \"200 mm\"\nlong_side = \"fore-aft\"", StringComparison.Ordinal), "job.toml").Value!;
         var choices = MountComparison.Of(outcome).Choices;
 
         Assert.Null(choices.Single(choice => choice.Name == "lacing").Figures);

@@ -43,7 +43,7 @@ public sealed class OldResultsTests
     [InlineData("starboard = \"zipper\"", "tells of zippers at the sides too")]
     public void A_top_held_otherwise_is_not_refitted(string mount, string told)
     {
-        var outcome = JobOutcome.Of($"{JobFiles.Sample.Least}\n[mount]\n{mount}\n", "job.toml").Value!;
+        var outcome = JobRun.Of($"{JobFiles.Sample.Least}\n[mount]\n{mount}\n", "job.toml").Value!;
         var problem = Assert.Single(OldResults.Read(Encoding.UTF8.GetBytes(ResultsJson.Of(outcome, [])), "results.json").Problems);
 
         Assert.Contains($"CC184: mounts: {told}", problem.ToString(), StringComparison.Ordinal);

@@ -14,7 +14,7 @@ public sealed class OrderFilesTests
             print(json.dumps(list(csv.reader(file, strict=True))))
         """;
 
-    private static readonly JobOutcome Priced = ExampleTests.OutcomeOf("priced-own-materials");
+    private static readonly JobRun Priced = ExampleTests.OutcomeOf("priced-own-materials");
 
     [Fact]
     public void Unusual_text_comes_back_from_the_csv_as_it_was()

@@ -92,7 +92,7 @@ public sealed partial class ReferenceReaderTests
         Assert.Equal(piece.Shape.Cut.AreaMm2, Math.Abs(read.GetProperty("area").GetDouble()), piece.Shape.Cut.PerimeterMm * LargestDxfErrorMm);
     }
 
-    private static string Saved(TemporaryFolder folder, JobOutcome outcome, string name)
+    private static string Saved(TemporaryFolder folder, JobRun outcome, string name)
     {
         var path = folder.PathOf(name);
         File.WriteAllBytes(path, ResultFiles.Of(outcome).Single(file => file.Name == name).Bytes.ToArray());
@@ -100,7 +100,7 @@ public sealed partial class ReferenceReaderTests
     }
 
     /// <summary>A page that holds every drawing as it is and writes the size of each one's cut line into its title.</summary>
-    private static string PageOf(JobOutcome outcome, IEnumerable<string> names)
+    private static string PageOf(JobRun outcome, IEnumerable<string> names)
     {
         var files = ResultFiles.Of(outcome).ToDictionary(file => file.Name);
         var drawings = string.Concat(names.Select(name => $"<div>{Encoding.UTF8.GetString(files[name].Bytes.Span).Split("?>").Last()}</div>"));

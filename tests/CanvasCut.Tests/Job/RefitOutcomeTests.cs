@@ -14,10 +14,10 @@ public sealed partial class RefitOutcomeTests
     private static readonly string OldJob = Repository.Read($"{Folder}/old-job.toml");
     private static readonly string NewJob = Repository.Read($"{Folder}/new-job.toml");
 
-    private static readonly Lazy<JobOutcome> Made = new(() => Outcome(OldJob));
+    private static readonly Lazy<JobRun> Made = new(() => Outcome(OldJob));
 
     /// <summary>What is sewn, as make writes it and refit reads it again.</summary>
-    internal static OldResults Old(JobOutcome outcome)
+    internal static OldResults Old(JobRun outcome)
     {
         var results = OldResults.Read(Encoding.UTF8.GetBytes(ResultsJson.Of(outcome, [])), "results.json");
         Assert.True(results.IsValid, string.Join('\n', results.Problems));
@@ -141,14 +141,14 @@ public sealed partial class RefitOutcomeTests
         Assert.Equal(25.4, refit.Made!.Content.Patterns.Mounted.Fastened.Zippers[0].Choice.Setback.Millimeters, 6);
     }
 
-    internal static JobOutcome Outcome(string text)
+    internal static JobRun Outcome(string text)
     {
-        var outcome = JobOutcome.Of(text, "job.toml");
+        var outcome = JobRun.Of(text, "job.toml");
         Assert.True(outcome.IsValid, string.Join('\n', outcome.Problems));
         return outcome.Value;
     }
 
-    private static Dictionary<string, string> Drawings(JobOutcome outcome) => ResultFiles.Of(outcome)
+    private static Dictionary<string, string> Drawings(JobRun outcome) => ResultFiles.Of(outcome)
         .Where(file => file.Name.StartsWith("pieces/", StringComparison.Ordinal))
         .ToDictionary(file => file.Name, file => Label().Replace(Encoding.UTF8.GetString(file.Bytes.Span), string.Empty));
 

@@ -51,7 +51,7 @@ public sealed class ResultFilesTests
     public void Without_heights_the_picture_is_left_out_and_the_report_names_them()
     {
         var lines = Repository.Read("patterns/two-bow-small-top/job.toml").Split('\n');
-        var outcome = JobOutcome.Of(string.Join('\n', lines.Where(line => !line.StartsWith("height = ", StringComparison.Ordinal))), "job.toml").Value!;
+        var outcome = JobRun.Of(string.Join('\n', lines.Where(line => !line.StartsWith("height = ", StringComparison.Ordinal))), "job.toml").Value!;
         var files = ResultFiles.Of(outcome);
 
         Assert.DoesNotContain(files, file => file.Name.StartsWith("top-shape", StringComparison.Ordinal));
@@ -61,7 +61,7 @@ public sealed class ResultFilesTests
         Assert.Contains("the job does not give top.bow[1].height, top.bow[2].height.", Report(outcome), StringComparison.Ordinal);
     }
 
-    private static string Report(JobOutcome outcome) =>
+    private static string Report(JobRun outcome) =>
         string.Join(' ', ReportSheets.Of(outcome.Content, outcome.Context, ShapeSheet.Of(outcome.Content.Patterns, outcome.Context)).SelectMany(page => WordsOf(page.Figures)));
 
     private static IEnumerable<string> WordsOf(IEnumerable<Figure> figures) => figures.SelectMany(figure => figure switch
@@ -91,7 +91,7 @@ public sealed class ResultFilesTests
             Assert.Contains("Cut ", text, StringComparison.Ordinal);
             Assert.Contains("Cloth: marine acrylic, sand, 300 g/m2", text, StringComparison.Ordinal);
             Assert.Contains("Cut line includes:", text, StringComparison.Ordinal);
-            Assert.Contains($"CanvasCut {JobOutcome.Version}", text, StringComparison.Ordinal);
+            Assert.Contains($"CanvasCut {JobRun.Version}", text, StringComparison.Ordinal);
         });
         Assert.Equal(2, pieces.Count(file => Words(Encoding.UTF8.GetString(file.Bytes.Span)).Contains("· PORT", StringComparison.Ordinal)));
         Assert.Equal(2, pieces.Count(file => Words(Encoding.UTF8.GetString(file.Bytes.Span)).Contains("· STARBOARD", StringComparison.Ordinal)));

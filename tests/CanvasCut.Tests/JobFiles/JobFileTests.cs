@@ -147,7 +147,7 @@ public sealed class JobFileTests
         Assert.NotNull(Bow("girth = \"1732.5 mm\"\nchord = \"1700 mm\"\ncrown = \"150 mm\"\n").Across);
 
     private static Bow Bow(string measures) =>
-        Assert.Single(Sample.Job(Sample.Least + "[[top.bow]]\nstation = \"500 mm\"\n" + measures).Top.Bows);
+        Assert.Single(Sample.Job("accept_unusual = [\"top.bow[1].chord\", \"top.bow[1].girth\"]\n" + Sample.Least + "[[top.bow]]\nstation = \"500 mm\"\n" + measures).Top.Bows);
 
     private static UnitsNet.Length Mm(double mm) => UnitsNet.Length.FromMillimeters(mm);
 }

@@ -57,6 +57,56 @@ public sealed partial class StarterTests
     public void The_starter_shows_every_field() =>
         Assert.All(JobFields.All, field => Assert.Contains(field.Name.Split('.')[^1] + " = ", Starter.Text, StringComparison.Ordinal));
 
+    /// <summary>An example has a space behind its #; whatever has none must be what the table of fields takes.</summary>
+    [Fact]
+    public void Nothing_without_a_default_is_shown_as_if_it_were_taken()
+    {
+        List<string> shown = [.. ShownFields()];
+
+        Assert.Contains("top.edge_margin", shown);
+        Assert.All(
+            JobFields.All.Where(field => shown.Exists(name => field.Name == name || field.Name.StartsWith($"{name}.", StringComparison.Ordinal))).Where(field => field.Name != "accept_unusual"),
+            field => Assert.True(field.Default is not null || field.Name.EndsWith(".strength", StringComparison.Ordinal) || field.Name == "mount.sleeve.bend_radius", field.Name));
+    }
+
+    /// <summary>The plain values word for word against the table of defaults; a grade may set others in its place.</summary>
+    [Fact]
+    public void A_value_that_is_shown_stands_in_the_table_of_defaults()
+    {
+        var table = string.Empty;
+        var compared = 0;
+        foreach (var line in Starter.Text.Split('\n'))
+        {
+            table = TableHead().Match(line) is { Success: true } head ? head.Groups[1].Value + "." : table;
+            if (ShownValue().Match(line) is { Success: true } value && JobFields.All.SingleOrDefault(field => field.Name == table + value.Groups[1].Value) is { Default: { } text })
+            {
+                Assert.Equal(text.Text, value.Groups[2].Value.Trim('[', ']').Replace("\"", string.Empty, StringComparison.Ordinal));
+                compared++;
+            }
+        }
+
+        Assert.InRange(compared, 50, 500);
+    }
+
+    private static IEnumerable<string> ShownFields()
+    {
+        var table = string.Empty;
+        foreach (var line in Starter.Text.Split('\n'))
+        {
+            table = TableHead().Match(line) is { Success: true } head ? head.Groups[1].Value + "." : table;
+            if (ShownValue().Match(line) is { Success: true } value)
+            {
+                yield return table + value.Groups[1].Value;
+            }
+        }
+    }
+
+    [GeneratedRegex(@"^\[([a-z_.]+)\]")]
+    private static partial Regex TableHead();
+
+    [GeneratedRegex(@"^#([a-z_]+) = (.*)$")]
+    private static partial Regex ShownValue();
+
     private static string Filled(string starter)
     {
         var answers = new Queue<string>(["Least", "2000 mm", "1800 mm", "1000 mm", "500 mm"]);

@@ -27,6 +27,7 @@ public sealed class SheetLookTests
             RemovalCard.Of(content.Patterns, outcome.Context),
             .. CareSheets.Of(content.Patterns, outcome.Context),
             PlacementSheet.Of(content.Patterns, outcome.Context),
+            TopSheet.Of(outcome.Job.Top, outcome.Context),
             CutPlanSheet.Of(content.Plan, outcome.Context),
             .. ShapeSheet.Of(content.Patterns, outcome.Context) is { } shape ? [shape] : Array.Empty<Sheet>(),
             MeasuringSheet.Of(PaperSize.A4, outcome.Context.Footer),

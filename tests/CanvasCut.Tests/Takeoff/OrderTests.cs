@@ -106,7 +106,7 @@ public sealed class OrderTests
     public void Spare_is_added_before_the_shops_step()
     {
         // 562.9 mm used makes 0.6 m; with 10 per cent, 619.2 mm, 0.7 m.
-        var used = CutPlan.Of(PatternsOf(SampleJobs.Plain), new BottomLeftSearch(50)).Used.Millimeters;
+        var used = CutPlan.Of(PatternsOf(SampleJobs.Plain), new BottomLeftSearch(50), cancellation: TestContext.Current.CancellationToken).Used.Millimeters;
         var spare = SampleJobs.Plain with { Workshop = SampleJobs.Plain.Workshop with { Buying = new(0.1m, null, []) } };
 
         Assert.Equal(Math.Ceiling(used / 100) / 10, (double)Line(Order, "marine-acrylic").Bought.Number, 1e-9);

@@ -18,7 +18,9 @@ public sealed class PlanSearchTests
     public void A_proven_plan_is_left_alone(string example)
     {
         var patterns = ExampleTests.OutcomeOf(example).Content.Patterns;
-        var (quick, plan) = (CutPlan.Of(patterns, new BottomLeftSearch()), CutPlan.Of(patterns, PlanSearch.For(patterns.Job)));
+        var stop = TestContext.Current.CancellationToken;
+        var quick = CutPlan.Of(patterns, new BottomLeftSearch(), cancellation: stop);
+        var plan = CutPlan.Of(patterns, PlanSearch.For(patterns.Job), cancellation: stop);
 
         Assert.NotEqual(PlanVerdict.Open, quick.Proof.Verdict);
         Assert.All(quick.Placed.Zip(plan.Placed), pair => Assert.Equal(pair.First.Outline.Corners, pair.Second.Outline.Corners));
@@ -29,7 +31,7 @@ public sealed class PlanSearchTests
     public void An_open_plan_is_made_shorter_and_the_same_every_time()
     {
         var patterns = NarrowAndTurned();
-        var quick = CutPlan.Of(patterns, new BottomLeftSearch());
+        var quick = CutPlan.Of(patterns, new BottomLeftSearch(), cancellation: TestContext.Current.CancellationToken);
         CutPlan Thorough() => CutPlan.Of(patterns, new PlanSearch(quick.Roll, 0.05m, Places));
         var (once, again) = (Thorough(), Thorough());
 
@@ -44,7 +46,7 @@ public sealed class PlanSearchTests
     {
         var told = new List<PlanProgress>();
         var patterns = ExampleTests.OutcomeOf("two-bow-small-top").Content.Patterns;
-        var plan = CutPlan.Of(patterns, PlanSearch.For(patterns.Job), told.Add);
+        var plan = CutPlan.Of(patterns, PlanSearch.For(patterns.Job), told.Add, TestContext.Current.CancellationToken);
 
         var progress = Assert.Single(told);
         Assert.Equal((plan.Used.Millimeters, plan.LowerBound.Millimeters), (progress.Best.Millimeters, progress.Bound.Millimeters));

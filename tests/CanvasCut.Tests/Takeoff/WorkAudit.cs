@@ -116,24 +116,31 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
 
         foreach (var flap in patterns.Mounted.Fastened.Flaps.Where(flap => flap.Fasteners is not null))
         {
-            var name = $"set-{CanvasCut.Patterns.Words.Of(flap.Side)}-{CanvasCut.Patterns.Words.Table(flap.Kind)}";
-            if (Of($"{name}-carrier").Number > bond.Number)
+            var set = Maker(WorkParts.SetInCarrier(flap)).Number;
+            if (set > bond.Number)
             {
-                yield return $"{name}-carrier hammers on the carrier after the bond";
+                yield return $"{flap.Name}: hammers on the carrier after the bond";
             }
 
-            if (Of($"{name}-carrier").Number > mark || Of($"{name}-top").Number < mark || Of($"{name}-top").Number > back)
+            if (!patterns.IsRefit && (set > mark || Maker(WorkParts.SetOnTop(flap)).Number < mark || Maker(WorkParts.SetOnTop(flap)).Number > back))
             {
-                yield return $"{name}-top is not set where the carrier's own marked it";
+                yield return $"{flap.Name}: is not set where the carrier's own marked it";
             }
         }
 
-        foreach (var side in patterns.Mounted.Fastened.Flaps.Where(flap => flap.Rod is not null).Select(flap => CanvasCut.Patterns.Words.Id(flap.Side)))
+        foreach (var flap in patterns.Mounted.Fastened.Flaps.Where(flap => flap.Rod is not null))
         {
-            if (Of($"rod-{side}").Number < Of($"sew-mount-flap-{side}-carrier").Number || (!patterns.IsRefit && Of($"rod-{side}").Number > Of("tape-to-top").Number))
+            var rod = Maker(WorkParts.RodOf(flap)).Number;
+            if (rod < Maker(WorkParts.OnCarrier(flap)).Number || (!patterns.IsRefit && rod > Of("tape-to-top").Number))
             {
-                yield return $"the rod of the {side} edge is not cut between its sleeve and the taping";
+                yield return $"the rod of the {flap.Name} is not cut between its sleeve and the taping";
             }
+        }
+
+        // A panel that was laid is weighted the same day: an hour of laying, 20 min of rest, 10 min of weighting.
+        if (schedule.HoursPerDay >= Duration.FromMinutes(90) && Of("cure").Day != bond.Day)
+        {
+            yield return $"the panel laid on day {bond.Day} is weighted on day {Of("cure").Day}";
         }
 
         var lifted = Of("prove-bond").Start - Of("cure").End;
@@ -164,7 +171,10 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
 
     private ScheduledStep Of(string id) => schedule.Steps.First(each => each.Step.Task.Id == id);
 
-    private ScheduledStep Sewn(string id) => Of($"sew-{id}-top");
+    private ScheduledStep Maker(string part) => schedule.Steps.Single(each => each.Step.Flow.Makes.Contains(part));
+
+    /// <summary>Where something is sewn to the top; a zipper or a tape is no piece, and is known by what the step makes.</summary>
+    private ScheduledStep Sewn(string part) => Maker(WorkParts.OnTop(part));
 
     private IEnumerable<string> TopNames() =>
         schedule.Steps.Where(each => each.Step.Task.Stage == WorkStage.Top).SelectMany(each => each.Step.Flow.Access.Closes)
@@ -180,31 +190,33 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
             var id = $"chafe-patch-bow-{index + 1}";
             if (patterns.TopPieces.Any(piece => piece.Key.Whole.Id == id))
             {
-                yield return (id, 0, Outline.Of(Box.Around(new(carrier.Center.X, -bow.Station.Millimeters), carrier.WidthMm, bow.Diameter.Millimeters + (2 * beyond))));
+                yield return (InSentence(id), 0, Outline.Of(Box.Around(new(carrier.Center.X, -bow.Station.Millimeters), carrier.WidthMm, bow.Diameter.Millimeters + (2 * beyond))));
             }
         }
 
         foreach (var zipper in fastened.Zippers)
         {
-            yield return ($"{CanvasCut.Patterns.Words.Of(zipper.Side)}-zipper", 1, Outline.Of(zipper.Band));
+            yield return ($"{CanvasCut.Patterns.Words.Of(zipper.Side)} zipper", 1, Outline.Of(zipper.Band));
         }
 
         foreach (var flap in fastened.Flaps)
         {
             var side = CanvasCut.Patterns.Words.Of(flap.Side);
-            yield return (flap.Kind == CanvasCut.Design.MountKind.HookAndLoop ? $"{side}-loop-tape" : $"mount-strip-{side}", 1, Outline.Of(flap.OnTop));
+            yield return (flap.Kind == CanvasCut.Design.MountKind.HookAndLoop ? $"{side} loop tape" : InSentence($"mount-strip-{side}"), 1, Outline.Of(flap.OnTop));
         }
 
         foreach (var pocket in fastened.Pockets)
         {
-            yield return ($"pocket-{pocket.Corner.ToString().Replace(' ', '-')}", 2, pocket.Outline);
+            yield return (InSentence($"pocket-{pocket.Corner.Id}"), 2, pocket.Outline);
         }
 
         foreach (var strip in fastened.Strips)
         {
-            yield return ($"weather-strip-{CanvasCut.Patterns.Words.Of(strip.Side)}", 3, Outline.Of(strip.Finished));
+            yield return (InSentence($"weather-strip-{CanvasCut.Patterns.Words.Of(strip.Side)}"), 3, Outline.Of(strip.Finished));
         }
     }
+
+    private string InSentence(string id) => CanvasCut.Language.Say.Within(patterns.Pieces.First(piece => piece.Key.Whole.Id == id).Title.WholeName);
 
     private static bool SharePoints(Outline first, Outline second)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
@@ -15,112 +16,127 @@ internal static class FlapSteps
     /// <summary>How a flap is made of its strip.</summary>
     public static string HowToFold => Say.Of("Turn all raw edges in, fold the flap in half and close its ends.");
 
-    /// <summary>The flap made ready, sewn to the carrier, and its fasteners set; all before the bond.</summary>
-    public static IEnumerable<WorkStep> OnCarrier(WorkSubject subject, FlapPlace flap)
+    /// <summary>A kind of fastening in the ids of steps.</summary>
+    public static string Id(MountKind kind) => kind == MountKind.HookAndLoop ? "hook-and-loop" : Words.Table(kind);
+
+    /// <summary>Flaps of one kind made ready, sewn to the carrier, and their fasteners set; all before the bond.</summary>
+    public static IEnumerable<WorkStep> OnCarrier(WorkSubject subject, ImmutableArray<FlapPlace> flaps)
     {
-        var piece = subject.FlapOf(flap);
-        foreach (var step in JoinSteps.Of(subject, piece, WorkStage.Carrier))
+        yield return Ready(subject, flaps);
+        yield return Sew(subject, flaps);
+        if (flaps[0].Fasteners is not null)
         {
-            yield return step;
+            yield return Set(subject, flaps);
         }
 
-        yield return Ready(subject, flap, piece);
-        yield return Sew(subject, flap, piece);
-        if (flap.Fasteners is not null)
+        if (flaps[0].Kind == MountKind.Sleeve)
         {
-            yield return Set(subject, flap);
-        }
-
-        if (flap.Kind == MountKind.Sleeve)
-        {
-            yield return SleeveSteps.CutRod(subject, flap);
+            yield return SleeveSteps.CutRods(subject, flaps);
         }
     }
 
-    /// <summary>Sets what belongs on the top, where it was marked from the carrier.</summary>
-    public static IEnumerable<WorkStep> OnTop(WorkSubject subject, FlapPlace flap)
+    /// <summary>Sets what belongs on the top, where it was marked from the carrier, on edges held alike.</summary>
+    public static IEnumerable<WorkStep> OnTop(WorkSubject subject, ImmutableArray<FlapPlace> flaps)
     {
-        if (flap.Fasteners is not { } row)
+        if (flaps[0].Fasteners is null)
         {
             yield break;
         }
 
-        var isLacing = flap.Kind == MountKind.Lacing;
+        var kind = flaps[0].Kind;
+        StepPart[] parts = [.. flaps.Select(flap => new StepPart(flap.Name, Say.Of($"{flap.Fasteners!.Count} of them")))];
+        var how = kind == MountKind.Lacing
+            ? Say.Of("Set the eyelets at their marks in the flap on the top.")
+            : Say.Of("Set the top's parts at their marks, through the cloth and the strip under it, from the middle outward. Close the carrier's on each before you set the next.");
         yield return Step(new(
-                $"set-{Words.Id(flap.Side)}-{Words.Table(flap.Kind)}-top",
+                $"set-{Id(kind)}-top",
                 WorkStage.Top,
                 WorkKind.Hand,
-                Say.Of($"Set on the top: {flap.Name}"),
-                isLacing
-                    ? Say.Of("Set the eyelets at their marks in the flap on the top.")
-                    : Say.Of("Set the top's parts at their marks, through the cloth and the strip under it, from the middle outward. Close the carrier's on each before you set the next.")))
-            .Using(WorkParts.LooseTop, WorkParts.OnTop(subject.TopPartOf(flap).Name))
-            .Making(WorkParts.SetOnTop(flap))
-            .Taking(Setting(row))
+                Named(Say.Of("Set on the top"), parts, Say.Of($"Set on the top: {Words.Of(kind)} of {flaps.Length} edges")),
+                Told(how, parts)))
+            .Ticking(parts)
+            .Using([WorkParts.LooseTop, .. flaps.Select(flap => WorkParts.OnTop(subject.TopPartOf(flap).Name))])
+            .Making(flaps.Select(WorkParts.SetOnTop))
+            .Taking(Setting(flaps))
             .With(Say.Of("punch or awl, setting tool, block"))
-            .Until(Say.Of($"{row.Count} are set, each within {subject.AtMost(1)} of its mark; none turns or lifts when you pull at it."))
+            .Until(Say.Of($"All are set, each within {subject.AtMost(1)} of its mark; none turns or lifts when you pull at it."))
             .Minding(Hammer)
-            .Seen(WorkPicture.OnTop([Outline.Of(flap.OnTop), .. Rims(flap, flap.CentresOnTop)]));
+            .Seen(WorkPicture.OnTop(flaps.SelectMany(flap => Rims(flap, flap.CentresOnTop).Prepend(Outline.Of(flap.OnTop)))));
     }
 
-    private static WorkStep Ready(WorkSubject subject, FlapPlace flap, WholePiece piece) =>
-        Step(new(
-                $"ready-{piece.Id}",
-                WorkStage.Carrier,
-                WorkKind.Machine,
-                Say.Of($"Fold and close: {piece.Name}"),
-                flap.Kind switch
-                {
-                    MountKind.HookAndLoop => Say.Of("Turn all raw edges in, fold the flap in half and close its ends. Then sew the hook tape on its underside, hooks outward, both edges and both ends."),
-                    MountKind.Sleeve => SleeveSteps.HowToFold,
-                    _ => HowToFold,
-                }))
-            .On(piece.Widths)
-            .Using(piece.Flat)
-            .Making(WorkParts.Ready(piece.Id))
-            .Taking(WorkTimes.Sewing(piece.Rows))
-            .With(Say.Of("machine, basting tape, bone folder"))
-            .Until(flap.Kind == MountKind.Sleeve ? SleeveSteps.Folded(subject) : Say.Of($"It lies flat, the finished edges within {subject.AtMost(2)}; every centre is still to be seen."))
-            .Minding(flap.Kind == MountKind.Sleeve ? SleeveSteps.HotKnife : string.Empty)
-            .Seen(WorkPicture.Of(piece.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
-
-    private static WorkStep Sew(WorkSubject subject, FlapPlace flap, WholePiece piece) =>
-        Step(new(
-                $"sew-{piece.Id}-carrier",
-                WorkStage.Carrier,
-                WorkKind.Machine,
-                Say.Of($"Sew to the carrier: {piece.Name}"),
-                Say.Of($"Lay the flap's raw edges {subject.Text(FlapPlace.Lap.Millimeters)} under the carrier's edge, end on end mark, and sew all rows through the hem.")))
-            .On([.. subject.Carrier.Widths, .. piece.Widths])
-            .Using(WorkParts.HemmedCarrier, WorkParts.Ready(piece.Id))
-            .Making(WorkParts.OnCarrier(flap))
-            .Needing(WorkAccess.CarrierUnderNeedle)
-            .Taking(WorkTimes.Sewing(flap.Run * subject.Job.Workshop.Sewing.Rows))
-            .With(Say.Of("machine, basting tape 1/4 in (6 mm)"))
-            .Until(Say.Of($"The flap stands {subject.Text(flap.AsEnd.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge all along, within {subject.AtMost(2)}."))
-            .Minding(CarrierSteps.Layers)
-            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(Centred(subject, flap).Flap)));
-
-    private static WorkStep Set(WorkSubject subject, FlapPlace flap)
+    private static WorkStep Ready(WorkSubject subject, ImmutableArray<FlapPlace> flaps)
     {
-        var (row, centred) = (flap.Fasteners!, Centred(subject, flap));
+        var kind = flaps[0].Kind;
+        WholePiece[] pieces = [.. flaps.Select(subject.FlapOf)];
+        StepPart[] parts = [.. pieces.Select(piece => new StepPart(piece.Name, string.Empty))];
+        var how = kind switch
+        {
+            MountKind.HookAndLoop => Say.Of("Turn all raw edges in, fold the flap in half and close its ends. Then sew the hook tape on its underside, hooks outward, both edges and both ends."),
+            MountKind.Sleeve => SleeveSteps.HowToFold,
+            _ => HowToFold,
+        };
         return Step(new(
-                $"set-{Words.Id(flap.Side)}-{Words.Table(flap.Kind)}-carrier",
+                $"ready-{Id(kind)}-flaps",
+                WorkStage.Carrier,
+                WorkKind.Machine,
+                Named(Say.Of("Fold and close"), parts, Say.Of($"Fold and close {flaps.Length} flaps for the carrier")),
+                how))
+            .Ticking(parts)
+            .On(pieces.SelectMany(piece => piece.Widths))
+            .Using(pieces.SelectMany(piece => piece.Flat))
+            .Making(pieces.Select(piece => WorkParts.Ready(piece.Id)))
+            .Taking(WorkTimes.Sewing(WholePiece.RowsOf(pieces)))
+            .With(Say.Of("machine, basting tape, bone folder"))
+            .Until(kind == MountKind.Sleeve ? SleeveSteps.Folded(subject) : Say.Of($"It lies flat, the finished edges within {subject.AtMost(2)}; every centre is still to be seen."))
+            .Minding(kind == MountKind.Sleeve ? SleeveSteps.HotKnife : string.Empty)
+            .Seen(WorkPicture.Of(pieces[0].Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
+    }
+
+    private static WorkStep Sew(WorkSubject subject, ImmutableArray<FlapPlace> flaps)
+    {
+        WholePiece[] pieces = [.. flaps.Select(subject.FlapOf)];
+        StepPart[] parts = [.. flaps.Zip(pieces, (flap, piece) => new StepPart(piece.Name, Say.Of($"{subject.Text(flap.AsEnd.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge")))];
+        var how = Say.Of($"Lay the flap's raw edges {subject.Text(FlapPlace.Lap.Millimeters)} under the carrier's edge, end on end mark, and sew all rows through the hem.");
+        return Step(new(
+                $"sew-{Id(flaps[0].Kind)}-flaps-carrier",
+                WorkStage.Carrier,
+                WorkKind.Machine,
+                Named(Say.Of("Sew to the carrier"), parts, Say.Of($"Sew {flaps.Length} flaps to the carrier")),
+                Told(how, parts)))
+            .Ticking(parts)
+            .On([.. subject.Carrier.Widths, .. pieces.SelectMany(piece => piece.Widths)])
+            .Using([WorkParts.HemmedCarrier, .. pieces.Select(piece => WorkParts.Ready(piece.Id))])
+            .Making(flaps.Select(WorkParts.OnCarrier))
+            .Needing(WorkAccess.CarrierUnderNeedle)
+            .Taking(WorkTimes.Sewing(flaps.Aggregate(Length.Zero, (sum, flap) => sum + flap.Run) * subject.Job.Workshop.Sewing.Rows))
+            .With(Say.Of("machine, basting tape 1/4 in (6 mm)"))
+            .Until(Say.Of($"The flap stands out as far as it should all along, within {subject.AtMost(2)}."))
+            .Minding(CarrierSteps.Layers)
+            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, flaps.Select(flap => Outline.Of(Centred(subject, flap).Flap))));
+    }
+
+    private static WorkStep Set(WorkSubject subject, ImmutableArray<FlapPlace> flaps)
+    {
+        FlapPlace[] centred = [.. flaps.Select(flap => Centred(subject, flap))];
+        StepPart[] parts = [.. flaps.Select(flap => new StepPart(flap.Name, Say.Of($"{flap.Fasteners!.Count}, {LengthText.OfMating(flap.Fasteners.Pitch, subject.Job.Units)} apart")))];
+        return Step(new(
+                $"set-{Id(flaps[0].Kind)}-carrier",
                 WorkStage.Carrier,
                 WorkKind.Hand,
-                Say.Of($"Set in the carrier's flap: {flap.Name}"),
-                Say.Of($"Set {row.Count} at the marked centres, {LengthText.OfMating(row.Pitch, subject.Job.Units)} apart. Try one on a scrap of as many plies first.")))
-            .Using(WorkParts.OnCarrier(flap))
-            .Making(WorkParts.SetInCarrier(flap))
-            .Taking(Setting(row))
+                Named(Say.Of("Set in the carrier's flap"), parts, Say.Of($"Set in the carrier's flaps: {Words.Of(flaps[0].Kind)} of {flaps.Length} edges")),
+                Told(Say.Of("Set one at each marked centre. Try one on a scrap of as many plies first."), parts)))
+            .Ticking(parts)
+            .Using(flaps.Select(WorkParts.OnCarrier))
+            .Making(flaps.Select(WorkParts.SetInCarrier))
+            .Taking(Setting(flaps))
             .With(Say.Of("punch or awl, setting tool, block"))
-            .Until(Say.Of($"{row.Count} are set; each space within {subject.AtMost(1)}; none turns or lifts when you pull at it."))
+            .Until(Say.Of($"All are set; each space within {subject.AtMost(1)}; none turns or lifts when you pull at it."))
             .Minding(Hammer)
-            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, [Outline.Of(centred.Flap), .. Rims(centred, centred.CentresOnCarrier)]));
+            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, centred.SelectMany(flap => Rims(flap, flap.CentresOnCarrier).Prepend(Outline.Of(flap.Flap)))));
     }
 
-    /// <summary>Five minutes to begin and three each; from memory.</summary>
-    private static Duration Setting(FastenerRow row) => WorkTimes.RoundedUp(Duration.FromMinutes(5 + (3 * row.Count)));
+    /// <summary>Five minutes to begin an edge and three each; from memory.</summary>
+    private static Duration Setting(IEnumerable<FlapPlace> flaps) => WorkTimes.RoundedUp(Duration.FromMinutes(flaps.Sum(flap => 5 + (3 * flap.Fasteners!.Count))));
 
     private static IEnumerable<Outline> Rims(FlapPlace flap, IEnumerable<Point> centres)
     {

@@ -7,19 +7,30 @@ namespace CanvasCut.Takeoff;
 /// <summary>Joins the widths of pieces that are too wide for the roll.</summary>
 internal static class JoinSteps
 {
-    public static IEnumerable<WorkStep> Of(WorkSubject subject, WholePiece piece, WorkStage stage)
+    /// <summary>One step for all pieces of a part of the work that have widths to join; none when there are none.</summary>
+    public static IEnumerable<WorkStep> Of(WorkSubject subject, IEnumerable<WholePiece> pieces, WorkStage stage)
     {
-        if (piece.IsJoined)
+        WholePiece[] joined = [.. pieces.Where(piece => piece.IsJoined)];
+        if (joined.Length == 0)
         {
-            yield return Step(new($"join-{piece.Id}", stage, WorkKind.Machine, Say.Of($"Join the widths: {piece.Name}"), Say.Of("Sew the widths together on the seam lines, lay the allowances to one side, tuck the raw edge in and sew it down: a felled seam.")))
-                .On(piece.Widths)
-                .Using(piece.Widths.Select(WorkParts.Marked))
-                .Making(WorkParts.Joined(piece.Id))
-                .Needing(stage == WorkStage.Carrier ? [WorkAccess.CarrierUnderNeedle] : Array.Empty<string>())
-                .Taking(WorkTimes.Sewing(piece.Rows * 0.5))
-                .With(Say.Of("machine, basting tape"))
-                .Until(Say.Of($"The joined piece lies on its template within {subject.AtMost(2)}; no raw edge shows."))
-                .Seen(WorkPicture.Of(piece.Widths[0], PieceLineKind.Stitch));
+            yield break;
         }
+
+        StepPart[] parts = [.. joined.Select(piece => new StepPart(piece.Name, string.Empty))];
+        yield return Step(new(
+                stage == WorkStage.Carrier ? "join-carrier" : "join-top-pieces",
+                stage,
+                WorkKind.Machine,
+                Named(Say.Of("Join the widths"), parts, Say.Of($"Join the widths of {joined.Length} pieces")),
+                Say.Of("Sew the widths together on the seam lines, lay the allowances to one side, tuck the raw edge in and sew it down: a felled seam.")))
+            .Ticking(parts)
+            .On(joined.SelectMany(piece => piece.Widths))
+            .Using(joined.SelectMany(piece => piece.Widths).Select(WorkParts.Marked))
+            .Making(joined.Select(piece => WorkParts.Joined(piece.Id)))
+            .Needing(stage == WorkStage.Carrier ? [WorkAccess.CarrierUnderNeedle] : Array.Empty<string>())
+            .Taking(WorkTimes.Sewing(WholePiece.RowsOf(joined) * 0.5))
+            .With(Say.Of("machine, basting tape"))
+            .Until(Say.Of($"The joined piece lies on its template within {subject.AtMost(2)}; no raw edge shows."))
+            .Seen(WorkPicture.Of(joined[0].Widths[0], PieceLineKind.Stitch));
     }
 }

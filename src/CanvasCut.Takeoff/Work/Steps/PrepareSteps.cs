@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -16,16 +17,9 @@ internal static class PrepareSteps
         Measure(subject),
         Print(subject),
         TryOn(subject),
-        .. subject.Patterns.Pieces.Select(piece => Cut(subject, piece)),
-        Mark(subject, "mark-carrier", Say.Of("Mark the carrier"), subject.Carrier.Widths),
-        .. MarkTopPieces(subject),
-        Mark(subject, "mark-small-pieces", Say.Of("Mark the small pieces"), subject.Patterns.NotionPieces),
+        Cut(subject),
+        Mark(subject),
     ];
-
-    /// <summary>On a top whose half is sewn there are none.</summary>
-    private static WorkStep[] MarkTopPieces(WorkSubject subject) => subject.Patterns.IsRefit
-        ? []
-        : [Mark(subject, "mark-top-pieces", Say.Of("Mark the pieces for the top"), [.. subject.TopPieces.SelectMany(piece => piece.Widths)])];
 
     private static WorkStep Measure(WorkSubject subject) =>
         Step(new("measure", WorkStage.Prepare, WorkKind.Look, Say.Of("Measure again"), Say.Of("Measure the stretched top, its bows and keep-outs, and the panel with its box, each length twice, and hold them against the job file.")))
@@ -58,30 +52,37 @@ internal static class PrepareSteps
             .Minding(Height)
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Patterns.Mounted.Fastened.Pockets.Select(pocket => pocket.Outline)]));
 
-    private static WorkStep Cut(WorkSubject subject, PatternPiece piece) =>
-        Step(new($"cut-{piece.Key.Id}", WorkStage.Cut, WorkKind.Cut, Say.Of($"Cut: {piece.Title.Name}"), CutText(piece)))
-            .On(piece)
+    private static WorkStep Cut(WorkSubject subject)
+    {
+        var pieces = subject.Patterns.Pieces;
+        WarpDirection[] warps = [.. pieces.Select(piece => piece.Warp).Distinct()];
+        var warp = warps.Length == 1 ? Words.Of(warps[0]) : Say.Of("as told below");
+        return Step(new("cut-pieces", WorkStage.Cut, WorkKind.Cut, Say.Of("Cut the pieces"), Say.Of($"Cut each where the cut plan puts it, {PieceTitle.OuterFaceUp}, its warp {warp} as the arrow shows. Label it at once.")))
+            .Ticking([.. pieces.Select(piece => new StepPart(piece.Title.Name, CutText(piece, tellWarp: warps.Length > 1)))])
+            .On(pieces)
             .Using(WorkParts.TriedTemplates)
-            .Making(WorkParts.Cut(piece))
-            .Taking(WorkTimes.Cutting(piece))
+            .Making(pieces.Select(WorkParts.Cut))
+            .Taking(pieces.Aggregate(Duration.Zero, (sum, piece) => sum + WorkTimes.Cutting(piece)))
             .With(Say.Of("weights; shears, or a hot knife where an edge stays raw"))
             .Until(Say.Of($"Within {subject.AtMost(2)} of the template all round; the label is on the outer face."))
             .Minding(Say.Of("A hot knife burns and its smoke is unhealthy: work in moving air."))
-            .Seen(WorkPicture.OfCut(piece));
-
-    private static string CutText(PatternPiece piece)
-    {
-        var copies = piece.Title.Quantity == 1 ? Say.Of("Cut one") : Say.Of($"Cut {piece.Title.Quantity} alike");
-        return Say.Of($"{copies}, {piece.Title.Face}, warp {Words.Of(piece.Warp)} as the arrow shows, where the cut plan puts it. Label it at once.");
+            .Seen(WorkPicture.OfCut(subject.Patterns.WholeCarrier));
     }
 
-    private static WorkStep Mark(WorkSubject subject, string id, string name, IReadOnlyCollection<PatternPiece> pieces) =>
-        Step(new(id, WorkStage.Cut, WorkKind.Mark, name, Say.Of("Transfer folds, rows, ticks, centre lines and holes from the template to the cloth. Cut no hole yet.")))
-            .On(pieces)
-            .Using(pieces.Select(WorkParts.Cut))
-            .Making(pieces.Select(WorkParts.Marked))
-            .Taking(WorkTimes.Marking(pieces))
+    private static string CutText(PatternPiece piece, bool tellWarp)
+    {
+        var copies = piece.Title.Quantity == 1 ? Say.Of("one") : Say.Of($"{piece.Title.Quantity} alike");
+        return tellWarp ? Say.Of($"{copies}, warp {Words.Of(piece.Warp)}") : copies;
+    }
+
+    private static WorkStep Mark(WorkSubject subject) =>
+        Step(new("mark-pieces", WorkStage.Cut, WorkKind.Mark, Say.Of("Mark the pieces"), Say.Of("Transfer folds, rows, ticks, centre lines and holes from the template to the cloth. Cut no hole yet.")))
+            .Ticking([.. subject.Patterns.Pieces.Select(piece => new StepPart(piece.Title.Name, string.Empty))])
+            .On(subject.Patterns.Pieces)
+            .Using(subject.Patterns.Pieces.Select(WorkParts.Cut))
+            .Making(subject.Patterns.Pieces.Select(WorkParts.Marked))
+            .Taking(WorkTimes.Marking(subject.Patterns.Pieces))
             .With(Say.Of("chalk or a pencil that washes out, straightedge"))
             .Until(Say.Of($"Every tick and fold of the template is on the cloth, within {subject.AtMost(1)}."))
-            .Seen(WorkPicture.Of(pieces.First(), PieceLineKind.Fold, PieceLineKind.Mark, PieceLineKind.Hole));
+            .Seen(WorkPicture.Of(subject.Patterns.WholeCarrier, PieceLineKind.Fold, PieceLineKind.Mark, PieceLineKind.Hole));
 }

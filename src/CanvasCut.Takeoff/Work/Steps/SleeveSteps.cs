@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
@@ -25,23 +26,20 @@ internal static class SleeveSteps
     /// <summary>How the flap on the top is sewn.</summary>
     public static string HowToSew => Say.Of("Sew the flap down along its outer edge, all rows; its lugs stay loose, toward the carrier.");
 
-    /// <summary>Cuts the rod and tries it through the carrier's sleeve.</summary>
-    public static WorkStep CutRod(WorkSubject subject, FlapPlace flap)
+    /// <summary>Cuts the rods and tries them through the carrier's sleeves.</summary>
+    public static WorkStep CutRods(WorkSubject subject, ImmutableArray<FlapPlace> flaps)
     {
-        var (centred, units) = (FlapSteps.Centred(subject, flap), subject.Job.Units);
-        var length = LengthText.Of(RodOrder.LengthOf(flap), units);
-        return Step(new(
-                $"rod-{Words.Id(flap.Side)}",
-                WorkStage.Carrier,
-                WorkKind.Hand,
-                Say.Of($"Cut the rod: {flap.Name}"),
-                Say.Of($"Cut the rod to {length}, round its ends with wet sandpaper and press a cap on each. Thread it through the carrier's sleeve and put a stop on at each end, {LengthText.Of(SleeveSpec.StickOut / 2, units)} in from the cap.")))
-            .Using(WorkParts.OnCarrier(flap))
-            .Making(WorkParts.RodOf(flap))
-            .Taking(Rodding)
+        var units = subject.Job.Units;
+        StepPart[] parts = [.. flaps.Select(flap => new StepPart(flap.Name, Say.Of($"cut the rod to {LengthText.Of(RodOrder.LengthOf(flap), units)}")))];
+        var how = Say.Of($"Cut the rod, round its ends with wet sandpaper and press a cap on each. Thread it through the carrier's sleeve and put a stop on at each end, {LengthText.Of(SleeveSpec.StickOut / 2, units)} in from the cap.");
+        return Step(new("cut-rods", WorkStage.Carrier, WorkKind.Hand, Named(Say.Of("Cut the rod"), parts, Say.Of($"Cut {flaps.Length} rods")), Told(how, parts)))
+            .Ticking(parts)
+            .Using(flaps.Select(WorkParts.OnCarrier))
+            .Making(flaps.Select(WorkParts.RodOf))
+            .Taking(Rodding * flaps.Length)
             .With(Say.Of("fine saw, wet sandpaper"))
             .Until(Say.Of("No end splinters or catches; no stop slips into the sleeve when you pull at it; the rod comes out by hand."))
             .Minding(Say.Of("Dust of glass fibre gets into lungs and skin: keep it wet, wear a mask, gloves and glasses."))
-            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, [Outline.Of(centred.Flap), Outline.Of(centred.Rod!.Value)]));
+            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, flaps.Select(flap => FlapSteps.Centred(subject, flap)).SelectMany(flap => new[] { Outline.Of(flap.Flap), Outline.Of(flap.Rod!.Value) })));
     }
 }

@@ -9,34 +9,58 @@ namespace CanvasCut.Takeoff;
 /// <summary>Makes pockets, strips and patches ready to be sewn to the top; these may be done while the bond cures.</summary>
 internal static class TopPieceSteps
 {
+    /// <summary>To turn the edges of a patch or strip under; from memory.</summary>
+    private static readonly Duration Turning = Duration.FromMinutes(15);
+
     public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
     [
-        .. subject.TopPieces.SelectMany(piece => JoinSteps.Of(subject, piece, WorkStage.TopPieces)),
-        .. subject.Pockets.Select(piece => Ready(subject, piece, (Say.Of("Hem the mouth"), Say.Of("Hem the mouth; it runs on the bias, so do not pull. Turn both legs under and press or tape them.")), WorkKind.Machine)),
-        .. subject.Strips.Select(piece => Ready(subject, piece, (Say.Of("Hem three sides"), Say.Of("Hem the ends and the free edge; turn the seam edge under and tape it.")), WorkKind.Machine)),
-        .. subject.MountStrips.Select(piece => Ready(subject, piece, HowTo(subject, piece), IsFlap(subject, piece) ? WorkKind.Machine : WorkKind.Hand)),
-        .. subject.Chafe.Select(piece => Ready(subject, piece, (Say.Of("Turn the edges under"), Say.Of("Turn all edges under and tape or press them.")), WorkKind.Hand)),
+        .. JoinSteps.Of(subject, subject.TopPieces, WorkStage.TopPieces),
+        .. Ready(subject, "pockets", subject.Pockets, new(Say.Of("Hem the mouth"), Say.Of($"Hem the mouths of {subject.Pockets.Length} pockets"), Say.Of("Hem the mouth; it runs on the bias, so do not pull. Turn both legs under and press or tape them."), WorkKind.Machine)),
+        .. Ready(subject, "strips", subject.Strips, new(Say.Of("Hem three sides"), Say.Of($"Hem three sides of {subject.Strips.Length} strips"), Say.Of("Hem the ends and the free edge; turn the seam edge under and tape it."), WorkKind.Machine)),
+        .. subject.MountStrips.GroupBy(piece => KindOf(subject, piece)).SelectMany(alike => Ready(subject, $"{FlapSteps.Id(alike.Key)}-strips", [.. alike], HowTo(alike.Key, alike.Count()))),
+        .. Ready(subject, "chafe-patches", subject.Chafe, new(Say.Of("Turn the edges under"), Say.Of($"Turn the edges of {subject.Chafe.Length} chafe patches under"), TurnUnder, WorkKind.Hand)),
     ];
 
+    private static string TurnUnder => Say.Of("Turn all edges under and tape or press them.");
+
+    private static MountKind KindOf(WorkSubject subject, WholePiece piece) => subject.TopParts.Single(part => part.Piece == piece).Edge!.Kind;
+
     /// <summary>The flap on the top of a lacing or a sleeve has two plies; a strip under fasteners has one.</summary>
-    private static bool IsFlap(WorkSubject subject, WholePiece piece) => KindOf(subject, piece) is MountKind.Lacing or MountKind.Sleeve;
-
-    private static MountKind? KindOf(WorkSubject subject, WholePiece piece) => subject.TopParts.Single(part => part.Piece == piece).Edge?.Kind;
-
-    private static (string Name, string Do) HowTo(WorkSubject subject, WholePiece piece) => KindOf(subject, piece) switch
+    private static Finishing HowTo(MountKind kind, int count)
     {
-        MountKind.Lacing => (Say.Of("Fold and close"), FlapSteps.HowToFold),
-        MountKind.Sleeve => (Say.Of("Fold and close"), SleeveSteps.HowToFold),
-        _ => (Say.Of("Turn the edges under"), Say.Of("Turn all edges under and tape or press them.")),
-    };
+        var (fold, all) = (Say.Of("Fold and close"), Say.Of($"Fold and close {count} flaps for the top"));
+        return kind switch
+        {
+            MountKind.Lacing => new(fold, all, FlapSteps.HowToFold, WorkKind.Machine),
+            MountKind.Sleeve => new(fold, all, SleeveSteps.HowToFold, WorkKind.Machine),
+            _ => new(Say.Of("Turn the edges under"), Say.Of($"Turn the edges of {count} strips under"), TurnUnder, WorkKind.Hand),
+        };
+    }
 
-    private static WorkStep Ready(WorkSubject subject, WholePiece piece, (string Name, string Do) what, WorkKind kind) =>
-        Step(new($"ready-{piece.Id}", WorkStage.TopPieces, kind, $"{what.Name}: {piece.Name}", what.Do))
-            .On(piece.Widths)
-            .Using(piece.Flat)
-            .Making(WorkParts.Ready(piece.Id))
-            .Taking(kind == WorkKind.Machine ? WorkTimes.Sewing(piece.Rows) : Duration.FromMinutes(15))
-            .With(kind == WorkKind.Machine ? Say.Of("machine, basting tape") : Say.Of("basting tape, bone folder"))
+    /// <summary>One step for all that are made ready in the same way; none when there are none.</summary>
+    private static IEnumerable<WorkStep> Ready(WorkSubject subject, string id, IReadOnlyList<WholePiece> pieces, Finishing how)
+    {
+        if (pieces.Count == 0)
+        {
+            yield break;
+        }
+
+        StepPart[] parts = [.. pieces.Select(piece => new StepPart(piece.Name, string.Empty))];
+        yield return Step(new($"ready-{id}", WorkStage.TopPieces, how.Kind, Named(how.Name, parts, how.All), how.Do))
+            .Ticking(parts)
+            .On(pieces.SelectMany(piece => piece.Widths))
+            .Using(pieces.SelectMany(piece => piece.Flat))
+            .Making(pieces.Select(piece => WorkParts.Ready(piece.Id)))
+            .Taking(how.Kind == WorkKind.Machine ? WorkTimes.Sewing(WholePiece.RowsOf(pieces)) : Turning * pieces.Count)
+            .With(how.Kind == WorkKind.Machine ? Say.Of("machine, basting tape") : Say.Of("basting tape, bone folder"))
             .Until(Say.Of($"It lies flat on its template, the finished edges within {subject.AtMost(2)}."))
-            .Seen(WorkPicture.Of(piece.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
+            .Seen(WorkPicture.Of(pieces[0].Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
+    }
+
+    /// <summary>How pieces are finished by themselves.</summary>
+    /// <param name="Name">What is done to one.</param>
+    /// <param name="All">What is done to several.</param>
+    /// <param name="Do">How.</param>
+    /// <param name="Kind">With the machine or by hand.</param>
+    private sealed record Finishing(string Name, string All, string Do, WorkKind Kind);
 }

@@ -1,4 +1,3 @@
-using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -18,8 +17,8 @@ internal static class TopSteps
         TapeDown(subject),
         Mark(subject),
         TakeOff(subject),
-        .. subject.TopParts.Select(part => Sew(subject, part)),
-        .. subject.Patterns.Mounted.Fastened.Flaps.SelectMany(flap => FlapSteps.OnTop(subject, flap)),
+        .. subject.TopParts.GroupBy(SortOf).Select(alike => TopSewing.Of(subject, alike.Key, [.. alike])),
+        .. subject.Patterns.Mounted.Fastened.Flaps.GroupBy(flap => flap.Kind).SelectMany(alike => FlapSteps.OnTop(subject, [.. alike])),
         PutBack(subject),
     ];
 
@@ -34,7 +33,7 @@ internal static class TopSteps
             .Opening(WorkAccess.CarrierInPlace)
             .Taking(Duration.FromMinutes(45))
             .With(Say.Of("tape measure, basting tape, a helper"))
-            .When(Say.Of($"In a calm; not on a cold day, for cold cloth is short: {LimitWords.Least(BondSteps.LeastSurface, subject.Job.Units)} or warmer. The top stretched as it is used."))
+            .When(Say.Of("In a calm; not on a cold day, for cold cloth is short. The top stretched as it is used."))
             .Until(Say.Of($"No wrinkle in carrier or top; the corners agree with the table of marks within {subject.AtMost(3)}; the diagonals are equal within {subject.AtMost(3)}."))
             .Minding(Height)
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Edges.Select(edge => Outline.Of(edge.Band))]));
@@ -70,38 +69,7 @@ internal static class TopSteps
             .Minding(Say.Of("A frame without its top can fold: tie it up. ") + Height)
             .Seen(WorkPicture.OnTop(Outline.Of(Plan.Of(subject.Job.Top))));
 
-    private static WorkStep Sew(WorkSubject subject, TopPart part)
-    {
-        var rows = part.Piece?.Rows ?? part.Edge!.Run * (part.Edge is ZipperPlace ? subject.Job.Workshop.Sewing.Rows : 2);
-        return Step(new($"sew-{part.Id}-top", WorkStage.Top, WorkKind.Machine, Say.Of($"Sew to the top: {part.Name}"), HowToSew(subject, part)))
-            .On(part.Piece?.Widths ?? [])
-            .Using([WorkParts.LooseTop, .. part.Piece is { } piece ? [WorkParts.Ready(piece.Id)] : Array.Empty<string>()])
-            .Making(WorkParts.OnTop(part.Name))
-            .Needing([WorkAccess.TopUnderNeedle, .. subject.TopParts.Where(part.IsUnder).Select(other => WorkAccess.Under(other.Name))])
-            .Closing(WorkAccess.Under(part.Name))
-            .Taking(WorkTimes.SewingOnTop(rows))
-            .With(part.Edge is ZipperPlace ? Say.Of("machine with a zipper foot") : Say.Of("machine"))
-            .When(Say.Of("The rest of the top rolled up beside the foot, nothing hanging."))
-            .Until(Say.Of($"Within {subject.AtMost(2)} of its marks; each row begins and ends with {subject.Text(25)} of overstitching (US Army TM 10-8340)."))
-            .Minding(Say.Of("Support the cloth: its weight bends needles."))
-            .Seen(WorkPicture.OnTop(part.Outline));
-    }
-
-    private static string HowToSew(WorkSubject subject, TopPart part) => part.Edge is FlapPlace flap ? HowToSew(flap) : part.Layer switch
-    {
-        TopLayer.Chafe => Say.Of("Sew the patch to the underside, all round, before anything is sewn over it."),
-        TopLayer.Zipper => Say.Of("Sew the taped half, all rows, from end to end, ticks on their marks; the halves end level."),
-        TopLayer.Pocket => Say.Of("Sew both legs, all rows; the mouth stays open. Leave 5 to 10 mm (1/4 to 3/8 in) open at the lowest corner to drain."),
-        _ => Say.Of($"Sew the turned edge, all rows; the strip falls over the closed {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}."),
-    };
-
-    private static string HowToSew(FlapPlace flap) => flap.Kind switch
-    {
-        Design.MountKind.HookAndLoop => Say.Of("Sew the taped loop tape, both edges and both ends."),
-        Design.MountKind.Sleeve => SleeveSteps.HowToSew,
-        Design.MountKind.Lacing => Say.Of("Sew the flap down along its outer edge, all rows; its folded edge stays loose, toward the carrier."),
-        _ => Say.Of("Sew the strip to the underside of the top, all round, under the marks."),
-    };
+    private static TopSort SortOf(TopPart part) => new(part.Layer, part.Edge?.Kind, part.Edge is FlapPlace);
 
     private static WorkStep PutBack(WorkSubject subject) =>
         Step(new("put-top-back", WorkStage.Top, WorkKind.Hand, Say.Of("Put the top back on its frame"), Say.Of("Seal the rows against rain if the cloth's maker says so, then stretch the top as before.")))

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Drawing;
+using CanvasCut.Geometry;
+using CanvasCut.Language;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Sheets;
+
+/// <summary>The top with tubes and keep-outs, and nothing mounted.</summary>
+internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
+{
+    /// <summary>The height of names.</summary>
+    public const double TextMm = 2.5;
+
+    /// <summary>How far below the top, and left of it, its own size stands.</summary>
+    private const double SizeMm = 12;
+
+    /// <summary>The whole picture.</summary>
+    public IEnumerable<Figure> Alone()
+    {
+        ImmutableArray<Figure> drawn = [.. Lines(), .. TubeEdges()];
+        return [.. drawn, .. NamesOver(drawn, Named()), .. Sizes()];
+    }
+
+    /// <summary>What lies under all that is mounted.</summary>
+    public IEnumerable<Figure> Lines() =>
+    [
+        .. Tubes(),
+        .. KeepOuts(),
+        view.Line(LineRole.Cut, Plan.Of(top)),
+        view.Line(LineRole.Fold, Plan.UsableOf(top)),
+        .. Centreline(),
+    ];
+
+    /// <summary>The tubes' edges again, over everything, to show where one runs under the panel.</summary>
+    public IEnumerable<Figure> TubeEdges() => top.Bows.Select(bow => Plan.BandOf(top, bow)).SelectMany(band => new Figure[]
+    {
+        view.Line(LineRole.Note, new(band.Left, band.Bottom), new(band.Right, band.Bottom)),
+        view.Line(LineRole.Note, new(band.Left, band.Top), new(band.Right, band.Top)),
+    });
+
+    /// <summary>What is named on the bare top, and the point on paper that its name tells of.</summary>
+    public IEnumerable<(string Name, Point At)> Named() => top.KeepOuts.Select(keepOut => (keepOut.Name, view.Of(Plan.Of(keepOut).Center)));
+
+    /// <summary>Names beside what they tell of.</summary>
+    public IEnumerable<Figure> NamesOver(ImmutableArray<Figure> drawn, IEnumerable<(string Name, Point At)> named) =>
+        Names.Of(named, new(view.Of(Outline.Of(Plan.Of(top))), drawn.Where(figure => figure is not Tint)), TextMm);
+
+    /// <summary>The size of the top.</summary>
+    public IEnumerable<Figure> Sizes()
+    {
+        var whole = view.Of(Plan.Of(top));
+        return
+        [
+            .. Dimension.Level(whole.Left, whole.Right, whole.Bottom - SizeMm, Say.Of($"top {LengthText.Of(top.Width, units)}")),
+            .. Dimension.Upright(whole.Bottom, whole.Top, whole.Left - SizeMm, Say.Of($"top {LengthText.Of(top.Length, units)}")),
+        ];
+    }
+
+    private IEnumerable<Figure> Tubes() => top.Bows.SelectMany((bow, i) => new Figure[]
+    {
+        new Tint(view.Of(Outline.Of(Plan.BandOf(top, bow))), 0.25),
+        new Lettering(Say.Of($"bow {i + 1}"), view.Of(new Point(top.Width.Millimeters / 2, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),
+    });
+
+    private IEnumerable<Figure> KeepOuts() => top.KeepOuts.SelectMany(keepOut =>
+    {
+        var box = Plan.Of(keepOut);
+        return new Figure[]
+        {
+            new Tint(view.Of(Outline.Of(box)), 0.12),
+            view.Line(LineRole.Mark, box),
+            view.Line(LineRole.Note, box.LowerLeft, new(box.Right, box.Top)),
+            view.Line(LineRole.Note, new(box.Left, box.Top), new(box.Right, box.Bottom)),
+        };
+    });
+
+    private IEnumerable<Figure> Centreline()
+    {
+        var whole = Plan.Of(top);
+        yield return view.Line(LineRole.Grain, new(0, whole.Bottom), new(0, whole.Top));
+        var forward = view.Of(new Point(0, whole.Top));
+        foreach (var figure in Arrows.Between(LineRole.Note, forward + new Step(0, 2), forward + new Step(0, 12), isTwoHeaded: false))
+        {
+            yield return figure;
+        }
+
+        yield return new Lettering(Say.Of("FORWARD"), forward + new Step(3, 5), 3, IsBold: true);
+    }
+}
