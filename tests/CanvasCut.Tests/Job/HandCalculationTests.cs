@@ -76,6 +76,17 @@ public sealed class HandCalculationTests
     }
 
     [Fact]
+    public void A_zipper_too_short_for_its_edge_bears_at_its_end_what_was_worked_out_by_hand()
+    {
+        var patterns = ExampleTests.OutcomeOf("does-not-fit").Content.Patterns;
+        var hold = HoldDown.Of(patterns.Job, patterns.Mounted);
+
+        Assert.Equal("forward zipper's end", hold.Weakest.Subject);
+        Assert.Equal(61.53, QuantityWords.Plain(hold.Weakest.Load.Reading!.Value).Number, 0.01);
+        Assert.Equal(20.7, hold.OffAt.Knots, 0.05);
+    }
+
+    [Fact]
     public void A_rod_and_held_sides_are_as_worked_out_by_hand()
     {
         var (patterns, checks) = (ExampleTests.OutcomeOf("rod-and-held-sides").Content.Patterns, ExampleTests.OutcomeOf("rod-and-held-sides").Content.Checks);
