@@ -98,6 +98,12 @@ public static class CheckCodes
     /// <summary>Whether a pocket covers enough to hold.</summary>
     public const string PocketHold = "pocket.hold";
 
+    /// <summary>A pocket's innermost row and what lies in it.</summary>
+    public const string PocketBeside = "pocket.beside";
+
+    /// <summary>The bend that slips the last corner into its pocket and the panel's smallest radius.</summary>
+    public const string PocketFitting = "pocket.fitting";
+
     /// <summary>A pocket and the zipper's end.</summary>
     public const string PocketZipper = "pocket.zipper";
 
@@ -182,7 +188,7 @@ public static class CheckCodes
         Margin, KeepOut, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
-        PocketShade, PocketHold, PocketMouth, PocketZipper, PocketRoom, StripShade, BoxCover, KeepRoom,
+        PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, BoxCover, KeepRoom,
         MountPitch, MountRoom, MountEdge, MountReach, MountRod, MountRemoval, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
         WindZipper, WindZipperEnd, WindFastener, WindSleeve, WindPocket, WindSeam, WindBond, WindOff,

@@ -10,7 +10,7 @@ public static class JobNotices
 {
     /// <summary>The notices of a job; usually none.</summary>
     public static ImmutableArray<string> Of(CarrierJob job) => job.Panel.Limits.SmallestRadius is null
-        ? [Say.Of($"BEND LIMIT NOT KNOWN: {LengthText.Of(BendLimit.AssumedRadius, job.Units)} was assumed. Ask the panel's maker for its smallest radius before cutting.")]
+        ? [Say.Of($"BEND LIMIT NOT KNOWN: {LengthText.Of(PanelLimits.AssumedRadius, job.Units)} was assumed. Ask the panel's maker for its smallest radius before cutting.")]
         : [];
 
     /// <summary>The notices of a job and of what is made for it.</summary>

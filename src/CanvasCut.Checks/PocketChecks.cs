@@ -9,9 +9,6 @@ namespace CanvasCut.Checks;
 /// <summary>Tells whether what lies over the panel holds it, and shades no cell.</summary>
 internal static class PocketChecks
 {
-    /// <summary>The least a pocket should cover along an edge; common practice, no source.</summary>
-    public static readonly Length HoldingCover = Length.FromMillimeters(40);
-
     /// <summary>Between the junction box and cloth over the panel; common practice, no source.</summary>
     public static readonly Length BoxRoom = Length.FromMillimeters(10);
 
@@ -20,7 +17,8 @@ internal static class PocketChecks
     /// <summary>Pockets, strips and the junction box.</summary>
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted) =>
     [
-        .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket)),
+        .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket).Append(PocketRoomCheck.Of(job, mounted, pocket))),
+        PocketFittingCheck.Of(job, mounted),
         .. Room(mounted),
         .. mounted.Fastened.Strips.Select(strip => Shade(job, mounted, strip)),
         BoxCover(mounted),
@@ -38,10 +36,10 @@ internal static class PocketChecks
             Say.Of($"Its mouth reaches over cells: shorten pocket.leg to {LengthText.Of(clear + pocket.OutX + pocket.OutY, job.Units)} or less."));
         yield return CheckResult.Judged(
             (CheckCodes.PocketHold, Say.Of($"{subject}'s hold")),
-            Measured.AtLeast(pocket.Covers, HoldingCover),
+            Measured.AtLeast(pocket.Covers, PocketPlace.HoldingCover),
             Verdict.Caution,
             LimitSource.Practice,
-            Say.Of("It covers little of the carrier's edges; a wider border or dead border would let it hold more."));
+            Say.Of("It covers little of the carrier's edges; a wider border or dead border would let it hold more, or more pocket.ease where the panel's bend keeps it small."));
         yield return CheckResult.Judged(
             (CheckCodes.PocketMouth, Say.Of($"{subject}'s mouth hem")),
             Measured.AtMost(job.Fastenings.Pocket.Mouth.Width, pocket.Leg / (2 * Math.Sqrt(2))),

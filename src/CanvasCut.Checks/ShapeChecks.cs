@@ -10,11 +10,12 @@ internal static class ShapeChecks
     public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
         var (job, mounted, finding) = (patterns.Job, patterns.Mounted, patterns.Surface);
-        var profiles = finding.IsKnown ? PanelProfile.Of(job, mounted, finding.Surface) : [];
+        var profiles = patterns.Slack.Surface is { } slack ? PanelProfile.Of(job, mounted, slack) : [];
+        var taut = finding.IsKnown ? PanelProfile.Of(job, mounted, finding.Surface) : [];
         return AthwartBend.Check(job, mounted, finding.Surface)
-            .Concat(finding.IsKnown ? AlongBend.Check(job, mounted, profiles).Append(DoubleCurve.Check(job, mounted, finding.Surface, profiles)) : Unknown(finding))
+            .Concat(finding.IsKnown ? AlongBend.Check(job, mounted, (profiles, taut)).Append(DoubleCurve.Check(job, mounted, finding.Surface, profiles)) : Unknown(finding))
             .Concat(SpanChecks.Of(job, mounted))
-            .Concat(ClosingChecks.Of(job, mounted, finding, profiles));
+            .Concat(ClosingChecks.Of(patterns, (profiles, taut)));
     }
 
     private static IEnumerable<CheckResult> Unknown(SurfaceFinding finding) =>

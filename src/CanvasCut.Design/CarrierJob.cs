@@ -30,6 +30,9 @@ public sealed record CarrierJob(
     CareSpec Care,
     ImmutableArray<DefaultUsed> Defaults)
 {
+    /// <summary>The radius that the panel must keep, with the factor asked for; from an assumed one when the maker's is not known.</summary>
+    public Length LeastRadius => (Panel.Limits.SmallestRadius ?? PanelLimits.AssumedRadius) * Limits.BendFactor;
+
     /// <summary>Which of the top's mountings it is.</summary>
     public MountingName Mounting { get; init; } = MountingName.Only;
 

@@ -41,7 +41,19 @@ public enum FelledSeam
 /// <param name="Lay">How pieces may lie on it.</param>
 /// <param name="Shrink">How much it will shrink, 0.01 for one per cent.</param>
 /// <param name="Join">The seam between two widths.</param>
-public sealed record ClothSpec(string Name, ClothRoll Roll, ClothLay Lay, ClothShrink Shrink, FelledSeam Join);
+public sealed record ClothSpec(string Name, ClothRoll Roll, ClothLay Lay, ClothShrink Shrink, FelledSeam Join)
+{
+    /// <summary>How much it will shrink along the boat.</summary>
+    public double ShrinkForeAft => Lay.Warp == WarpDirection.ForeAft ? Shrink.Warp : Shrink.Fill;
+
+    /// <summary>How much it will shrink across the boat.</summary>
+    public double ShrinkAthwart => Lay.Warp == WarpDirection.ForeAft ? Shrink.Fill : Shrink.Warp;
+
+    /// <summary>How far a carrier that is sewn larger for shrinkage reaches beyond its finished size at each of two opposite edges.</summary>
+    /// <param name="finished">From one edge to the other.</param>
+    /// <param name="shrink">How much it will shrink that way.</param>
+    public static Length GrownBy(Length finished, double shrink) => finished * (shrink / (1 - shrink) / 2);
+}
 
 /// <summary>The roll.</summary>
 /// <param name="Width">From edge to edge.</param>

@@ -38,7 +38,7 @@ public sealed record ZipperSpec(
 public sealed record ZipperGauge(Length Chain, Length OverallWidth);
 
 /// <summary>The corner pockets wanted.</summary>
-/// <param name="Leg">Along each leg seam; null for as large as may be without shading a cell.</param>
+/// <param name="Leg">Along each leg seam; null for as large as is needed to hold and can be fitted, without shading a cell.</param>
 /// <param name="Ease">How far the leg seams lie outside what they go round.</param>
 /// <param name="Mouth">The hem of the mouth.</param>
 /// <param name="SeamAllowance">Turned under along the legs.</param>

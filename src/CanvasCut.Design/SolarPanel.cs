@@ -49,6 +49,18 @@ public sealed record PanelLimits(
     BendArc? MaxBend = null,
     bool HasAdhesive = false)
 {
+    /// <summary>
+    /// The radius assumed when the data sheet is silent: "30 degrees" over 1.05 m is about 2 m, the most cautious of the
+    /// figures that makers publish.
+    /// </summary>
+    public static readonly Length AssumedRadius = Length.FromMeters(2);
+
+    /// <summary>Whether the panel may be curved along the boat when it lies this way.</summary>
+    public bool MayCurveAlong(LongSide way) => Bends == BendAxis.Either || Bends == (way == LongSide.ForeAft ? BendAxis.Length : BendAxis.Width);
+
+    /// <summary>Whether it may be curved across the boat.</summary>
+    public bool MayCurveAcross(LongSide way) => Bends == BendAxis.Either || Bends == (way == LongSide.Athwart ? BendAxis.Length : BendAxis.Width);
+
     /// <summary>The smallest radius allowed, of a radius and an angle the gentler one; null when neither is given.</summary>
     public Length? SmallestRadius => (MinBendRadius, MaxBend?.Radius) switch
     {

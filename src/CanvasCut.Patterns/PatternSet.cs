@@ -22,6 +22,9 @@ public sealed record PatternSet(
     /// <summary>The top's surface, or what is missing to know it.</summary>
     public SurfaceFinding Surface { get; } = TopSurface.Of(Job.Top);
 
+    /// <summary>The same with the cloth as slack as it may be, on which the panel and all that holds it lie together.</summary>
+    public SurfaceFinding Slack { get; } = TopSurface.Hanging(Job.Top, Job.Limits.Shape.ClothSag);
+
     /// <summary>What is sewn to the top already and is not cut again; empty unless a new panel goes on an old top.</summary>
     public ImmutableArray<PatternPiece> Kept { get; private init; } = [];
 

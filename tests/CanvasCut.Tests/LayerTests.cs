@@ -139,7 +139,7 @@ public sealed partial class LayerTests
         // Ratios, and places in the plane of the top.
         string[] bare =
         [
-            "BendFactor", "Warp", "Fill", "Use", "ClothSag", "Shrink", "Creep", "EdgeStrain",
+            "BendFactor", "Warp", "Fill", "ShrinkForeAft", "ShrinkAthwart", "Use", "ClothSag", "Shrink", "Creep", "EdgeStrain",
             "ChainY", "SeamY", "LineY",
         ];
 

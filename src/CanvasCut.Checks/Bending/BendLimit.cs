@@ -9,12 +9,6 @@ namespace CanvasCut.Checks;
 /// <param name="IsKnown">Whether the maker's limit was given; else one is assumed.</param>
 internal sealed record BendLimit(Length Needed, bool IsKnown)
 {
-    /// <summary>
-    /// The radius assumed when the data sheet is silent: "30 degrees" over 1.05 m is about 2 m, the most cautious of the
-    /// figures that makers publish.
-    /// </summary>
-    public static readonly Length AssumedRadius = Length.FromMeters(2);
-
     /// <summary>A side that must not be curved is taken as straight from this radius on: 2 mm of rise in 400 mm; rule of thumb.</summary>
     public static readonly Length StraightRadius = Length.FromMeters(10);
 
@@ -22,11 +16,7 @@ internal sealed record BendLimit(Length Needed, bool IsKnown)
     public static string Source => Say.Of("maker's smallest radius times limits.bend_factor (rule of thumb, editable)");
 
     /// <summary>The limit of a side that may be curved.</summary>
-    public static BendLimit Of(CarrierJob job)
-    {
-        var known = job.Panel.Limits.SmallestRadius;
-        return new((known ?? AssumedRadius) * job.Limits.BendFactor, known is not null);
-    }
+    public static BendLimit Of(CarrierJob job) => new(job.LeastRadius, job.Panel.Limits.SmallestRadius is not null);
 
     /// <summary>A radius from the plane, where a straight line has an infinite one; null for that.</summary>
     public static Length? RadiusOf(double radiusMm) => double.IsInfinity(radiusMm) ? null : Length.FromMillimeters(radiusMm);

@@ -8,20 +8,22 @@ namespace CanvasCut.Checks;
 
 /// <summary>A flat panel on a top that is curved both ways: it can follow one curve only.</summary>
 /// <param name="AcrossRadius">The arc across under the panel; null when straight.</param>
-/// <param name="AlongRadius">The arc through both held edges and the highest or deepest tube between them; null when straight.</param>
+/// <param name="AlongRadius">The sharpest radius along that the bending check finds; null when straight.</param>
+/// <param name="AlongRise">How far the highest or deepest tube lies from the straight line between the held edges.</param>
 /// <param name="Across">The panel's size across the boat.</param>
 /// <param name="Along">Its size along the boat.</param>
-public sealed record DoubleCurve(Length? AcrossRadius, Length? AlongRadius, Length Across, Length Along)
+public sealed record DoubleCurve(Length? AcrossRadius, Length? AlongRadius, Length AlongRise, Length Across, Length Along)
 {
     /// <summary>
-    /// How far it stands off along the shallower curve when it follows the deeper one: w²/8R, with w its size and R the
-    /// radius along that curve.
+    /// How far it stands off along the shallower curve when it follows the deeper one: across w²/8R, with w its size and R the
+    /// radius there; along, where the cloth is a ridge and no arc, the rise itself.
     /// </summary>
-    public Length EdgeGap => UnitMath.Min(Rise(Across, AcrossRadius), Rise(Along, AlongRadius));
+    public Length EdgeGap => UnitMath.Min(Rise(Across, AcrossRadius), AlongRise);
 
     /// <summary>
     /// What its edges are shortened by, as a part of their length, when it is pressed flat all the same: Kw²/12 with
-    /// K = 1/R₁R₂ and w the narrower side. The middle is stretched by half of that.
+    /// K = 1/R₁R₂ and w the narrower side. The middle is stretched by half of that. Along, R is the radius of the bent panel,
+    /// which over a ridge is two thirds of that of a circle of the same rise.
     /// </summary>
     public double EdgeStrain
     {
@@ -39,7 +41,7 @@ public sealed record DoubleCurve(Length? AcrossRadius, Length? AlongRadius, Leng
         var across = PanelNet.Places(mounted, Stations, 3).Select(surface.ArcRadiusAt).MinBy(radius => radius?.Millimeters ?? double.PositiveInfinity);
         var riseMm = profiles.SelectMany(profile => profile.Tubes).Select(tube => Math.Abs(tube.Cloth.Millimeters)).DefaultIfEmpty(0).Max();
         var (wide, deep) = (mounted.PanelBox.WidthMm, mounted.PanelBox.HeightMm);
-        return new(across, BendLimit.RadiusOf(deep * deep / (8 * riseMm)), Length.FromMillimeters(wide), Length.FromMillimeters(deep));
+        return new(across, AlongBend.Sharpest(profiles), Length.FromMillimeters(riseMm), Length.FromMillimeters(wide), Length.FromMillimeters(deep));
     }
 
     /// <summary>Holds the gap against what is allowed.</summary>

@@ -20,7 +20,8 @@ public sealed record TubeUnder(int Bow, Length At, Length Cloth, bool IsTouched,
 /// <summary>The panel seen from the side as a thin elastic strip over the tubes, at one offset.</summary>
 /// <remarks>
 /// The zippers hold the panel's forward and aft edge down on the cloth; the border between zipper and panel bends freely.
-/// Tubes do not give. Between bows the cloth hangs by its sag and the panel may rest on it.
+/// Tubes do not give. Between bows the cloth hangs by its sag and the panel may rest on it. So the surface asked for is the cloth as
+/// slack as it may be: edges, middle and tubes belong to one and the same cloth.
 /// </remarks>
 public sealed class PanelProfile
 {
@@ -45,7 +46,7 @@ public sealed class PanelProfile
 
         // Where the cloth stands so steep that a place of it is no longer beside the line between the held edges, it carries nothing.
         bool IsBeside(StripRest rest) => rest.AtMm > 0 && rest.AtMm < lengthMm;
-        var tubes = job.Top.Bows.Index().Where(each => IsUnder(each.Item)).Select(each => (each.Index, Top: RestAt(each.Item.Station.Millimeters, 0))).Where(tube => IsBeside(tube.Top)).ToList();
+        var tubes = job.Top.Bows.Index().Where(each => IsUnder(each.Item)).Select(each => (each.Index, Top: ClothAt(each.Item.Station.Millimeters))).Where(tube => IsBeside(tube.Top)).ToList();
         ImmutableArray<StripRest> rests = [.. tubes.Select(tube => tube.Top).Concat(ClothRests().Where(IsBeside)).DistinctBy(rest => rest.AtMm).OrderBy(rest => rest.AtMm)];
         var weight = PanelBends.MayAlong(job, mounted.Panel.LongSide) ? PanelStiffness.WeightPerMm3(job) : 0;
         Strip = ElasticStrip.Over(lengthMm, rests, weight);
@@ -70,10 +71,11 @@ public sealed class PanelProfile
     ];
 
     /// <summary>Where a place of the cloth lies: along the line between the held edges, and over it.</summary>
-    public StripRest ClothAt(double stationMm) => RestAt(stationMm, 0);
-
-    /// <summary>The same for the cloth as low as it may hang between two bows.</summary>
-    public StripRest HangingAt(double stationMm) => RestAt(stationMm, ClothSpan.At(_job, Length.FromMillimeters(stationMm))?.AssumedSagAt(Length.FromMillimeters(stationMm)).Millimeters ?? 0);
+    public StripRest ClothAt(double stationMm)
+    {
+        var step = _surface.PointAt(PanelNet.At(stationMm, _offsetMm)) - _frame.Origin;
+        return new(step.Dot(_frame.Along), step.Dot(_frame.Up));
+    }
 
     private static (SpacePoint Origin, SpaceStep Along, SpaceStep Up) FrameOf(TopSurface surface, (double FromMm, double ToMm) stations, double offsetMm)
     {
@@ -85,13 +87,7 @@ public sealed class PanelProfile
 
     private bool IsUnder(Bow bow) => bow.Station.Millimeters > _stations.FromMm && bow.Station.Millimeters < _stations.ToMm;
 
-    private StripRest RestAt(double stationMm, double belowMm)
-    {
-        var step = _surface.PointAt(PanelNet.At(stationMm, _offsetMm)) - _frame.Origin;
-        return new(step.Dot(_frame.Along), step.Dot(_frame.Up) - belowMm);
-    }
-
-    /// <summary>The cloth between the tubes, as low as it hangs.</summary>
+    /// <summary>The cloth between the tubes.</summary>
     private IEnumerable<StripRest> ClothRests()
     {
         for (var i = 1; i < ClothPlaces; i++)
@@ -99,7 +95,7 @@ public sealed class PanelProfile
             var station = _stations.FromMm + ((_stations.ToMm - _stations.FromMm) * i / ClothPlaces);
             if (_job.Top.Bows.All(bow => Math.Abs(bow.Station.Millimeters - station) > BesideTubeMm))
             {
-                yield return HangingAt(station);
+                yield return ClothAt(station);
             }
         }
     }

@@ -74,7 +74,7 @@ internal static class RodBend
             .MinBy(radius => radius!.Value.Millimeters);
     }
 
-    /// <summary>The rod lies beside the panel's edge and bends over the same ridges.</summary>
+    /// <summary>The rod lies beside the panel's edge and bends over the same ridges; it is too stiff to follow cloth that is slack between them.</summary>
     private static Length? OverRidges(FlapPlace flap, PatternSet patterns, TopSurface surface)
     {
         if (!patterns.Mounted.LiesOn(flap.Band))

@@ -17,10 +17,13 @@ internal static class ClosingChecks
 
     private static string PullSource => Say.Of("limits.zipper_pull (rule of thumb, editable)");
 
-    /// <summary>The way over the ridges, the same after shrinking and stretching, and the two halves along the zipper.</summary>
-    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted, SurfaceFinding finding, ImmutableArray<PanelProfile> profiles)
+    /// <summary>On cloth as slack as it may be and as it was measured, the worse counting: the way over the ridges, the same after shrinking and stretching, and the two halves along the zipper.</summary>
+    public static IEnumerable<CheckResult> Of(PatternSet patterns, (ImmutableArray<PanelProfile> Slack, ImmutableArray<PanelProfile> Measured) on)
     {
-        var paths = finding.Surface is { } known ? CarrierPath.Of(job, mounted, known, profiles) : [];
+        var (job, mounted, finding) = (patterns.Job, patterns.Mounted, patterns.Surface);
+        ImmutableArray<CarrierPath> paths = (patterns.Slack.Surface, finding.Surface) is ({ } slack, { } measured)
+            ? [.. CarrierPath.Of(job, mounted, slack, on.Slack), .. CarrierPath.Of(job, mounted, measured, on.Measured)]
+            : [];
         var half = mounted.Fastened.HasEndZippersOnly ? Say.Of("zipper") : Say.Of("edge");
         var way = Say.Of($"carrier from {half} to {half}");
         yield return finding.IsKnown ? Path(paths) : AlongBend.Unknown(CheckCodes.ClosingPath, way, finding);
@@ -51,7 +54,7 @@ internal static class ClosingChecks
     private static CheckResult Shrunk(CarrierJob job, MountedShape mounted, ImmutableArray<CarrierPath> paths)
     {
         var (cloth, shrink) = (Length.FromMillimeters(mounted.CarrierBox.HeightMm), job.Limits.Shape.Shrink);
-        var left = cloth / (1 - Allowed(job)) * (1 - shrink);
+        var left = cloth / (1 - job.Workshop.Cloth.ShrinkForeAft) * (1 - shrink);
         var gap = paths.Select(path => path.Shortfall).DefaultIfEmpty(Length.Zero).Max() + cloth - left;
         return CheckResult.Judged(
             (CheckCodes.ClosingShrunk, Say.Of($"carrier short of closing after shrinking {shrink * 100:0.##} %")),
@@ -64,7 +67,7 @@ internal static class ClosingChecks
     private static CheckResult Stretched(CarrierJob job, MountedShape mounted, ImmutableArray<CarrierPath> paths)
     {
         var (cloth, creep) = (Length.FromMillimeters(mounted.CarrierBox.HeightMm), job.Limits.Shape.Creep);
-        var slack = (cloth / (1 - Allowed(job)) * (1 + creep)) - cloth - paths.Select(path => path.Shortfall).DefaultIfEmpty(Length.Zero).Min();
+        var slack = (cloth / (1 - job.Workshop.Cloth.ShrinkForeAft) * (1 + creep)) - cloth - paths.Select(path => path.Shortfall).DefaultIfEmpty(Length.Zero).Min();
         return CheckResult.Judged(
             (CheckCodes.ClosingStretched, Say.Of($"carrier's slack after stretching {creep * 100:0.##} %")),
             Measured.AtMost(UnitMath.Max(slack, Length.Zero), mounted.Fastened.Pockets.Select(pocket => pocket.Covers).Min() / 2),
@@ -96,8 +99,4 @@ internal static class ClosingChecks
         var turn = surface.Ridges.Where(ridge => !Plan.BandOf(top, top.Bows[ridge.Bow]).Shared(edge.Band).IsEmpty).Sum(ridge => ridge.Turn.Radians);
         return CarrierPath.ClothThickness * (LayersBetweenHalves * Math.Abs(turn));
     }
-
-    /// <summary>What the carrier is sewn larger by, along the boat.</summary>
-    private static double Allowed(CarrierJob job) =>
-        job.Workshop.Cloth.Lay.Warp == WarpDirection.ForeAft ? job.Workshop.Cloth.Shrink.Warp : job.Workshop.Cloth.Shrink.Fill;
 }

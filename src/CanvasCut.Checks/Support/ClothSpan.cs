@@ -20,14 +20,4 @@ internal sealed record ClothSpan(int Bow, Length From, Length Span, Length Sag, 
         var (span, isMeasured) = (pair.Second.Station - pair.First.Station, pair.First.SagAft.Millimeters > 0);
         return new ClothSpan(index, pair.First.Station, span, isMeasured ? pair.First.SagAft : span * job.Limits.Shape.ClothSag, isMeasured);
     });
-
-    /// <summary>The span at a station; null before the first bow and after the last.</summary>
-    public static ClothSpan? At(CarrierJob job, Length station) => Of(job).FirstOrDefault(span => station >= span.From && station < span.From + span.Span);
-
-    /// <summary>How far the cloth hangs at a station below the surface as measured: a parabola, nothing when the sag is part of the surface.</summary>
-    public Length AssumedSagAt(Length station)
-    {
-        var part = (station - From) / Span;
-        return IsMeasured ? Length.Zero : Sag * (4 * part * (1 - part));
-    }
 }

@@ -17,7 +17,7 @@ internal static class FasteningsBuilder
 
     private static PocketSpec Pocket(GivenValues given) => new(
         given.Values.Length("pocket.leg"),
-        given.Length("pocket.ease"),
+        given.Values.Length("pocket.ease") ?? UnitsNet.Length.Zero,
         given.Hem("pocket.mouth"),
         given.Length("pocket.seam_allowance"),
         given.Quantity<bool>("pocket.over_zipper"));

@@ -10,7 +10,7 @@ internal static class JobBuilder
     public static CarrierJob Build(JobValues values, SupplyChoice supplies, ImmutableArray<DefaultUsed> defaults)
     {
         var given = new GivenValues(values);
-        return new(
+        return Eased(given, new(
             given.Text("name"),
             given.Word<PrintUnits>("prints"),
             TopBuilder.Build(given),
@@ -22,8 +22,13 @@ internal static class JobBuilder
             ConditionsBuilder.Build(given),
             Work(given),
             Care(given),
-            defaults);
+            defaults));
     }
+
+    /// <summary>The ease that was given; left out, it depends on rows, cloth and carrier.</summary>
+    private static CarrierJob Eased(GivenValues given, CarrierJob job) => given.Values.Length("pocket.ease") is not null
+        ? job
+        : job with { Fastenings = job.Fastenings with { Pocket = job.Fastenings.Pocket with { Ease = PocketRoom.EaseFor(job) } } };
 
     private static CarrierSpec Carrier(GivenValues given)
     {

@@ -34,7 +34,7 @@ internal static class CarrierFields
         new Field("zipper.cap_turn", Length, Reach("0 mm", "15 mm"), Presence.Optional).Or("0 mm", Source.Practice),
 
         new("pocket.leg", Length, Size("30 mm", "400 mm"), Presence.Optional),
-        new Field("pocket.ease", Length, Reach("0 mm", "60 mm"), Presence.Optional).Or("10 mm", Source.Practice),
+        new("pocket.ease", Length, Reach("0 mm", "60 mm"), Presence.Optional),
         .. Hem("pocket.mouth", "1/2 in", Source.Practice),
         Allowance("pocket.seam_allowance"),
         new Field("pocket.over_zipper", Flag, Any, Presence.Optional).Or("true", Source.Practice),

@@ -47,11 +47,11 @@ public sealed record MountedFastenings(
     }
 
     /// <summary>The fastenings of a carrier.</summary>
-    public static MountedFastenings For(Box carrier, Box cells, CarrierJob job) => Of(
+    public static MountedFastenings For(Box carrier, Box cells, MountedPanel panel, CarrierJob job) => Of(
         carrier,
         job.Fastenings,
         [.. new[] { Side.Forward, Side.Aft, Side.Port, Side.Starboard }.Where(side => job.Fastenings.Mount.At(side) is not null).Select(side => EdgeOn(side, carrier, job))],
-        [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, job).Leg)]);
+        [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, panel, job).Leg)]);
 
     /// <summary>The fastenings of a carrier whose zippers and pockets are settled.</summary>
     internal static MountedFastenings Of(Box carrier, Fastenings fastenings, ZipperChoice choice, ImmutableArray<Length> legs) => Of(

@@ -75,7 +75,7 @@ public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelB
             (panel.ForeAft + border.Forward + border.Aft).Millimeters);
         var panelBox = Inside(carrier, border);
         var cells = Inside(panelBox, panel.Fittings.DeadBorder);
-        return new(panel, carrier, panelBox, cells, MountedFastenings.For(carrier, cells, job));
+        return new(panel, carrier, panelBox, cells, MountedFastenings.For(carrier, cells, panel, job));
     }
 
     /// <summary>A box set in by a distance a side.</summary>

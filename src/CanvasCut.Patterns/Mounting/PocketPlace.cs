@@ -27,17 +27,20 @@ public sealed record PocketPlace(Corner Corner, Length Leg, Length OutX, Length 
     /// <summary>The pocket moved with the carrier.</summary>
     public PocketPlace MovedBy(Step step) => this with { At = At + step };
 
+    /// <summary>The least a pocket should cover along an edge; common practice, no source.</summary>
+    public static readonly Length HoldingCover = Length.FromMillimeters(40);
+
+    /// <summary>A pocket that covers less holds nothing; 1 in, common practice, no source.</summary>
+    public static readonly Length LeastCover = Length.FromInches(1);
+
     /// <summary>The pocket for a corner.</summary>
     /// <param name="corner">Which corner.</param>
     /// <param name="carrier">The finished carrier.</param>
     /// <param name="cells">The cell area.</param>
+    /// <param name="panel">The panel the way it lies.</param>
     /// <param name="job">The job.</param>
-    public static PocketPlace For(Corner corner, Box carrier, Box cells, CarrierJob job)
-    {
-        var toCells = ToCells(corner, carrier, cells) - job.Carrier.Room.Kept[corner.End] - job.Carrier.Room.Kept[corner.Hand];
-        var leg = job.Fastenings.Pocket.Leg ?? LargestLeg(toCells, Outside(job.Fastenings, corner), job.Limits.ShadeGap);
-        return Of(corner, carrier, job.Fastenings, leg);
-    }
+    public static PocketPlace For(Corner corner, Box carrier, Box cells, MountedPanel panel, CarrierJob job) =>
+        Of(corner, carrier, job.Fastenings, job.Fastenings.Pocket.Leg ?? (Covered(corner, carrier, cells, panel, job) + Outside(job.Fastenings, corner)));
 
     /// <summary>A pocket of a given leg at a corner of the carrier.</summary>
     internal static PocketPlace Of(Corner corner, Box carrier, Fastenings fastenings, Length leg)
@@ -68,15 +71,28 @@ public sealed record PocketPlace(Corner Corner, Length Leg, Length OutX, Length 
     }
 
     /// <summary>
-    /// The largest leg whose mouth stays clear of the cells: the mouth is the line on which the distances along both
-    /// edges add up to <see cref="Covers"/>, and that of the cells' corner must be more by the gap.
+    /// What a pocket of its own accord covers: what it needs to hold or, where that is less, what can be fitted, but never so little
+    /// that it holds nothing; and all that only as far as the mouth stays clear of the cells. The mouth is the line on which the distances
+    /// along both edges add up to <see cref="Covers"/>, and that of the cells' corner must be more by the gap.
     /// </summary>
-    private static Length LargestLeg(Length toCells, Length outside, Length gap)
+    private static Length Covered(Corner corner, Box carrier, Box cells, MountedPanel panel, CarrierJob job)
     {
-        var leg = toCells - gap + outside;
+        var kept = job.Carrier.Room.Kept;
+        var unshaded = ToCells(corner, carrier, cells) - kept[corner.End] - kept[corner.Hand] - job.Limits.ShadeGap;
+        var fitted = UnitMath.Max(PocketFitting.Of(job, carrier, panel).Most(corner), LeastCover);
 
-        // A pocket over cells that reach the carrier's very corner would have no size at all; it keeps the size of its
-        // ease, holds nothing, and the checks say so.
-        return leg.Millimeters >= outside.Millimeters ? leg : outside;
+        // A pocket over cells that reach the carrier's very corner has the size of its ease, holds nothing, and the checks say so.
+        return UnitMath.Max(UnitMath.Min(unshaded, UnitMath.Min(ToHold(job, Length.FromMillimeters(carrier.HeightMm)), fitted)), Length.Zero);
+    }
+
+    /// <summary>
+    /// What a pocket must cover so that the corner stays in it: as much as is common, and twice the slack of a carrier that has
+    /// stretched before it shrank and is as much too long as its zippers can take.
+    /// </summary>
+    private static Length ToHold(CarrierJob job, Length foreAft)
+    {
+        var shape = job.Limits.Shape;
+        var slack = (foreAft / (1 - job.Workshop.Cloth.ShrinkForeAft) * (1 + shape.Creep)) - foreAft + shape.ZipperPull;
+        return UnitMath.Max(HoldingCover, slack * 2);
     }
 }

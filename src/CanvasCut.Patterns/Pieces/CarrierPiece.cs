@@ -30,13 +30,8 @@ internal static class CarrierPiece
         PlaneMap.To(nominal.Center) with { AlongX = nominal.WidthMm / sewn.WidthMm, AlongY = nominal.HeightMm / sewn.HeightMm };
 
     /// <summary>The finished size before shrinking: divided by what will be left.</summary>
-    private static Box GrownForShrink(Box finished, ClothSpec cloth)
-    {
-        var (alongBoat, across) = cloth.Lay.Warp == WarpDirection.ForeAft
-            ? (cloth.Shrink.Warp, cloth.Shrink.Fill)
-            : (cloth.Shrink.Fill, cloth.Shrink.Warp);
-        return Box.Around(finished.Center, finished.WidthMm / (1 - across), finished.HeightMm / (1 - alongBoat));
-    }
+    private static Box GrownForShrink(Box finished, ClothSpec cloth) =>
+        Box.Around(finished.Center, finished.WidthMm / (1 - cloth.ShrinkAthwart), finished.HeightMm / (1 - cloth.ShrinkForeAft));
 
     private static Sides<EdgeTurn> TurnsOf(CarrierSpec carrier)
     {

@@ -18,9 +18,6 @@ internal sealed class SmallestChange
     /// <summary>A strip must reach over the carrier's edge at all; the least that docs/job-file.md calls usual.</summary>
     private static readonly Length LeastOverlap = Length.FromMillimeters(3);
 
-    /// <summary>A pocket that covers less holds nothing; 1 in, common practice, no source. Below 40 mm pocket.hold cautions.</summary>
-    private static readonly Length LeastCover = Length.FromInches(1);
-
     private readonly SewnHalf _sewn;
     private readonly CarrierJob _job;
     private readonly LongSide _longSide;
@@ -70,7 +67,7 @@ internal sealed class SmallestChange
         // Taken back from the last, so the aft pockets give way before the forward ones, which lie under the weather strip.
         foreach (var (i, corner) in Corner.All.Index().Reverse())
         {
-            var (leg, least) = (_sewn.Legs[i] + (eased * 2), RulerSteps.Up(_sewn.Legs[i] + (eased * 2) - _sewn.Covers(i) + LeastCover, _step));
+            var (leg, least) = (_sewn.Legs[i] + (eased * 2), RulerSteps.Up(_sewn.Legs[i] + (eased * 2) - _sewn.Covers(i) + PocketPlace.LeastCover, _step));
             if (least < leg)
             {
                 yield return new(ChangedThing.PocketLeg, corner, leg, least);

@@ -39,6 +39,16 @@ public sealed class TopSurface
         return missing.Length > 0 ? new(null, missing) : new(Built(top), []);
     }
 
+    /// <summary>The same with the cloth as slack as it may be: a bay whose sag was not measured hangs by a part of its span.</summary>
+    /// <param name="top">The top.</param>
+    /// <param name="sag">That part; a bay too steep to hang so stays as it is.</param>
+    public static SurfaceFinding Hanging(TopCloth top, double sag)
+    {
+        ArgumentNullException.ThrowIfNull(top);
+        var finding = SurfaceFinding.MissingOf(top);
+        return finding.Length > 0 ? new(null, finding) : new(Built(new(top.Length, top.Width, top.Edges, [.. top.Bows.Index().Select(each => Slack(top, each.Index, sag))], top.KeepOuts)), []);
+    }
+
     /// <summary>Where a place of the top lies in space, in millimetres.</summary>
     public SpacePoint PointAt(TopPlace place) => LocalAt(place).At;
 
@@ -101,6 +111,20 @@ public sealed class TopSurface
             .. bows.Zip(bows.Skip(1)).Select(pair => new BayCurve(pair.Second.StationMm - pair.First.StationMm, pair.Second.HeightMm - pair.First.HeightMm, pair.First.SagMm)),
         ];
         return new(BowLine.Placed(bows, bays), bays, Length.FromMillimeters(half - corner));
+    }
+
+    private static Bow Slack(TopCloth top, int index, double sag)
+    {
+        var bow = top.Bows[index];
+        if (bow.SagAft > Length.Zero || index + 1 == top.Bows.Length)
+        {
+            return bow;
+        }
+
+        var next = top.Bows[index + 1];
+        var (cloth, hangs) = (next.Station - bow.Station, (next.Station - bow.Station) * sag);
+        var rise = (next.Height - bow.Height ?? Length.Zero) + ((next.Diameter - bow.Diameter) / 2);
+        return BayCurve.CanBe(cloth.Millimeters, rise.Millimeters, hangs.Millimeters) ? new(bow.Station, bow.Diameter, bow.Halves, bow.Height, hangs) : bow;
     }
 
     private (int Bay, BayPlace At) BayAt(Length station)

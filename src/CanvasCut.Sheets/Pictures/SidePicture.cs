@@ -28,7 +28,6 @@ internal sealed class SidePicture
     private readonly PatternSet _patterns;
     private readonly PrintUnits _units;
     private readonly ImmutableArray<StripRest> _cloth;
-    private readonly ImmutableArray<StripRest> _hanging;
     private readonly double _scale;
     private readonly double _lowestMm;
 
@@ -36,9 +35,8 @@ internal sealed class SidePicture
     {
         (_patterns, _profile, _units) = (patterns, profile, units);
         _cloth = [.. Stations(patterns).Select(profile.ClothAt)];
-        _hanging = [.. Stations(patterns).Select(profile.HangingAt)];
         _scale = (WidthMm - (2 * MarginMm)) / (_cloth[^1].AtMm - _cloth[0].AtMm);
-        var heights = _cloth.Concat(_hanging).Select(place => place.HeightMm).Concat(StripLine().Select(point => point.HeightMm)).ToList();
+        var heights = _cloth.Select(place => place.HeightMm).Concat(StripLine().Select(point => point.HeightMm)).ToList();
         _lowestMm = heights.Min();
         Times = Exaggerations.FirstOrDefault(times => (heights.Max() - _lowestMm) * _scale * times <= TallestMm, 1);
         HeightMm = ((heights.Max() - _lowestMm) * _scale * Times) + AboveMm + BelowMm;
@@ -51,7 +49,7 @@ internal sealed class SidePicture
     /// <summary>The picture; null when the shape of the top is not known.</summary>
     public static Sheet? Of(PatternSet patterns, PrintUnits units)
     {
-        if (patterns.Surface.Surface is not { } surface)
+        if (patterns.Slack.Surface is not { } surface)
         {
             return null;
         }
@@ -64,7 +62,6 @@ internal sealed class SidePicture
     [
         .. _patterns.Job.Top.Bows.Index().SelectMany(bow => Tube(bow.Index, bow.Item)),
         new Stroke(LineRole.Mark, [.. _cloth.Select(At)], IsClosed: false),
-        new Stroke(LineRole.Fold, [.. _hanging.Select(At)], IsClosed: false),
         .. Edges(),
         new Stroke(LineRole.Cut, [.. StripLine().Select(At)], IsClosed: false),
         .. _profile.Tubes.SelectMany(tube => Label(tube.At.Millimeters, Words(tube), HeightMm - 4)),

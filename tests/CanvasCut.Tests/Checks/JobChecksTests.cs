@@ -21,13 +21,13 @@ public sealed class JobChecksTests
         Assert.Equal(places.Order(), places);
     }
 
-    /// <summary>Forward: the seam of the strip 44.55 mm before the carrier's edge, by hand; the carrier is 575.4 mm long.</summary>
+    /// <summary>Forward: the seam of the strip 46.9 mm before the carrier's edge, by hand; the carrier is 575.4 mm long.</summary>
     [Fact]
     public void The_forward_margin_is_that_of_the_outermost_part()
     {
         var check = Single(ResultsOf(SampleJobs.Plain, 800), CheckCodes.Margin, "forward edge of the top");
 
-        Assert.Equal(800 - (575.4 / 2) - 44.55, check.Measured.Value!.Value.Millimeters, 1e-9);
+        Assert.Equal(800 - (575.4 / 2) - 46.9, check.Measured.Value!.Value.Millimeters, 1e-9);
         Assert.Equal(25, check.Measured.Limit!.Value.Millimeters);
     }
 
@@ -103,12 +103,12 @@ public sealed class JobChecksTests
     [Fact]
     public void A_pocket_with_a_given_leg_shades_when_it_is_a_millimetre_too_long()
     {
-        // The largest is 88.25: see the pocket's hand calculation.
+        // The largest is 92.95: see the pocket's hand calculation.
         Verdict WithLeg(double leg) => ResultsOf(SampleJobs.Plain.With(pocket: SampleJobs.Pocket with { Leg = SampleJobs.Mm(leg) }), 800)
             .First(check => check.Code == CheckCodes.PocketShade).Verdict;
 
-        Assert.Equal(Verdict.Pass, WithLeg(88.25));
-        Assert.Equal(Verdict.Fail, WithLeg(89.25));
+        Assert.Equal(Verdict.Pass, WithLeg(92.95));
+        Assert.Equal(Verdict.Fail, WithLeg(93.95));
     }
 
     [Theory]
@@ -128,8 +128,8 @@ public sealed class JobChecksTests
         var job = SampleJobs.Plain.With(pocket: SampleJobs.Pocket with { OverZipper = false });
         var check = ResultsOf(job, 800).First(each => each.Code == CheckCodes.PocketZipper);
 
-        // Leg 59.7, its corner 10 outside: it reaches 49.7 along the edge, and a presser foot wants 6 more.
-        Assert.Equal(55.7, check.Measured.Limit!.Value.Millimeters, 1e-9);
+        // Leg 64.4, its corner 12.35 outside: it reaches 52.05 along the edge, and a presser foot wants 6 more.
+        Assert.Equal(58.05, check.Measured.Limit!.Value.Millimeters, 1e-9);
         Assert.Equal(Verdict.Fail, check.Verdict);
     }
 

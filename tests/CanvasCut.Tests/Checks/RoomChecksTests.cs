@@ -28,14 +28,14 @@ public sealed class RoomChecksTests
     }
 
     /// <summary>
-    /// A leg of 108.55 covers 108.55 − 10 − 38.55 = 60, so the borders at a corner must add up to 60 + 3 − 30 = 33. At the
+    /// A leg of 113.25 covers 113.25 − 12.35 − 40.9 = 60, so the borders at a corner must add up to 60 + 3 − 30 = 33. At the
     /// full width forward and aft are 12.7, so the sides need 20.3 each: 1140 − 40.6 = 1099.4 long. At the full length the
     /// sides have nothing: 615.4 − 66 = 549.4 wide.
     /// </summary>
     [Fact]
     public void A_leg_that_is_too_long_for_the_later_panel_is_told()
     {
-        var checks = Of(Keeping(Plain, 20).With(Pocket with { Leg = Mm(108.55) }));
+        var checks = Of(Keeping(Plain, 20).With(Pocket with { Leg = Mm(113.25) }));
 
         Assert.Equal(
             [(Verdict.Caution, 1099.4), (Verdict.Caution, 549.4)],

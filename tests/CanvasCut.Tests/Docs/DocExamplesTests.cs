@@ -37,8 +37,8 @@ public sealed class DocExamplesTests
         var pocket = Fit.Mounted.Fastened.Pockets[0];
         var piece = Patterns.TopPieces.Single(each => each.Key.Id == "pocket-forward-port");
 
-        AssertTold("+ 48.55 = {0} (", pocket.Leg, "It covers {0} (", pocket.Covers);
-        AssertTold("+ 12.7 = {0} (4 1/2 in)", piece.CutSize.Athwart, "at most {0} (1 1/4 in)", pocket.Leg / (2 * Math.Sqrt(2)));
+        AssertTold("+ 53.25 = {0} (", pocket.Leg, "It covers {0} (", pocket.Covers);
+        AssertTold("+ 12.7 = {0} (4 11/16 in)", piece.CutSize.Athwart, "at most {0} (1 5/16 in)", pocket.Leg / (2 * Math.Sqrt(2)));
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public sealed class DocExamplesTests
         var strip = Patterns.TopPieces.Single(piece => piece.Key.Id == "weather-strip-forward");
 
         AssertTold("+ 15.9 = {0} (", strip.FinishedSize.ForeAft, "+ 50.8 = {0} (", strip.FinishedSize.Athwart);
-        AssertTold("Cut {0} ×", strip.CutSize.ForeAft, "× {0} (3 7/8", strip.CutSize.Athwart);
+        AssertTold("Cut {0} ×", strip.CutSize.ForeAft, "× {0} (4 ×", strip.CutSize.Athwart);
     }
 
     [Fact]

@@ -11,13 +11,13 @@ public sealed class HandCalculationTests
 
     [Theory]
     [InlineData("two-bow-small-top", "carrier", 1135.8, 595.8, 1212, 672)]
-    [InlineData("two-bow-small-top", "weather-strip-forward", 1186.6, 60.45, 1237.4, 98.55)]
+    [InlineData("two-bow-small-top", "weather-strip-forward", 1186.6, 62.8, 1237.4, 100.9)]
     [InlineData("three-bow-middle-tube", "carrier", 709.35, 1354.34, 785.55, 1430.54)]
     [InlineData("three-bow-middle-tube", "chafe-patch-bow-2", 705.8, 101.2, 731.2, 126.6)]
     [InlineData("three-bow-middle-tube", "cable-exit-patch", 90.2, 90.2, 115.6, 115.6)]
     [InlineData("inch-wide-panel", "carrier-width-1", 68.25 / 2 * 25.4, 28.75 * 25.4, 36.125 * 25.4, 31.75 * 25.4)]
     [InlineData("inch-wide-panel", "carrier-width-2", 68.25 / 2 * 25.4, 28.75 * 25.4, 36.625 * 25.4, 31.75 * 25.4)]
-    [InlineData("inch-wide-panel", "weather-strip-forward-width-2", 70.25 / 2 * 25.4, 60.45, 37.125 * 25.4, 98.55)]
+    [InlineData("inch-wide-panel", "weather-strip-forward-width-2", 70.25 / 2 * 25.4, 62.8, 37.125 * 25.4, 100.9)]
     [InlineData("snaps-and-lacing", "mount-flap-forward", 1100, 38.1, 1125.4, 101.6)]
     [InlineData("snaps-and-lacing", "mount-strip-forward", 1100, 25.4, 1125.4, 50.8)]
     [InlineData("snaps-and-lacing", "mount-strip-aft", 1100, 25.4, 1125.4, 76.2)]
@@ -26,7 +26,7 @@ public sealed class HandCalculationTests
     [InlineData("rod-and-held-sides", "mount-flap-port", 38.1, 370.8, 101.6, 396.2)]
     [InlineData("rod-and-held-sides", "mount-strip-starboard", 25.4, 370.8, 50.8, 396.2)]
     [InlineData("rod-and-held-sides", "weather-strip-forward", 1201.6, 73.165, 1252.4, 111.265)]
-    [InlineData("snaps-and-lacing", "weather-strip-forward", 1201.6, 57.275, 1252.4, 95.375)]
+    [InlineData("snaps-and-lacing", "weather-strip-forward", 1201.6, 59.625, 1252.4, 97.725)]
     public void A_piece_has_the_size_worked_out_by_hand(string example, string id, double athwart, double foreAft, double cutAthwart, double cutForeAft)
     {
         var piece = ExampleTests.OutcomeOf(example).Content.Patterns.Pieces.Single(piece => piece.Key.Id == id);
@@ -38,10 +38,10 @@ public sealed class HandCalculationTests
     }
 
     [Theory]
-    [InlineData("two-bow-small-top", 1085, 1219.2, 83.8, 132.375)]
-    [InlineData("three-bow-middle-tube", 655, 762, 85.8, 134.375)]
-    [InlineData("inch-wide-panel", 66.25 * 25.4, 72 * 25.4, 85.9, 134.475)]
-    [InlineData("does-not-fit", 914.4, 914.4, 170, 190)]
+    [InlineData("two-bow-small-top", 1085, 1219.2, 40, 93.275)]
+    [InlineData("three-bow-middle-tube", 655, 762, 52.63, 109.45)]
+    [InlineData("inch-wide-panel", 66.25 * 25.4, 72 * 25.4, 40, 93.275)]
+    [InlineData("does-not-fit", 914.4, 914.4, 165.3, 190)]
     public void Zippers_and_pockets_are_as_worked_out_by_hand(string example, double run, double buy, double covers, double leg)
     {
         var fastened = ExampleTests.OutcomeOf(example).Content.Patterns.Mounted.Fastened;
@@ -58,7 +58,7 @@ public sealed class HandCalculationTests
 
         Assert.Equal((10, 8), (snaps.Count, lacing.Count));
         Assert.Equal((99.64, 113.6), (snaps.Pitch.Millimeters, lacing.Pitch.Millimeters), new WithinMm(ReadmeMm));
-        Assert.Equal((123.2, 174), (fastened.Pockets[0].Leg.Millimeters, fastened.Pockets[2].Leg.Millimeters), new WithinMm(ReadmeMm));
+        Assert.Equal((90.1, 140.9), (fastened.Pockets[0].Leg.Millimeters, fastened.Pockets[2].Leg.Millimeters), new WithinMm(ReadmeMm));
         Assert.Equal(1717.6, CanvasCut.Takeoff.MountOrder.LineOf(fastened.Flaps[1]).Millimeters, ReadmeMm);
         Assert.Equal(25, RemovalActions.Of(fastened));
     }
@@ -108,11 +108,11 @@ public sealed class HandCalculationTests
     }
 
     [Theory]
-    [InlineData("two-bow-small-top", CheckCodes.TubePocket, "aft port pocket and bow 2", 137.4, 10)]
+    [InlineData("two-bow-small-top", CheckCodes.TubePocket, "aft port pocket and bow 2", 135.1, 10)]
     [InlineData("two-bow-small-top", CheckCodes.BendAthwart, "arc across at bow 1", 3128.5, 1050)]
     [InlineData("two-bow-small-top", CheckCodes.BendAthwart, "arc across at bow 2", 3307.4, 1050)]
     [InlineData("three-bow-middle-tube", CheckCodes.Margin, "port edge of the top", 106.7, 30)]
-    [InlineData("three-bow-middle-tube", CheckCodes.KeepOut, "backstay slot", 132.1, 50.8)]
+    [InlineData("three-bow-middle-tube", CheckCodes.KeepOut, "backstay slot", 128, 50.8)]
     [InlineData("three-bow-middle-tube", CheckCodes.BendAthwart, "arc across at bow 2", 4362, 900)]
     [InlineData("inch-wide-panel", CheckCodes.ClothWidth, "carrier on the roll", 71.25 * 25.4, 59 * 25.4)]
     [InlineData("does-not-fit", CheckCodes.Margin, "starboard edge of the top", 19.6, 25)]
@@ -123,8 +123,8 @@ public sealed class HandCalculationTests
     [InlineData("does-not-fit", CheckCodes.TubeCells, "cells and bow 2", -296.5, 10)]
     [InlineData("does-not-fit", CheckCodes.BendAthwart, "arc across at bow 1", 1549.1, 1800)]
     [InlineData("does-not-fit", CheckCodes.BendAthwart, "arc across at bow 2", 1432.7, 1800)]
-    [InlineData("does-not-fit", CheckCodes.PocketShade, "aft starboard pocket and cells", 170, 31.7)]
-    [InlineData("does-not-fit", CheckCodes.PocketZipper, "aft port pocket and zipper's end", 137.8, 186)]
+    [InlineData("does-not-fit", CheckCodes.PocketShade, "aft starboard pocket and cells", 165.3, 31.7)]
+    [InlineData("does-not-fit", CheckCodes.PocketZipper, "aft port pocket and zipper's end", 137.8, 183.65)]
     [InlineData("does-not-fit", CheckCodes.StripShade, "forward weather strip and cells", 45, 20.7)]
     [InlineData("does-not-fit", CheckCodes.ZipperStock, "aft zipper's setback", 137.8, 25.4)]
     public void A_check_finds_what_was_worked_out_by_hand(string example, string code, string subject, double value, double limit)

@@ -69,7 +69,7 @@ public sealed partial class RefitOutcomeTests
         var mounted = refit.Made!.Content.Patterns.Mounted;
         Assert.Equal(17, mounted.PanelBox.Left - mounted.CarrierBox.Left, 6);
         Assert.Equal(18, mounted.CarrierBox.Top - mounted.PanelBox.Top, 6);
-        Assert.Equal(67, mounted.Fastened.Pockets[0].Covers.Millimeters, 6);
+        Assert.Equal(40, mounted.Fastened.Pockets[0].Covers.Millimeters, 6);
         var range = Assert.Single(refit.Ranges);
         Assert.Equal(("890 mm (35 1/16 in) to 1060 mm (41 11/16 in)", "370 mm (14 5/8 in) to 540 mm (21 1/4 in)"), (range.Length, range.Width));
     }

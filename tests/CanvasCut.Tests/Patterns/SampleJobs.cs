@@ -20,7 +20,7 @@ internal static class SampleJobs
     public static ZipperSpec Zipper { get; } = new(
         new(Mm(10), Mm(38.1)), ZipperKind.Separating, Mm(25.4), Mm(9.5), [Mm(609.6), Mm(914.4), Mm(1219.2), Mm(1524)]);
 
-    public static PocketSpec Pocket { get; } = new(null, Mm(10), new(Mm(12.7), Mm(12.7)), Mm(12.7), OverZipper: true);
+    public static PocketSpec Pocket { get; } = new(null, Mm(12.35), new(Mm(12.7), Mm(12.7)), Mm(12.7), OverZipper: true);
 
     public static WeatherStripSpec Strip { get; } = new([Side.Forward], Mm(15.9), Mm(12.7), new(Mm(12.7), Mm(12.7)), Mm(25.4));
 

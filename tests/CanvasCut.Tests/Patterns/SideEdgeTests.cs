@@ -67,15 +67,15 @@ public sealed class SideEdgeTests
         }
     }, iter: 40);
 
-    /// <summary>By hand: a flap of 25.4 to each side of 1100, and the pockets' legs 10 beyond that; the forward leg as without.</summary>
+    /// <summary>By hand: a flap of 25.4 to each side of 1100, and the pockets' legs 12.35 beyond that; the forward leg as without.</summary>
     [Fact]
     public void Pockets_go_round_what_holds_a_side()
     {
         var mounted = MountedShape.Of(SampleJobs.Plain.HeldAtSides(MountKind.Snaps, null), LongSide.Athwart);
 
         Assert.Equal(550 + 25.4, -mounted.Fastened.Sides.Single().Band.Left, 1e-9);
-        Assert.Equal((35.4, 38.55), (mounted.Fastened.Pockets[0].OutX.Millimeters, mounted.Fastened.Pockets[0].OutY.Millimeters));
-        Assert.Equal((10, 38.55), (mounted.Fastened.Pockets[1].OutX.Millimeters, mounted.Fastened.Pockets[1].OutY.Millimeters));
+        Assert.Equal((37.75, 40.9), (Math.Round(mounted.Fastened.Pockets[0].OutX.Millimeters, 9), Math.Round(mounted.Fastened.Pockets[0].OutY.Millimeters, 9)));
+        Assert.Equal((12.35, 40.9), (Math.Round(mounted.Fastened.Pockets[1].OutX.Millimeters, 9), Math.Round(mounted.Fastened.Pockets[1].OutY.Millimeters, 9)));
     }
 
     /// <summary>A patch between top and tube reaches as far as what lies on the tube.</summary>

@@ -128,7 +128,7 @@ public sealed class SleeveTests
         Assert.Equal(19.295, flap.LineY - mounted.CarrierBox.Top, 1e-3);
         Assert.Equal(51.29, flap.Band.Top - mounted.CarrierBox.Top, 2e-3);
         Assert.Equal(1049.2 + 38.1, flap.Rod!.Value.WidthMm, 1e-9);
-        Assert.Equal(51.29 + 10, mounted.Fastened.Pockets[0].OutY.Millimeters, 2e-3);
+        Assert.Equal(51.29 + 12.35, mounted.Fastened.Pockets[0].OutY.Millimeters, 2e-3);
     }
 
     /// <summary>By hand: two plies of the strip at the row beside the fold, four where its ends are turned.</summary>

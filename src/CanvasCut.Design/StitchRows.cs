@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace CanvasCut.Patterns;
+namespace CanvasCut.Design;
 
 /// <summary>Where rows of stitches lie.</summary>
 public static class StitchRows

@@ -1,0 +1,35 @@
+using CanvasCut.Design;
+using CanvasCut.Language;
+using CanvasCut.Patterns;
+using UnitsNet;
+
+namespace CanvasCut.Checks;
+
+/// <summary>Tells whether the last corner can be slipped into its pocket without bending the panel too far.</summary>
+internal static class PocketFittingCheck
+{
+    /// <summary>The order of work puts the forward corners in first, so either aft corner may be the last; the harder one is judged.</summary>
+    public static CheckResult Of(CarrierJob job, MountedShape mounted)
+    {
+        var fitting = PocketFitting.Of(job, mounted.CarrierBox, mounted.Panel);
+        var last = mounted.Fastened.Pockets.Where(pocket => pocket.Corner.End == Side.Aft)
+            .MaxBy(pocket => (pocket.Covers - fitting.Flat(pocket.Corner)).Millimeters)!;
+        var (code, subject) = (CheckCodes.PocketFitting, Say.Of($"last corner into the {last.Corner} pocket"));
+        return fitting.BowFor(last) is not { } bow
+            ? new(code, subject, Verdict.Pass, Measured.Nothing, BendLimit.Source, Say.Of("It goes in flat: forward corners first, then the carrier pushed forward."))
+            : BendLimit.Of(job).Judge((code, subject), bow.Radius, TooSharp(job, last, fitting.Most(last.Corner)), How(job, bow));
+    }
+
+    private static string How(CarrierJob job, PanelBow bow) => bow.IsForeAft
+        ? Say.Of($"Forward corners first; for the last one bow the panel until its forward and aft edge are {LengthText.Of(bow.Shortening, job.Units)} nearer and its middle stands about {LengthText.Of(bow.Rise, job.Units)} up.")
+        : Say.Of($"Forward corners first; for the last one bow the panel until its port and starboard edge are {LengthText.Of(bow.Shortening, job.Units)} nearer and its middle stands about {LengthText.Of(bow.Rise, job.Units)} up.");
+
+    private static string TooSharp(CarrierJob job, PocketPlace last, Length most)
+    {
+        var step = RulerSteps.Of(job.Units);
+        var ease = RulerSteps.Up(job.Fastenings.Pocket.Ease + ((UnitMath.Max(last.Covers, PocketPlace.LeastCover) - most) / 2), step);
+        return most >= PocketPlace.LeastCover
+            ? Say.Of($"Slipping it in would bend the panel too sharply: shorten pocket.leg to {LengthText.Of(RulerSteps.Down(most + last.OutX + last.OutY, step), job.Units)} or less, or give more room with pocket.ease of {LengthText.Of(ease, job.Units)}.")
+            : Say.Of($"Slipping it in would bend the panel too sharply, and a pocket small enough would hold nothing: give more room with pocket.ease, or choose a panel that bends further.");
+    }
+}
