@@ -119,6 +119,15 @@ public static class CheckCodes
     /// <summary>The junction box and what lies over the panel.</summary>
     public const string BoxCover = "box.cover";
 
+    /// <summary>A junction box at the panel's back and the carrier under it.</summary>
+    public const string BoxBack = "box.back";
+
+    /// <summary>The cable's hole and what lies round it.</summary>
+    public const string CableClear = "cable.clear";
+
+    /// <summary>The cable's hole and the panel bonded over it.</summary>
+    public const string CableReach = "cable.reach";
+
     /// <summary>What is sewn and a later, larger panel.</summary>
     public const string KeepRoom = "room.later-panel";
 
@@ -158,6 +167,21 @@ public static class CheckCodes
     /// <summary>What the panel is bonded to.</summary>
     public const string BondingOnto = "bonding.onto";
 
+    /// <summary>The panel's dead border.</summary>
+    public const string BondBorder = "bond.dead-border";
+
+    /// <summary>The rows that hold what the panel is bonded to, and the cells.</summary>
+    public const string BondRows = "bond.rows";
+
+    /// <summary>The step at the edges of strips under cells.</summary>
+    public const string BondStep = "bond.step";
+
+    /// <summary>The gaps between the strips.</summary>
+    public const string BondGap = "bond.gap";
+
+    /// <summary>The tape that was given and the panel's edge.</summary>
+    public const string BondLength = "bond.length";
+
     /// <summary>The surface on the day of bonding.</summary>
     public const string BondingSurface = "bonding.surface";
 
@@ -188,11 +212,11 @@ public static class CheckCodes
         Margin, KeepOut, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
-        PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, BoxCover, KeepRoom,
+        PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,
         MountPitch, MountRoom, MountEdge, MountReach, MountRod, MountRemoval, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
         WindZipper, WindZipperEnd, WindFastener, WindSleeve, WindPocket, WindSeam, WindBond, WindOff,
-        BondingOnto, BondingSurface, BondingDew, BondingClear, HeatFree, HeatBlocked, SlopeCorner, SlopeDrain,
+        BondBorder, BondRows, BondStep, BondGap, BondLength, BondingOnto, BondingSurface, BondingDew, BondingClear, HeatFree, HeatBlocked, SlopeCorner, SlopeDrain,
         TopCondition,
     ];
 }

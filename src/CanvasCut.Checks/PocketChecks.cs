@@ -22,6 +22,7 @@ internal static class PocketChecks
         .. Room(mounted),
         .. mounted.Fastened.Strips.Select(strip => Shade(job, mounted, strip)),
         BoxCover(mounted),
+        .. BoxBack(job, mounted),
     ];
 
     private static IEnumerable<CheckResult> OnPocket(CarrierJob job, MountedShape mounted, PocketPlace pocket)
@@ -108,6 +109,21 @@ internal static class PocketChecks
             Verdict.Fail,
             ShadeSource,
             Say.Of($"It reaches over cells: shorten weather_strip.overlap to {LengthText.Of(most, job.Units)} or less."));
+    }
+
+    /// <summary>The carrier has no window for a box at the panel's back: between panel and cloth it would lift the panel off its bond.</summary>
+    private static IEnumerable<CheckResult> BoxBack(CarrierJob job, MountedShape mounted)
+    {
+        if (mounted.Panel.Fittings.JunctionBox is { IsAtBack: true } box)
+        {
+            var under = BondPlan.Of(job, mounted).HasTape ? job.Workshop.Supplies.Tapes.Foam.Thickness : Length.Zero;
+            yield return CheckResult.Judged(
+                (CheckCodes.BoxBack, Say.Of("junction box at the panel's back")),
+                Measured.AtMost(-box.Height, under),
+                Verdict.Fail,
+                Say.Of("room between panel and carrier: the foam tape's thickness"),
+                Say.Of("Not possible on this carrier, which has no window for it: the box would lift the panel off its bond, and the cells would bend over its edges and lie on the top by them. Choose a panel with its box on the face."));
+        }
     }
 
     private static CheckResult BoxCover(MountedShape mounted)

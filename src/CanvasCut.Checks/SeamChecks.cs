@@ -46,6 +46,7 @@ internal static class SeamChecks
         SeamKind.Edges => Say.Of("trim what is turned under inside the corners and tips to 6 mm before it is folded, or bind the edge instead."),
         SeamKind.Felled => Say.Of("join with cloth.join = \"semi\", or buy a wider roll."),
         SeamKind.Bound => Say.Of("trim the hem at its ends before it is bound."),
+        SeamKind.Patch => Say.Of("use thinner coated cloth."),
         _ => Say.Of("use thinner webbing, or a coated patch in its place."),
     };
 

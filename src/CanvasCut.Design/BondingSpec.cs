@@ -17,11 +17,11 @@ public enum BondSurface
 
 /// <summary>How the panel is bonded to the carrier.</summary>
 /// <param name="Onto">What the adhesive is pressed to.</param>
-/// <param name="TapeWidth">The width of the adhesive tape.</param>
-/// <param name="TapeLength">All of it; null for once round the panel's edge and two strips the long way.</param>
+/// <param name="TapeWidth">The width of the adhesive tape; null for that of its grade.</param>
+/// <param name="TapeLength">How much is laid at most, at least once round the panel; null for as many strips as leave no wide gap.</param>
 /// <param name="Day">The weather of the day; what is not given is null.</param>
 /// <param name="Limits">What the day must be like.</param>
-public sealed record BondingSpec(BondSurface Onto, Length TapeWidth, Length? TapeLength, BondingDay Day, BondingLimits Limits);
+public sealed record BondingSpec(BondSurface Onto, Length? TapeWidth, Length? TapeLength, BondingDay Day, BondingLimits Limits);
 
 /// <summary>The weather at the hour of bonding and after.</summary>
 /// <param name="Air">The air; null when not given.</param>

@@ -40,6 +40,7 @@ public sealed record PanelBody(Length Length, Length Width, Length Thickness, Le
 /// <param name="AllowsHardPoints">Whether a tube may lie under cells.</param>
 /// <param name="MaxWind">The wind above which it must come off; null when not stated.</param>
 /// <param name="HasAdhesive">Whether its back is adhesive, so that no tape is needed.</param>
+/// <param name="AdhesivePull">What an adhesive back bears for long when it is pulled straight off; null when its maker does not tell.</param>
 /// <param name="MaxBend">The limit as an angle over a length; null when the data sheet gives none.</param>
 public sealed record PanelLimits(
     Length? MinBendRadius,
@@ -47,7 +48,8 @@ public sealed record PanelLimits(
     bool AllowsHardPoints,
     Speed? MaxWind,
     BendArc? MaxBend = null,
-    bool HasAdhesive = false)
+    bool HasAdhesive = false,
+    Pressure? AdhesivePull = null)
 {
     /// <summary>
     /// The radius assumed when the data sheet is silent: "30 degrees" over 1.05 m is about 2 m, the most cautious of the
@@ -74,8 +76,12 @@ public sealed record PanelLimits(
 /// <param name="FromForward">From the panel's forward edge to the box's forward edge.</param>
 /// <param name="Athwart">The box's size across the boat.</param>
 /// <param name="ForeAft">The box's size along the boat.</param>
-/// <param name="Height">Above the panel's face.</param>
-public sealed record JunctionBox(Length FromPort, Length FromForward, Length Athwart, Length ForeAft, Length Height);
+/// <param name="Height">Above the panel's face; negative for a box at its back, below it.</param>
+public sealed record JunctionBox(Length FromPort, Length FromForward, Length Athwart, Length ForeAft, Length Height)
+{
+    /// <summary>Whether it stands out of the panel's back.</summary>
+    public bool IsAtBack => Height < Length.Zero;
+}
 
 /// <summary>Where the cable leaves through the carrier.</summary>
 /// <param name="FromPort">From the panel's port edge to the middle of the hole; negative to port of it.</param>

@@ -25,6 +25,9 @@ public sealed record PatternSet(
     /// <summary>The same with the cloth as slack as it may be, on which the panel and all that holds it lie together.</summary>
     public SurfaceFinding Slack { get; } = TopSurface.Hanging(Job.Top, Job.Limits.Shape.ClothSag);
 
+    /// <summary>How the panel is bonded to the carrier.</summary>
+    public BondPlan Bond { get; } = BondPlan.Of(Job, Mounted);
+
     /// <summary>What is sewn to the top already and is not cut again; empty unless a new panel goes on an old top.</summary>
     public ImmutableArray<PatternPiece> Kept { get; private init; } = [];
 

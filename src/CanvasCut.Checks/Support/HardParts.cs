@@ -43,27 +43,25 @@ internal static class HardParts
             .SelectMany(x => HardPart.LinesOf(zipper.Frame.Back(zipper.AsEnd.Band with { Left = x - EndMm, Right = x + EndMm }))),
     ];
 
-    private static IEnumerable<HardPart> Seams(PatternSet patterns)
-    {
-        // Each seam is drawn on both of its widths.
-        var seams = RowsOf(patterns.CarrierPieces)
-            .Where(row => row.Kind == RowKind.Felled)
-            .Select(row => Box.Holding([row.From, row.To]))
-            .GroupBy(box => (Math.Round(box.Center.X), Math.Round(box.Center.Y)))
-            .Select(alike => alike.First());
-        return seams.Select((box, i) => new HardPart(
-            CheckCodes.SupportSeam,
-            Say.Of($"carrier's felled seam {i + 1}"),
-            HardPart.LinesOf(box.WidthMm > box.HeightMm
-                ? box with { Bottom = box.Bottom - SeamHalfMm, Top = box.Top + SeamHalfMm }
-                : box with { Left = box.Left - SeamHalfMm, Right = box.Right + SeamHalfMm })));
-    }
+    private static IEnumerable<HardPart> Seams(PatternSet patterns) =>
+        SeamsOf(patterns).Select((band, i) => new HardPart(CheckCodes.SupportSeam, Say.Of($"carrier's felled seam {i + 1}"), HardPart.LinesOf(band)));
+
+    /// <summary>The bands of the carrier's felled seams; each seam is drawn on both of its widths.</summary>
+    public static IEnumerable<Box> SeamsOf(PatternSet patterns) => RowsOf(patterns.CarrierPieces)
+        .Where(row => row.Kind == RowKind.Felled)
+        .Select(row => Box.Holding([row.From, row.To]))
+        .GroupBy(box => (Math.Round(box.Center.X), Math.Round(box.Center.Y)))
+        .Select(alike => alike.First())
+        .Select(box => box.WidthMm > box.HeightMm
+            ? box with { Bottom = box.Bottom - SeamHalfMm, Top = box.Top + SeamHalfMm }
+            : box with { Left = box.Left - SeamHalfMm, Right = box.Right + SeamHalfMm });
 
     /// <summary>The carrier's hems and the rows that hold the zippers, by the edge they lie at.</summary>
     private static IEnumerable<HardPart> CarrierRows(PatternSet patterns)
     {
         var box = patterns.Mounted.CarrierBox;
         return RowsOf([patterns.WholeCarrier])
+            .Where(row => row.Kind != RowKind.Ground)
             .GroupBy(row => EdgeOf(row, box))
             .Select(rows => new HardPart(CheckCodes.Stitch, Say.Of($"rows along the carrier's {rows.Key} edge"), [.. rows.Select(row => (row.From, row.To))]));
     }
@@ -102,7 +100,7 @@ internal static class HardParts
         select row;
 
     /// <summary>The rows of the carrier on the top.</summary>
-    private static IEnumerable<(Point From, Point To, RowKind? Kind)> RowsOf(IEnumerable<PatternPiece> pieces) =>
+    public static IEnumerable<(Point From, Point To, RowKind? Kind)> RowsOf(IEnumerable<PatternPiece> pieces) =>
         from piece in pieces
         from line in piece.Lines
         where line.Kind == PieceLineKind.Stitch

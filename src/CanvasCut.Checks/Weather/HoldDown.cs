@@ -16,9 +16,6 @@ namespace CanvasCut.Checks;
 /// </remarks>
 public sealed class HoldDown
 {
-    /// <summary>Long-time load of foam tape, 4 square inches to the pound: a maker's figure, with its own safety in it.</summary>
-    private static readonly Pressure TapeDesign = Pressure.FromPoundsForcePerSquareInch(0.25);
-
     /// <summary>The seam that bears at each end of a pocket's mouth, where it pulls hardest; chosen for this program.</summary>
     private static readonly Length PocketEnd = Length.FromMillimeters(25);
 
@@ -34,7 +31,7 @@ public sealed class HoldDown
             .Select(edge => (Edge: edge, Pull: EdgePull.Of(job, mounted, edge)))
             .Where(each => each.Pull is not null)
             .ToImmutableDictionary(each => each.Edge, each => each.Pull!);
-        Holds = [.. Chains(), .. Ends(), .. Fasteners(), .. Lugs(), .. Pocket(), .. Seam(), Bond()];
+        Holds = [.. Chains(), .. Ends(), .. Fasteners(), .. Lugs(), .. Pocket(), .. Seam(), .. Bond()];
     }
 
     /// <summary>The wind, in gusts, at which it comes off if everything holds: the maker's limit or the job's, the lower.</summary>
@@ -45,6 +42,9 @@ public sealed class HoldDown
 
     /// <summary>Whether it is known how much the cloth stretches, without which nothing is known of its pull.</summary>
     public bool KnowsPull => _job.Workshop.Supplies.Cloth.Stiffness is not null;
+
+    /// <summary>Whether it is known what the adhesive bears.</summary>
+    public bool KnowsBond => BondPlan.Of(_job, _mounted).Bears is not null;
 
     /// <summary>Whether load and strength of everything that holds the edges are known.</summary>
     public bool KnowsEdges => KnowsPull && KnowsZippers && UnknownFasteners.IsEmpty;
@@ -62,11 +62,11 @@ public sealed class HoldDown
     public bool KnowsZippers =>
         _mounted.Fastened.Zippers.IsEmpty || (ZipperHold.Chain(Strength.Zipper) is not null && ZipperHold.End(Strength.Zipper) is not null);
 
-    /// <summary>What gives first.</summary>
+    /// <summary>What gives first; only where the load of something is known.</summary>
     public WindHold Weakest => Holds.MinBy(hold => hold.HoldsTo.MetersPerSecond)!;
 
     /// <summary>The wind, in gusts, at which it must be off: the lowest of what was wanted and what everything holds to.</summary>
-    public Speed OffAt => Weakest.HoldsTo < Wanted ? Weakest.HoldsTo : Wanted;
+    public Speed OffAt => !Holds.IsEmpty && Weakest.HoldsTo < Wanted ? Weakest.HoldsTo : Wanted;
 
     /// <summary>The mean wind that brings such gusts.</summary>
     public Speed MeanAtOff => Speed.FromKnots(OffAt.Knots / Factors.Gust.DecimalFractions);
@@ -172,19 +172,16 @@ public sealed class HoldDown
         WorstEdge,
         SeamHolds / Factors.Safety.DecimalFractions);
 
-    private WindHold Bond()
+    /// <summary>The plan's strips, or all of an adhesive back, bear what lifts the panel; nothing is said of a back whose figure is not known.</summary>
+    private IEnumerable<WindHold> Bond()
     {
-        var lift = Lift(Wanted, Area.FromSquareMillimeters(_mounted.PanelBox.WidthMm * _mounted.PanelBox.HeightMm));
-        var load = Pressure.FromPascals(lift.Newtons / AdhesiveArea(_job).SquareMeters);
-        return new(CheckCodes.WindBond, Say.Of("adhesive under the panel"), Measured.AtMost(load, TapeDesign), WindReach.Square(Wanted, load / TapeDesign));
-    }
-
-    /// <summary>The area of tape between panel and carrier.</summary>
-    public static Area AdhesiveArea(CarrierJob job)
-    {
-        var (body, bonding) = (job.Panel.Body, job.Conditions.Bonding);
-        var length = bonding.TapeLength ?? ((body.Length + body.Width) * 2) + (body.Length * 2);
-        return length * bonding.TapeWidth;
+        var bond = BondPlan.Of(_job, _mounted);
+        if (bond.Bears is { } bears)
+        {
+            var lift = Lift(Wanted, Area.FromSquareMillimeters(_mounted.PanelBox.WidthMm * _mounted.PanelBox.HeightMm));
+            var load = Pressure.FromPascals(lift.Newtons / bond.Adhesive.SquareMeters);
+            yield return new(CheckCodes.WindBond, Say.Of("adhesive under the panel"), Measured.AtMost(load, bears), WindReach.Square(Wanted, load / bears));
+        }
     }
 
     /// <summary>What is held all along: the edge's load, gathered on its run or on the parts of it that hold.</summary>

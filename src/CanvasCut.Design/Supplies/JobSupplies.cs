@@ -16,7 +16,7 @@ public sealed record JobSupplies(ClothGrade Cloth, SewingGrades Sewing, ZipperGr
     [
         Cloth.Grade, Sewing.Thread.Grade, Sewing.Needle.Grade, Zipper.Grade,
         Tapes.Basting.Grade, Tapes.Binding.Grade, Tapes.Foam.Grade, Tapes.Webbing.Grade,
-        Notions.Slider.Grade, Notions.Stop.Grade, Notions.Grommet.Grade, Notions.Wipe.Grade,
+        Notions.Slider.Grade, Notions.Stop.Grade, Notions.Grommet.Grade, Notions.Wipe.Grade, Notions.Patch.Grade,
     ];
 
     /// <summary>Every grade that a job may buy: those of fastenings only where it has them.</summary>
@@ -53,8 +53,9 @@ public sealed record MountTapes(TapeGrade HookAndLoop, TapeGrade Lacing);
 /// <param name="Stop">For continuous zippers.</param>
 /// <param name="Grommet">For the cable's hole.</param>
 /// <param name="Wipe">For cleaning what is bonded.</param>
+/// <param name="Patch">The coated patch under the panel.</param>
 /// <param name="Mount">What holds the carrier's edges in the place of zippers.</param>
-public sealed record NotionGrades(PackGrade Slider, PackGrade Stop, PackGrade Grommet, PackGrade Wipe, MountNotions Mount);
+public sealed record NotionGrades(PackGrade Slider, PackGrade Stop, PackGrade Grommet, PackGrade Wipe, PackGrade Patch, MountNotions Mount);
 
 /// <summary>What holds the carrier's edges and is counted.</summary>
 /// <param name="Snap">Cap, socket, stud and post.</param>

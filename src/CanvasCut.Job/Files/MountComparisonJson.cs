@@ -47,7 +47,7 @@ public static class MountComparisonJson
         off_at_kn = found.Wind.KnowsPull ? Math.Round(found.Wind.OffAt.Knots, JsonText.Digits) : (double?)null,
         off_at_known = found.Wind.KnowsEdges,
         edges_hold_to_kn = found.Wind.KnowsEdges && found.Wind.EdgesHoldTo is { } hold ? Math.Round(hold.Knots, JsonText.Digits) : (double?)null,
-        weakest = found.Wind.Weakest.Subject,
+        weakest = found.Wind.Holds.IsEmpty ? null : found.Wind.Weakest.Subject,
         failed_checks = found.FailedChecks,
     };
 }

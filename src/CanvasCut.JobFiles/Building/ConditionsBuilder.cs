@@ -21,7 +21,7 @@ internal static class ConditionsBuilder
 
     private static BondingSpec Bonding(GivenValues given) => new(
         given.Word<BondSurface>("bonding.onto"),
-        given.Length("bonding.tape_width"),
+        given.Values.Length("bonding.tape_width"),
         given.Values.Length("bonding.tape_length"),
         new(
             given.Values.Quantity<Temperature>("bonding.air"),

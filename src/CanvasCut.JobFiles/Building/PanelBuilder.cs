@@ -29,7 +29,8 @@ internal static class PanelBuilder
         given.Text("panel.hard_points") == "allowed",
         given.Values.Quantity<Speed>("panel.max_wind"),
         given.Values.IsWritten("panel.max_bend") ? new(given.Quantity<Angle>("panel.max_bend.angle"), given.Length("panel.max_bend.over")) : null,
-        given.Quantity<bool>("panel.adhesive"));
+        given.Quantity<bool>("panel.adhesive"),
+        given.Values.Quantity<Pressure>("panel.adhesive_pull"));
 
     private static JunctionBox? JunctionBox(GivenValues given) => given.Values.IsWritten(Box)
         ? new(

@@ -40,8 +40,8 @@ internal static class ConditionFields
     private static Field[] Bonding() =>
     [
         new Field("bonding.onto", Word, Any, Presence.Optional).Among("sewn-tape", "coated-patch", "raw-cloth")
-            .Or("sewn-tape", Say.Later("surface preparation bulletin for foam tapes: porous surfaces are sealed or covered first")),
-        new Field("bonding.tape_width", Length, Size("6 mm", "150 mm"), Presence.Optional).Or("1 in", Source.Practice),
+            .Or("coated-patch", Say.Later("surface preparation bulletin for foam tapes: porous surfaces are sealed or covered first")),
+        new("bonding.tape_width", Length, Size("6 mm", "150 mm"), Presence.Optional),
         new("bonding.tape_length", Length, Size("0.3 m", "20 m"), Presence.Optional),
         new("bonding.air", Temperature, Signed("-10 C", "45 C"), Presence.Optional),
         new("bonding.humidity", Humidity, Size("5 %", "100 %"), Presence.Optional),

@@ -18,6 +18,7 @@ internal enum FieldKind
     Mass,
     Speed,
     Force,
+    Pressure,
     Temperature,
     TemperatureStep,
     Humidity,

@@ -18,8 +18,19 @@ internal static class PanelRules
         CheckCells(values, rules, "forward", "aft", foreAft);
         CheckBox(values, rules, "from_port", "athwart", athwart);
         CheckBox(values, rules, "from_forward", "fore_aft", foreAft);
+        CheckBoxHeight(values, rules);
         CheckExit(values, rules, ("port", "starboard"), athwart);
         CheckExit(values, rules, ("forward", "aft"), foreAft);
+    }
+
+    /// <summary>A box that stands out less is no box; from memory the flattest have 10 mm.</summary>
+    private static readonly Length LeastBox = Length.FromMillimeters(3);
+
+    private static void CheckBoxHeight(JobValues values, RuleLog rules)
+    {
+        const string Path = "panel.junction_box.height";
+        var height = values.Length(Path);
+        rules.When(height > -LeastBox && height < LeastBox, ProblemCode.Impossible, Path, Say.Of($"is less than {In(LeastBox)}; write how far the box stands above the panel's face, or below its back with a minus."));
     }
 
     /// <summary>The formula for the droop takes slopes as small: a drop of a third of the overhang is a slope of 24 degrees at the free edge.</summary>

@@ -18,7 +18,7 @@ internal static class SupplyBuilder
             new(new(GradeOf(thread), thread.Text("needle"), thread.Maybe<Length>("spool"), thread.Maybe<int>("life_months")), Pack(byId(thread.Text("needle")))),
             Zipper(chosen("zipper.grade")),
             new(Tape(chosen("tapes.basting")), Tape(chosen("tapes.binding")), Tape(chosen("tapes.foam")), Tape(chosen("tapes.webbing")), new(Tape(chosen("tapes.hook_and_loop")), Tape(chosen("tapes.lacing")))),
-            new(Pack(byId("slider")), Pack(byId("stop")), Pack(byId("grommet")), Pack(byId("wipe")), new(Pack(byId("snap")), Pack(byId("twist-fastener")), Pack(byId("eyelet")), new(Pack(byId("fibreglass-rod")), Pack(byId("rod-cap")), Pack(byId("rod-stop"))))));
+            new(Pack(byId("slider")), Pack(byId("stop")), Pack(byId("grommet")), Pack(byId("wipe")), Pack(byId("coated-patch")), new(Pack(byId("snap")), Pack(byId("twist-fastener")), Pack(byId("eyelet")), new(Pack(byId("fibreglass-rod")), Pack(byId("rod-cap")), Pack(byId("rod-stop"))))));
     }
 
     /// <summary>What is told of a grade is put into words here, for the program's own grades are in the tables of words too.</summary>

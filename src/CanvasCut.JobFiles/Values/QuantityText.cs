@@ -14,6 +14,7 @@ internal static partial class QuantityText
         FieldKind.Mass => Mass(text),
         FieldKind.Speed => Speed(text),
         FieldKind.Force => Force(text),
+        FieldKind.Pressure => Pressure(text),
         FieldKind.Temperature => TemperatureText.Of(text),
         FieldKind.TemperatureStep => TemperatureText.Step(text),
         FieldKind.Angle => Angle(text),
@@ -28,6 +29,15 @@ internal static partial class QuantityText
         (var number, "N") => UnitsNet.Force.FromNewtons(number),
         (var number, "lbf") => UnitsNet.Force.FromPoundsForce(number),
         (var number, "kgf") => UnitsNet.Force.FromKilogramsForce(number),
+        _ => null,
+    };
+
+    /// <summary>A pressure in kPa, Pa or psi; null when the text is none.</summary>
+    public static Pressure? Pressure(string text) => Split(text) switch
+    {
+        (var number, "kPa") => UnitsNet.Pressure.FromKilopascals(number),
+        (var number, "Pa") => UnitsNet.Pressure.FromPascals(number),
+        (var number, "psi") => UnitsNet.Pressure.FromPoundsForcePerSquareInch(number),
         _ => null,
     };
 
@@ -66,13 +76,14 @@ internal static partial class QuantityText
     /// <summary>A percentage as a part of one; null when the text is none.</summary>
     public static double? Percent(string text) => Split(text) is (var number, "%") ? number / 100 : null;
 
-    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, newtons, degrees, hours, per cent of humidity, parts of one, or the number itself.</summary>
+    /// <summary>A size to compare within one kind: millimetres, kilograms, metres a second, newtons, kilopascals, degrees, hours, per cent of humidity, parts of one, or the number itself.</summary>
     public static double SizeOf(object value) => value switch
     {
         Length length => length.Millimeters,
         Mass mass => mass.Kilograms,
         Speed speed => speed.MetersPerSecond,
         Force force => force.Newtons,
+        Pressure pressure => pressure.Kilopascals,
         Temperature temperature => temperature.DegreesCelsius,
         TemperatureDelta step => step.DegreesCelsius,
         RelativeHumidity humidity => humidity.Percent,
@@ -85,7 +96,7 @@ internal static partial class QuantityText
     /// <summary>The size of an end of a usual range, which is written as in a file.</summary>
     public static double SizeOf(FieldKind kind, string text) => kind switch
     {
-        FieldKind.Mass or FieldKind.Speed or FieldKind.Percent or FieldKind.Share or FieldKind.Force or FieldKind.Temperature
+        FieldKind.Mass or FieldKind.Speed or FieldKind.Percent or FieldKind.Share or FieldKind.Force or FieldKind.Pressure or FieldKind.Temperature
             or FieldKind.TemperatureStep or FieldKind.Duration or FieldKind.Humidity or FieldKind.Angle => SizeOf(Parse(kind, text)!),
         FieldKind.Count or FieldKind.Factor => double.Parse(text, CultureInfo.InvariantCulture),
         _ => SizeOf(LengthText.Parse(text).Value!.Value),

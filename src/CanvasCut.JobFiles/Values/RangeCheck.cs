@@ -31,7 +31,7 @@ internal static class RangeCheck
         (Length from, Length to) => One(located, from, isAccepted) is null || One(located, to, isAccepted) is null ? null : value,
         ImmutableArray<Length> list => All(located, list, isAccepted) ? value : null,
         DateOnly date => Day(located, date),
-        Length or Mass or Speed or Force or Temperature or TemperatureDelta or RelativeHumidity or Angle or Duration or int or double => One(located, value, isAccepted),
+        Length or Mass or Speed or Force or Pressure or Temperature or TemperatureDelta or RelativeHumidity or Angle or Duration or int or double => One(located, value, isAccepted),
         _ => value,
     };
 

@@ -53,6 +53,7 @@ internal static class ValueParser
             FieldKind.Duration => ("4 h", Say.Of("a time in h, min or days")),
             FieldKind.Speed => ("35 kn", Say.Of("a wind speed in kn, m/s, mph or km/h")),
             FieldKind.Force => ("9 lbf", Say.Of("a force in N, lbf or kgf")),
+            FieldKind.Pressure => ("2 kPa", Say.Of("a pressure in kPa, Pa or psi")),
             FieldKind.Temperature => ("20 C", Say.Of("a temperature in C or F")),
             FieldKind.TemperatureStep => ("3 C", Say.Of("a difference of temperature in C or F")),
             FieldKind.Humidity => ("65 %", Say.Of("a relative humidity")),

@@ -58,7 +58,7 @@ public static class JobSeams
             builder.SewOn(patch, patterns.NotionPieces, OnCarrier);
         }
 
-        Webbing(builder, job, centred, keys);
+        Ground(builder, whole, BondPlan.Of(job, centred), keys);
         return builder.Seams;
     }
 
@@ -104,25 +104,19 @@ public static class JobSeams
         }
     }
 
-    private static void Webbing(SeamBuilder builder, CarrierJob job, MountedShape centred, ImmutableArray<PieceKey> keys)
+    /// <summary>What the panel is bonded to, by the rows that are drawn on the carrier.</summary>
+    private static void Ground(SeamBuilder builder, PatternPiece whole, BondPlan bond, ImmutableArray<PieceKey> keys)
     {
-        var bond = PanelBond.Of(job, centred);
-        if (bond.Strips.IsEmpty || !bond.NeedsGround)
+        var rows = whole.Lines.Where(line => line.Use?.Kind == RowKind.Ground).Select(line => line.Points);
+        builder.Lay(bond.Webbing.Select(strip => new SewnLayer(LayerKind.Webbing, Outline.Of(strip.Box))));
+        builder.Lay(bond.Patch is { } patch ? [new(LayerKind.Patch, Outline.Of(patch))] : []);
+        if (bond.Ground != BondGround.Cloth)
         {
-            return;
+            var (kind, name) = bond.Ground == BondGround.Webbing
+                ? (SeamKind.Webbing, Say.Of($"Webbing under the panel, {OnCarrier}"))
+                : (SeamKind.Patch, Say.Of($"Coated patch under the panel, {OnCarrier}"));
+            builder.Sew(kind, name, keys, rows);
         }
-
-        builder.Lay(bond.Strips.Select(strip => new SewnLayer(LayerKind.Webbing, Outline.Of(strip))));
-        builder.Sew(SeamKind.Webbing, Say.Of($"Webbing under the panel, {OnCarrier}"), keys, bond.Strips.SelectMany(BothEdges));
-    }
-
-    /// <summary>A row inside each long edge.</summary>
-    private static IEnumerable<ImmutableArray<Point>> BothEdges(Box strip)
-    {
-        var inset = strip.Grown(-Math.Min(StitchRows.FromFold.Millimeters, Math.Min(strip.WidthMm, strip.HeightMm) / 3));
-        return strip.WidthMm >= strip.HeightMm
-            ? [Level(strip, inset.Top), Level(strip, inset.Bottom)]
-            : [Upright(strip, inset.Left), Upright(strip, inset.Right)];
     }
 
     /// <summary>One tape of a zipper and the caps on its ends, where they lie.</summary>

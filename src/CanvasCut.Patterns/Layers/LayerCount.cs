@@ -21,6 +21,9 @@ public enum LayerKind
 
     /// <summary>Hook tape or loop tape.</summary>
     HookAndLoop,
+
+    /// <summary>The coated patch under the panel.</summary>
+    Patch,
 }
 
 /// <summary>What a needle goes through at one place.</summary>
@@ -29,14 +32,15 @@ public enum LayerKind
 /// <param name="Binding">Plies of binding.</param>
 /// <param name="Webbing">Plies of webbing.</param>
 /// <param name="HookAndLoop">Plies of hook tape and loop tape.</param>
-public sealed record LayerCount(int Cloth, int ZipperTape = 0, int Binding = 0, int Webbing = 0, int HookAndLoop = 0)
+/// <param name="Patch">Plies of the coated patch, as thick as the cloth.</param>
+public sealed record LayerCount(int Cloth, int ZipperTape = 0, int Binding = 0, int Webbing = 0, int HookAndLoop = 0, int Patch = 0)
 {
     /// <summary>All plies.</summary>
-    public int Plies => Cloth + ZipperTape + Binding + Webbing + HookAndLoop;
+    public int Plies => Cloth + ZipperTape + Binding + Webbing + HookAndLoop + Patch;
 
     /// <summary>How thick they are together; basting tape and thread are not counted.</summary>
     public Length Thickness(JobSupplies supplies) =>
-        (supplies.Cloth.Thickness * Cloth)
+        (supplies.Cloth.Thickness * (Cloth + Patch))
         + (supplies.Zipper.TapeThickness * ZipperTape)
         + (supplies.Tapes.Binding.Thickness * Binding)
         + (supplies.Tapes.Webbing.Thickness * Webbing)
@@ -45,7 +49,7 @@ public sealed record LayerCount(int Cloth, int ZipperTape = 0, int Binding = 0, 
     /// <summary>As in "3 cloth, 1 zipper tape".</summary>
     public override string ToString() => string.Join(
         ", ",
-        new[] { (Cloth, Say.Of("cloth")), (ZipperTape, Say.Of("zipper tape")), (Binding, Say.Of("binding")), (Webbing, Say.Of("webbing")), (HookAndLoop, Say.Of("hook-and-loop tape")) }
+        new[] { (Cloth, Say.Of("cloth")), (ZipperTape, Say.Of("zipper tape")), (Binding, Say.Of("binding")), (Webbing, Say.Of("webbing")), (HookAndLoop, Say.Of("hook-and-loop tape")), (Patch, Say.Of("coated patch")) }
             .Where(part => part.Item1 > 0)
             .Select(part => FormattableString.Invariant($"{part.Item1} {part.Item2}")));
 }

@@ -39,7 +39,7 @@ internal static class SewnRuns
         {
             var middle = (stops[i - 1] + stops[i]) / 2;
             int Count(LayerKind kind) => spans.Count(span => span.Kind == kind && span.From < middle && middle < span.To);
-            var stack = new LayerCount(Count(LayerKind.Cloth), Count(LayerKind.ZipperTape), Count(LayerKind.Binding), Count(LayerKind.Webbing), Count(LayerKind.HookAndLoop));
+            var stack = new LayerCount(Count(LayerKind.Cloth), Count(LayerKind.ZipperTape), Count(LayerKind.Binding), Count(LayerKind.Webbing), Count(LayerKind.HookAndLoop), Count(LayerKind.Patch));
             if (stops[i] - stops[i - 1] > SmallestMm && stack.Plies > 0)
             {
                 yield return new(Length.FromMillimeters(stops[i] - stops[i - 1]), stack);

@@ -25,6 +25,9 @@ public enum SeamKind
     /// <summary>Webbing.</summary>
     Webbing,
 
+    /// <summary>The coated patch under the panel.</summary>
+    Patch,
+
     /// <summary>A flap on the carrier, or hook-and-loop on what it is sewn to.</summary>
     Mount,
 }

@@ -79,7 +79,7 @@ public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelB
     }
 
     /// <summary>A box set in by a distance a side.</summary>
-    internal static Box Inside(Box box, Sides<Length> by) => new(
+    public static Box Inside(Box box, Sides<Length> by) => new(
         box.Left + by.Port.Millimeters,
         box.Bottom + by.Aft.Millimeters,
         box.Right - by.Starboard.Millimeters,

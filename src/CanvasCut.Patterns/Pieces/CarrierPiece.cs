@@ -21,7 +21,7 @@ internal static class CarrierPiece
             new(Say.Of("Carrier"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
-            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. Middles(finished)],
+            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. BondLines.Of(BondPlan.Of(job, centred)), .. Middles(finished)],
             [AllowanceText.Of(allowances, job.Units), .. ShrinkNote(job), .. BindingNote(job)]).FoldedAlong(hemmed.FoldOrder).LyingAt(OnTop(finished, mounted.CarrierBox));
     }
 
@@ -96,10 +96,10 @@ internal static class CarrierPiece
             yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(box), Say.Of("junction box"));
         }
 
-        if (centred.CableExit is { } exit)
+        if (CableHole.Of(job, centred) is { } hole)
         {
-            var radius = job.Panel.Fittings.CableExit!.Diameter.Millimeters / 2;
-            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(exit, radius), Say.Of("cable exit"));
+            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(hole.Middle, hole.Radius.Millimeters), Say.Of("cable exit"));
+            yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(hole.Patch), Say.Of("cable exit patch"));
         }
     }
 

@@ -11,9 +11,6 @@ internal static class PatchPieces
     /// <summary>How much of a zipper's end a cap covers; about 1 in, common practice, no source.</summary>
     public static readonly Length CapLength = Length.FromInches(1);
 
-    /// <summary>Cloth round the cable's hole on every side; common practice, no source.</summary>
-    public static readonly Length AroundExit = Length.FromInches(1.5);
-
     /// <summary>One patch for each tube that the carrier or a zipper lies on, to go between the top and the tube.</summary>
     public static IEnumerable<PatternPiece> Chafe(CarrierJob job, MountedShape mounted)
     {
@@ -50,27 +47,22 @@ internal static class PatchPieces
         };
     }
 
-    /// <summary>A square patch round the cable's hole, kept inside the carrier's finished edges; none when there is no hole.</summary>
+    /// <summary>The patch round the cable's hole; none when there is no hole.</summary>
     public static IEnumerable<PatternPiece> CableExit(CarrierJob job, MountedShape mounted)
     {
-        if (mounted.CableExit is not { } exit || job.Panel.Fittings.CableExit is not { } hole)
+        if (CableHole.Of(job, mounted) is not { } hole)
         {
             yield break;
         }
 
-        var side = hole.Diameter + (AroundExit * 2);
         var patch = Patch(
             job,
             (new(PieceKind.ExitPatch), new(Say.Of("Cable exit patch"), 1, Hand.Neither, PieceTitle.OuterFaceUp)),
-            (side, side),
+            (Length.FromMillimeters(hole.Patch.WidthMm), Length.FromMillimeters(hole.Patch.HeightMm)),
             job.Fastenings.Chafe.TurnUnder);
-        var middle = Inside(mounted.CarrierBox.Grown(-side.Millimeters / 2), exit);
-        var circle = RoundedBox.Circle(new Point(0, 0) + (exit - middle), hole.Diameter.Millimeters / 2);
-        yield return patch.LyingAt(PlaneMap.To(middle)) with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, Say.Of("cable exit"))] };
+        var circle = RoundedBox.Circle(new Point(0, 0) + (hole.Middle - hole.Patch.Center), hole.Radius.Millimeters);
+        yield return patch.LyingAt(PlaneMap.To(hole.Patch.Center)) with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, Say.Of("cable exit"))] };
     }
-
-    private static Point Inside(Box box, Point point) =>
-        box.IsEmpty ? box.Center : new(Math.Clamp(point.X, box.Left, box.Right), Math.Clamp(point.Y, box.Bottom, box.Top));
 
     private static PatternPiece Patch(CarrierJob job, (PieceKey Key, PieceTitle Title) which, (Length Athwart, Length ForeAft) finished, Length turnUnder)
     {

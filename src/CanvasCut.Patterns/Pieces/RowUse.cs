@@ -20,6 +20,9 @@ public enum RowKind
     /// <summary>Closes a sleeve in its own piece.</summary>
     Sleeve,
 
+    /// <summary>Holds what the panel is bonded to.</summary>
+    Ground,
+
     /// <summary>Joins two widths.</summary>
     Felled,
 }

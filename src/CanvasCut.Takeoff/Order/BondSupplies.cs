@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace CanvasCut.Takeoff;
 
-/// <summary>What bonds the panel: foam tape, smooth webbing under it where the cloth is porous, wipes.</summary>
+/// <summary>What bonds the panel, as the plan of strips has it: foam tape, webbing or a coated patch under it, wipes.</summary>
 internal static class BondSupplies
 {
     /// <summary>Wipes for each metre that is bonded, one for either face; common practice, no source.</summary>
@@ -13,33 +13,59 @@ internal static class BondSupplies
 
     public static IEnumerable<OrderLine> Of(PatternSet patterns)
     {
-        var (job, supplies) = (patterns.Job, patterns.Job.Workshop.Supplies);
-        var bond = PanelBond.Of(job, patterns.Mounted);
+        var (job, supplies, bond) = (patterns.Job, patterns.Job.Workshop.Supplies, patterns.Bond);
         var use = new OrderUse(Say.Of("panel on the carrier"), [.. patterns.CarrierPieces.Select(piece => piece.Key)]);
-        if (!bond.Strips.IsEmpty)
+        if (bond.HasTape)
         {
-            yield return Tape(job, supplies.Tapes.Foam, bond.TapeLength, (Area(job, bond), use));
-            if (bond.NeedsGround)
-            {
-                yield return Tape(job, supplies.Tapes.Webbing, bond.TapeLength, (Say.Of("smooth ground for the foam tape, for woven cloth is porous; sewn on before bonding"), use));
-            }
+            yield return Tape(job, (supplies.Tapes.Foam, bond.TapeWidth), bond.TapeLength, (Rest(job, bond), use));
         }
 
-        var bonded = bond.Strips.IsEmpty ? (job.Panel.Body.Length + job.Panel.Body.Width) * 2 : bond.TapeLength;
-        var (wipes, rounding) = SoldBy.Of(WipesPerMetre * (int)Math.Ceiling(bonded.Meters), supplies.Notions.Wipe);
-        yield return new(
-            new(supplies.Notions.Wipe.Grade.Id, supplies.Notions.Wipe.Grade.Name),
+        if (!bond.Webbing.IsEmpty)
+        {
+            yield return Tape(job, (supplies.Tapes.Webbing, supplies.Tapes.Webbing.Width), bond.WebbingLength, (Say.Of("smooth ground for the foam tape, for woven cloth is porous; sewn on before bonding"), use));
+        }
+
+        if (bond.Patch is not null)
+        {
+            yield return Patch(job, bond.Patch.Value, use);
+        }
+
+        yield return Wipes(job, bond, use);
+    }
+
+    private static OrderLine Wipes(CarrierJob job, BondPlan bond, OrderUse use)
+    {
+        var grade = job.Workshop.Supplies.Notions.Wipe;
+        var bonded = bond.HasTape ? bond.TapeLength : (job.Panel.Body.Length + job.Panel.Body.Width) * 2;
+        var (wipes, rounding) = SoldBy.Of(WipesPerMetre * (int)Math.Ceiling(bonded.Meters), grade);
+        return new(
+            new(grade.Grade.Id, grade.Grade.Name),
             wipes,
             Say.Of("one for either face of each metre; ask the panel's maker whether alcohol is allowed on it"),
             rounding,
             use);
     }
 
-    private static OrderLine Tape(CarrierJob job, TapeGrade grade, Length length, (string Also, OrderUse Use) told)
+    /// <summary>Soft vinyl is warned of because its plasticiser wanders into the adhesive; from memory.</summary>
+    private static OrderLine Patch(CarrierJob job, Geometry.Box patch, OrderUse use)
     {
-        var (bought, rounding) = SoldBy.Of(OrderList.WithWaste(length), grade.Sold, job.Units);
+        var grade = job.Workshop.Supplies.Notions.Patch;
+        var (bought, rounding) = SoldBy.Of(1, grade);
+        string Text(double millimetres) => LengthText.Of(Length.FromMillimeters(millimetres), job.Units);
         return new(
             new(grade.Grade.Id, grade.Grade.Name),
+            bought,
+            Say.Of($"{Text(patch.WidthMm)} x {Text(patch.HeightMm)}, smooth face up; no soft vinyl, its plasticiser creeps into the adhesive: ask the maker of the tape"),
+            rounding,
+            use);
+    }
+
+    private static OrderLine Tape(CarrierJob job, (TapeGrade Grade, Length Width) tape, Length length, (string Also, OrderUse Use) told)
+    {
+        var grade = tape.Grade;
+        var (bought, rounding) = SoldBy.Of(OrderList.WithWaste(length), grade.Sold, job.Units);
+        return new(
+            new(grade.Grade.Id, tape.Width.Equals(grade.Width, Length.FromMillimeters(0.5)) ? grade.Grade.Name : Say.Of($"{grade.Grade.Name}, but {LengthText.Of(tape.Width, job.Units)} wide")),
             bought,
             Say.Of($"{LengthText.Of(length, job.Units)} in strips, 15 % waste; {told.Also}"),
             rounding,
@@ -47,11 +73,10 @@ internal static class BondSupplies
     }
 
     /// <summary>How much the tape carries at rest against what the panel weighs.</summary>
-    private static string Area(CarrierJob job, PanelBond bond)
+    private static string Rest(CarrierJob job, BondPlan bond)
     {
-        var area = bond.TapeLength * job.Workshop.Supplies.Tapes.Foam.Width;
-        var carries = (area * PanelBond.Carries).Newtons / 9.80665;
+        var carries = (bond.Adhesive * BondPlan.TapeBears).Newtons / 9.80665;
         var weight = job.Panel.Body.Mass is { } mass ? Say.Of($"the panel weighs {mass.Kilograms:0.#} kg") : Say.Of("the panel's mass is not given");
-        return Say.Of($"{area.SquareCentimeters:0} cm2 carry {carries:0.#} kg at rest by the tape sellers' rule, {weight}; wind pulls harder");
+        return Say.Of($"{bond.Adhesive.SquareCentimeters:0} cm2 carry {carries:0.#} kg at rest by the tape sellers' rule, {weight}; wind pulls harder");
     }
 }

@@ -50,7 +50,7 @@ internal static class SewingOrder
         var job = patterns.Job;
         var fastened = patterns.Mounted.Fastened;
         string[] edges = [.. fastened.Zippers.IsEmpty ? [] : new[] { Say.Of("zipper halves") }, .. fastened.Flaps.IsEmpty ? [] : new[] { Say.Of("flaps") }];
-        ImmutableArray<SewnSeam> basted = [.. seams.Where(seam => seam.Kind is SeamKind.Hems or SeamKind.Zipper or SeamKind.Edges or SeamKind.Webbing or SeamKind.Mount && seam.Copies == 1)];
+        ImmutableArray<SewnSeam> basted = [.. seams.Where(seam => seam.Kind is SeamKind.Hems or SeamKind.Zipper or SeamKind.Edges or SeamKind.Webbing or SeamKind.Patch or SeamKind.Mount && seam.Copies == 1)];
         var grade = job.Workshop.Supplies.Tapes.Basting;
         var length = OrderList.WithWaste(Sum(basted, seam => OneRun(seam, job.Workshop.Sewing.Rows)));
         var (bought, rounding) = SoldBy.Of(length, grade.Sold, job.Units);
@@ -65,7 +65,7 @@ internal static class SewingOrder
     /// <summary>Hems have one row, webbing one along each of two edges; what else is sewn with the job's rows has as many.</summary>
     private static Length OneRun(SewnSeam seam, int rows) => seam.Kind switch
     {
-        SeamKind.Hems => seam.Sewn,
+        SeamKind.Hems or SeamKind.Patch => seam.Sewn,
         SeamKind.Webbing => seam.Sewn / 2,
         SeamKind.Zipper => seam.Sewn / rows,
         SeamKind.Mount => seam.Sewn / seam.Rows.Length,

@@ -22,6 +22,9 @@ public static class WorkParts
     /// <summary>The carrier with its edges finished.</summary>
     public static string HemmedCarrier => Say.Of("carrier, edges finished");
 
+    /// <summary>The carrier with the cable's hole cut and bushed.</summary>
+    public static string BushedCarrier => Say.Of("carrier, cable's hole bushed");
+
     /// <summary>The zippers with caps on their ends.</summary>
     public static string CappedZippers => Say.Of("zippers, ends capped");
 

@@ -61,7 +61,7 @@ internal sealed class WorkSubject
     });
 
     /// <summary>What bonds the panel, as it is drawn and ordered.</summary>
-    public PanelBond Bond => PanelBond.Of(Job, Patterns.Mounted);
+    public BondPlan Bond => Patterns.Bond;
 
     public WholePiece Carrier { get; }
 

@@ -58,7 +58,7 @@ public sealed class EverythingTests
         Assert.Equal(
             new SolarPanel(
                 new(Mm(1110), Mm(540), Mm(3), Mm(8), Mass.FromPounds(5), new(Mm(400), Mm(30))),
-                new(Mm(500), BendAxis.Length, true, Speed.FromMetersPerSecond(20), new(Angle.FromDegrees(30), Mm(1050)), HasAdhesive: true),
+                new(Mm(500), BendAxis.Length, true, Speed.FromMetersPerSecond(20), new(Angle.FromDegrees(30), Mm(1050)), HasAdhesive: true, AdhesivePull: Pressure.FromKilopascals(1.5)),
                 LongSide.ForeAft,
                 fittings),
             Job.Panel);

@@ -76,7 +76,7 @@ public sealed class WorkLimitsTests
         Assert.Empty(new WorkAudit(patterns, WorkOrder.Of(patterns)).Faults());
     }
 
-    private static bool PanelBondIsOnGround(CanvasCut.Patterns.PatternSet patterns) => CanvasCut.Patterns.PanelBond.Of(patterns.Job, patterns.Mounted).NeedsGround;
+    private static bool PanelBondIsOnGround(CanvasCut.Patterns.PatternSet patterns) => patterns.Bond.Ground != CanvasCut.Patterns.BondGround.Cloth;
 
     private static CarrierJob Job(BondingLimits limits)
     {

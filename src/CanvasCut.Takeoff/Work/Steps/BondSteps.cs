@@ -1,6 +1,7 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
+using CanvasCut.Patterns;
 using UnitsNet;
 using static CanvasCut.Takeoff.StepWriting;
 
@@ -11,63 +12,100 @@ internal static class BondSteps
 {
     public static IEnumerable<WorkStep> Of(WorkSubject subject)
     {
-        yield return Lay(subject);
+        var hole = CableHole.Of(subject.Job, CarrierSteps.Centred(subject));
+        if (hole is { IsUnderPanel: true })
+        {
+            yield return BushHole(subject, hole);
+        }
+
+        yield return Lay(subject, hole);
         yield return Cure(subject);
         yield return Prove(subject);
-        if (subject.ExitPatch is not null)
+        if (hole is { IsUnderPanel: false })
         {
-            yield return SetGrommet(subject);
+            yield return SetGrommet(subject, hole);
         }
     }
 
-    /// <summary>What the carrier with its panel is called when nothing more is done to it by itself.</summary>
-    public static string Result(WorkSubject subject) => subject.ExitPatch is null ? WorkParts.ProvedCarrier : WorkParts.FinishedCarrier;
+    /// <summary>A hole that the panel will lie over is cut and bushed while it can be reached.</summary>
+    private static WorkStep BushHole(WorkSubject subject, CableHole hole) =>
+        Step(new("bush-hole", WorkStage.Bond, WorkKind.Hand, Say.Of("Cut the cable's hole and bush it flat"), Say.Of("Cut the hole through carrier and patch, seal its edge and bush it so that nothing stands above the tape: the panel comes over it, and nobody reaches it then.")))
+            .Using(subject.CarrierSides)
+            .Making(WorkParts.BushedCarrier)
+            .Taking(Duration.FromMinutes(20))
+            .With(Say.Of("punch or sharp scissors, flat bushing"))
+            .Until(Say.Of("The edge of the hole is covered all round; the cable slides without scraping."))
+            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(hole.Patch)));
 
-    private static WorkStep Lay(WorkSubject subject)
+    /// <summary>What the carrier with its panel is called when nothing more is done to it by itself.</summary>
+    public static string Result(WorkSubject subject) =>
+        CableHole.Of(subject.Job, CarrierSteps.Centred(subject)) is { IsUnderPanel: false } ? WorkParts.FinishedCarrier : WorkParts.ProvedCarrier;
+
+    private static WorkStep Lay(WorkSubject subject, CableHole? hole)
     {
         var (limits, units) = (subject.Job.Conditions.Bonding.Limits, subject.Job.Units);
         return Step(new("bond", WorkStage.Bond, WorkKind.Bond, Say.Of("Bond the panel to the carrier"), HowToLay(subject)))
-            .Using([.. subject.CarrierSides, .. subject.IsBondFirst ? Array.Empty<string>() : [WorkParts.StretchedTop]])
+            .Using([.. subject.CarrierSides, .. hole is { IsUnderPanel: true } ? [WorkParts.BushedCarrier] : Array.Empty<string>(), .. subject.IsBondFirst ? Array.Empty<string>() : [WorkParts.StretchedTop]])
             .Making(WorkParts.LaidPanel)
             .Closing(WorkAccess.CarrierUnderNeedle)
             .Taking(BondingTimes.Laying)
             .Waiting(BondingTimes.Dwell)
-            .With(HasTape(subject) ? Say.Of("foam tape, alcohol wipes, roller") : Say.Of("alcohol wipes, roller"))
+            .With(subject.Patterns.Bond.HasTape ? Say.Of("foam tape, alcohol wipes, roller") : Say.Of("alcohol wipes, roller"))
             .When(Say.Of($"Surfaces from {LimitWords.Least(limits.LeastSurface, units)} to {LimitWords.Most(limits.MostSurface, units)}, dry, and at least {LimitWords.Least(limits.DewMargin, units)} above the dew point."))
             .Until(Say.Of($"The panel lies within {subject.AtMost(2)} of its marks on every side; no bubble, no lifted edge."))
             .Minding(Say.Of("What the makers of panel and tape say goes before this. Solvents burn: no flame, fresh air, gloves. Do not bend the panel below its radius.") + Raw(subject))
             .Seen(PanelPicture(subject));
     }
 
-    private static bool HasTape(WorkSubject subject) => !subject.Job.Panel.Limits.HasAdhesive;
-
     private static string HowToLay(WorkSubject subject)
     {
-        var ground = subject.Bond.NeedsGround ? Say.Of("webbing") : Say.Of("carrier");
-        var laid = HasTape(subject)
-            ? Say.Of("Lay the tape, then the panel at its marks from one edge, and roll it down hard.")
-            : Say.Of("Lay the panel at its marks from one edge, drawing the liner off its back a hand's width at a time, and roll it down hard.");
+        var bond = subject.Patterns.Bond;
+        var ground = bond.Ground switch
+        {
+            BondGround.Webbing => Say.Of("webbing"),
+            BondGround.Patch => Say.Of("coated patch"),
+            _ => Say.Of("carrier"),
+        };
+        var laid = bond.HasTape
+            ? Say.Of($"Lay the {bond.Tape.Length} strips of tape at their marks, then the panel at its marks from one edge, and roll it down hard, but not over the junction box.")
+            : Say.Of("Lay the panel at its marks from one edge, drawing the liner off its back a hand's width at a time, and roll it down hard, but not over the junction box.");
         return Say.Of($"Wipe {ground} and panel with alcohol and water, half and half, one way, and let them dry; the panel's maker must allow it. {laid} Leave it {WorkText.Span(BondingTimes.Dwell)} before you move it.");
     }
 
     /// <summary>An adhesive back on woven cloth; the checks say it too.</summary>
-    private static string Raw(WorkSubject subject) => HasTape(subject) || subject.Job.Workshop.Supplies.Cloth.IsSmooth
-        ? string.Empty
-        : Say.Of(" An adhesive back peels from raw woven cloth: ask the panel's maker what to bond it to before you go on.");
+    private static string Raw(WorkSubject subject) => subject.Patterns.Bond is { HasTape: false, Ground: BondGround.Cloth } && !subject.Job.Workshop.Supplies.Cloth.IsSmooth
+        ? Say.Of(" An adhesive back peels from raw woven cloth: ask the panel's maker what to bond it to before you go on.")
+        : string.Empty;
 
     private static WorkStep Cure(WorkSubject subject)
     {
         var (limits, units) = (subject.Job.Conditions.Bonding.Limits, subject.Job.Units);
-        return Step(new("cure", WorkStage.Bond, WorkKind.Bond, Say.Of("Let the bond cure"), Say.Of($"Lay it flat, face down on a blanket, weighted evenly, and leave it {WorkText.Span(subject.Job.Work.Cure)} in the warm. Nothing may pull on it.")))
+        return Step(new("cure", WorkStage.Bond, WorkKind.Bond, Say.Of("Let the bond cure"), CureText(subject)))
             .Using(WorkParts.LaidPanel)
             .Making(WorkParts.CuredPanel)
             .Taking(BondingTimes.Weighting)
             .Waiting(subject.Job.Work.Cure)
-            .With(Say.Of("blanket, flat board, books"))
+            .With(Support(subject) is null ? Say.Of("blanket, flat board, books") : Say.Of("foam board or folded blankets, flat board, books"))
             .When(Say.Of($"Dry, and {LimitWords.Least(limits.HardStop, units)} or warmer all that time, the warmer the better; if it was colder, warm it, roll it again and begin to count again."))
             .Until(Say.Of("Write down when it began and when it may be lifted."))
             .Seen(PanelPicture(subject));
     }
+
+    /// <summary>A box on the face hangs free in a gap of the support, which is thicker than the box is high.</summary>
+    private static string CureText(WorkSubject subject)
+    {
+        var how = subject.Patterns.Mounted.Panel.Fittings.JunctionBox is { IsAtBack: true } ? Say.Of("Lay it flat, face up, the box at its back free in a gap of what it lies on, weighted evenly beside the box,")
+            : Support(subject) is { } support ? Say.Of($"Lay it flat, face down on foam board or folded blankets {support} thick with a gap for the junction box, so that the box hangs free; weight it evenly all round the gap, nothing over the box,")
+            : Say.Of("Lay it flat, face down on a blanket, the junction box free in a gap of what it lies on, weighted evenly, nothing over the box,");
+        return Say.Of($"{how} and leave it {WorkText.Span(subject.Job.Work.Cure)} in the warm. Nothing may pull on it.");
+    }
+
+    /// <summary>Between a hanging box and the table; common practice, no source.</summary>
+    private static readonly Length FreeUnderBox = Length.FromMillimeters(5);
+
+    /// <summary>How thick the support must be under a panel that lies on its face; null when there is no box on it, or its place is not known.</summary>
+    private static string? Support(WorkSubject subject) =>
+        subject.Patterns.Mounted.Panel.Fittings.JunctionBox is { IsAtBack: false } box ? subject.Text((box.Height + FreeUnderBox).Millimeters) : null;
 
     private static WorkStep Prove(WorkSubject subject) =>
         Step(new("prove-bond", WorkStage.Bond, WorkKind.Look, Say.Of("Try the bond"), Say.Of("Pull on each edge and corner of the panel with two fingers, about as hard as you lift a full cup.")))
@@ -78,7 +116,7 @@ internal static class BondSteps
             .Until(Say.Of("Nothing lifts, no gap along the rim; a lifted place is pressed again and cures again."))
             .Seen(PanelPicture(subject));
 
-    private static WorkStep SetGrommet(WorkSubject subject) =>
+    private static WorkStep SetGrommet(WorkSubject subject, CableHole hole) =>
         Step(new("set-grommet", WorkStage.Bond, WorkKind.Hand, Say.Of("Cut the cable's hole and set its grommet"), Say.Of("Cut the hole through carrier and patch, seal its edge, set the grommet or gland.")))
             .Using(WorkParts.ProvedCarrier)
             .Making(WorkParts.FinishedCarrier)
@@ -86,13 +124,7 @@ internal static class BondSteps
             .With(Say.Of("punch or sharp scissors, grommet tool"))
             .Until(Say.Of("The edge of the hole is covered all round; the cable slides without scraping."))
             .Minding(Say.Of("Put a board between cloth and panel: no blade and no hammer on the panel."))
-            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, subject.ExitPatch!.Widths.Select(_ => ExitBox(subject))));
-
-    private static Outline ExitBox(WorkSubject subject)
-    {
-        var size = subject.ExitPatch!.Widths[0].Shape.Finished.Bounds;
-        return Outline.Of(Box.Around(CarrierSteps.Centred(subject).CableExit ?? new Point(0, 0), size.WidthMm, size.HeightMm));
-    }
+            .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(hole.Patch)));
 
     private static WorkPicture PanelPicture(WorkSubject subject)
     {

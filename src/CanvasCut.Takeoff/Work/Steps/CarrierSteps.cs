@@ -23,12 +23,12 @@ internal static class CarrierSteps
     ];
 
     /// <summary>Whether anything is sewn on the carrier while it is flat: the bond's ground where it is ordered, or the cable's patch.</summary>
-    private static bool HasFlatWork(WorkSubject subject) => subject.Bond.NeedsGround || subject.ExitPatch is not null;
+    private static bool HasFlatWork(WorkSubject subject) => subject.Bond.Ground != BondGround.Cloth || subject.ExitPatch is not null;
 
     private static WorkStep Flat(WorkSubject subject)
     {
         var (patch, bond) = (subject.ExitPatch, subject.Bond);
-        var ground = bond.NeedsGround ? bond.TapeLength * 2 : Length.Zero;
+        var ground = Length.FromMillimeters(bond.Rows.Sum(row => row.From.DistanceMm(row.To)));
         return Step(new("flat-work", WorkStage.Carrier, WorkKind.Machine, FlatName(subject), FlatText(subject)))
             .On(patch?.Widths ?? [])
             .Using([.. subject.Carrier.Flat, .. patch?.Flat ?? []])
@@ -36,18 +36,23 @@ internal static class CarrierSteps
             .Needing(WorkAccess.CarrierUnderNeedle)
             .Taking(WorkTimes.Sewing(ground + (patch?.Rows ?? Length.Zero)))
             .With(Say.Of("machine, basting tape"))
-            .Until(Say.Of($"All of it lies flat, within {subject.AtMost(2)} of the panel's marked edge; no stitch inside the line of the cells."))
+            .Until(Say.Of($"All of it lies flat, within {subject.AtMost(2)} of its marks."))
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, RimOf(subject)));
     }
 
     private static string FlatName(WorkSubject subject) =>
-        !subject.Bond.NeedsGround ? Say.Of("Sew on the cable's patch")
+        subject.Bond.Ground == BondGround.Cloth ? Say.Of("Sew on the cable's patch")
         : subject.ExitPatch is null ? Say.Of("Sew on what the panel is bonded to")
         : Say.Of("Sew on what the panel is bonded to, and the cable's patch");
 
     private static string FlatText(WorkSubject subject)
     {
-        var ground = subject.Bond.NeedsGround ? Say.Of("Sew the smooth webbing, or a coated patch in its place, where the strips of foam tape will lie: foam tape does not hold on raw woven cloth.") : string.Empty;
+        var ground = subject.Bond.Ground switch
+        {
+            BondGround.Webbing => Say.Of("Sew the webbing on at its marks, a row inside each long edge: foam tape does not hold on raw woven cloth."),
+            BondGround.Patch => Say.Of("Sew the coated patch on at its marks, smooth face up, one row round its edge: adhesive does not hold on raw woven cloth."),
+            _ => string.Empty,
+        };
         var patch = subject.ExitPatch is null ? string.Empty : Say.Of("Turn the cable exit patch under and sew it round its hole; cut no hole yet.");
         return $"{ground} {patch}".Trim();
     }
@@ -55,15 +60,14 @@ internal static class CarrierSteps
     private static IEnumerable<Outline> RimOf(WorkSubject subject)
     {
         var mounted = Centred(subject);
-        foreach (var strip in subject.Bond.NeedsGround ? PanelBond.Of(subject.Job, mounted).Strips : [])
+        foreach (var box in BondPlan.Of(subject.Job, mounted) is { Patch: { } ground } ? [ground] : BondPlan.Of(subject.Job, mounted).Webbing.Select(strip => strip.Box))
         {
-            yield return Outline.Of(strip);
+            yield return Outline.Of(box);
         }
 
-        if (subject.ExitPatch is { } patch && mounted.CableExit is { } exit)
+        if (CableHole.Of(subject.Job, mounted) is { } hole)
         {
-            var size = patch.Widths[0].Shape.Finished.Bounds;
-            yield return Outline.Of(Box.Around(exit, size.WidthMm, size.HeightMm));
+            yield return Outline.Of(hole.Patch);
         }
     }
 

@@ -75,8 +75,8 @@ public sealed class HoldDownTests
         Assert.Equal((357.32, 2866.63), Rounded(Of(SampleJobs.Plain).Holds.Single(part => part.Code == CheckCodes.WindSeam)));
 
     /// <summary>
-    /// Panel 198.573 × 1.4 × 0.605 = 168.19 N; tape 2 × 1650 + 2 × 1100 = 5500 mm of 25.4 mm, 0.1397 m²: 1203.94 Pa. 0.25 psi are
-    /// 1723.7 Pa, which it reaches at 35·√(1723.7/1203.9) = 41.88 kn.
+    /// Panel 198.573 × 1.4 × 0.605 = 168.191 N; the strips of BondPlanTests, 2 × 1090 + 5 × 489.2 = 4626 mm of 25.4 mm, 0.1175004 m²:
+    /// 1431.41 Pa. 0.25 psi are 1723.69 Pa, which it reaches at 35·√(1723.69/1431.41) = 38.41 kn.
     /// </summary>
     [Fact]
     public void The_adhesive_bears_the_panel()
@@ -84,8 +84,8 @@ public sealed class HoldDownTests
         var bond = Of(SampleJobs.Plain).Weakest;
 
         Assert.Equal(CheckCodes.WindBond, bond.Code);
-        Assert.Equal((1203.94, 1723.69), Rounded(bond));
-        Assert.Equal(41.88, bond.HoldsTo.Knots, 0.01);
+        Assert.Equal((1431.41, 1723.69), Rounded(bond));
+        Assert.Equal(38.41, bond.HoldsTo.Knots, 0.01);
     }
 
     /// <summary>4 square inches to the pound are 56.9 cm² to the kilogram, as the tape maker's answer has it.</summary>
@@ -100,19 +100,22 @@ public sealed class HoldDownTests
     public void It_comes_off_at_the_makers_limit_or_the_jobs_whichever_is_lower(double? maker, double off) =>
         Assert.Equal(off, Of(WithMaker(SampleJobs.Plain, maker)).OffAt.Knots, 1e-9);
 
-    /// <summary>Tape of 10 mm instead of 25.4: 41.88·√(10/25.4) = 26.28 kn.</summary>
+    /// <summary>
+    /// Tape of 10 mm fits into the dead border of 15 and lies at 5 mm: 2 × 1090 + 2 × (540 − 20) = 3220 mm and three strips
+    /// (1070 − 300) / 310 = 2.48, of 520: 4780 mm, 0.0478 m²; 168.191 / 0.0478 = 3518.6 Pa; 35·√(1723.69/3518.6) = 24.50 kn.
+    /// </summary>
     [Fact]
     public void What_gives_first_brings_it_off()
     {
         var job = Narrow(10);
         var off = Assert.Single(Results(job), check => check.Code == CheckCodes.WindOff);
 
-        Assert.Equal(26.28, Of(job).OffAt.Knots, 0.01);
+        Assert.Equal(24.50, Of(job).OffAt.Knots, 0.01);
         Assert.Equal(Verdict.Caution, off.Verdict);
         Assert.Contains("adhesive", off.Advice, StringComparison.Ordinal);
     }
 
-    /// <summary>41.88·√(6/25.4) = 20.35 kn, which is force 5.</summary>
+    /// <summary>Three strips of 6 mm: 2 × 1090 + 5 × 528 = 4820 mm, 0.02892 m²; 35·√(1723.69/5815.7) = 19.05 kn, which is force 5.</summary>
     [Fact]
     public void A_panel_that_must_come_off_below_force_6_fails() =>
         Assert.Equal(Verdict.Fail, Assert.Single(Results(Narrow(6)), check => check.Code == CheckCodes.WindOff).Verdict);
