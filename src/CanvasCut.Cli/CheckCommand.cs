@@ -10,7 +10,7 @@ internal static class CheckCommand
     public static Command Create(Faces faces)
     {
         var job = new Argument<string>("JOB") { Description = Say.Of("The job file.") };
-        var json = new Option<bool>("--json") { Description = Say.Of("Prints what results.json would hold.") };
+        var json = new Option<bool>("--json") { Description = Say.Of("Prints what results.json would hold, without what waits for the cut plan.") };
         var all = new Option<bool>("--all") { Description = Say.Of("Shows every check that passed, not the tightest of each kind.") };
         var command = new Command("check", Say.Of("Tells whether it fits; writes nothing.")) { job, json, all };
         var side = new SideOptions();
@@ -28,7 +28,7 @@ internal static class CheckCommand
 
         if (how.AsJson)
         {
-            faces.Output.Write(ResultsJson.Of(outcome, []));
+            faces.Output.Write(ResultsJson.OfChecks(outcome));
         }
         else
         {

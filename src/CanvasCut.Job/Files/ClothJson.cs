@@ -12,32 +12,25 @@ public static class ClothJson
     public const string Format = "canvascut-cloth-1";
 
     /// <summary>Every choice, as <c>cloth --json</c> prints them.</summary>
-    public static string Of(JobRun outcome, ImmutableArray<ClothChoice> choices) => JsonText.Of(new Dictionary<string, object?>
-    {
-        ["format"] = Format,
-        ["version"] = outcome.Context.Version,
-        ["job"] = outcome.Context.JobName,
-        ["cloth_choices"] = Choices(choices),
-    });
+    public static string Of(JobRun outcome, ImmutableArray<ClothChoice> choices) => JsonText.Of(
+        new(Format, outcome.Context.Version, outcome.Context.JobName, [.. choices.Select(Choice)]), ResultsContext.Default.ClothDocument);
 
-    private static object Choices(ImmutableArray<ClothChoice> choices) => choices.Select(choice => new
-    {
-        roll_width_mm = JsonText.Mm(choice.Plan.Roll.Width.Millimeters),
-        turns = choice.Turns switch
+    private static ClothPart Choice(ClothChoice choice) => new(
+        JsonText.Mm(choice.Plan.Roll.Width.Millimeters),
+        choice.Turns switch
         {
             RollTurns.None => "none",
             RollTurns.Half => "half",
             _ => "quarter",
         },
-        carrier_widths = choice.Patterns.CarrierPieces.Length,
-        is_own = choice.IsOwn,
-        used_mm = JsonText.Mm(choice.Plan.Used.Millimeters),
-        order_mm = JsonText.Mm(choice.Plan.Ordered.Millimeters),
-        cost = choice.Cost?.Amount,
-        cost_by_width = choice.Cost?.IsByWidth,
-        use = Math.Round(choice.Plan.Use, JsonText.Digits),
-        lower_bound_mm = JsonText.Mm(choice.Plan.LowerBound.Millimeters),
-        verdict = PlanWords.Of(choice.Plan.Proof.Verdict),
-        gives_up = ClothChoiceText.GivenUp(choice),
-    });
+        choice.Patterns.CarrierPieces.Length,
+        choice.IsOwn,
+        JsonText.Mm(choice.Plan.Used.Millimeters),
+        JsonText.Mm(choice.Plan.Ordered.Millimeters),
+        choice.Cost?.Amount,
+        choice.Cost?.IsByWidth,
+        Math.Round(choice.Plan.Use, JsonText.Digits),
+        JsonText.Mm(choice.Plan.LowerBound.Millimeters),
+        PlanWords.Of(choice.Plan.Proof.Verdict),
+        ClothChoiceText.GivenUp(choice));
 }

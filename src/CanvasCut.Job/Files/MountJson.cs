@@ -7,26 +7,16 @@ namespace CanvasCut.Job;
 internal static class MountJson
 {
     /// <summary>What stands under "mounts" in results.json.</summary>
-    public static IEnumerable<object> Of(IEnumerable<FlapPlace> flaps) => flaps.Select(flap =>
-    {
-        var entry = new Dictionary<string, object?>
-        {
-            ["edge"] = Words.Id(flap.Side),
-            ["kind"] = Word(flap.Kind),
-            ["run_mm"] = JsonText.Mm(flap.Run.Millimeters),
-            ["setback_mm"] = JsonText.Mm(flap.Setback.Millimeters),
-            ["count"] = flap.Fasteners?.Count,
-            ["pitch_mm"] = flap.Fasteners is { } row ? JsonText.Mm(row.Pitch.Millimeters) : null,
-            ["on_carrier"] = flap.CentresOnCarrier.Select(Place),
-            ["on_top"] = flap.CentresOnTop.Select(Place),
-        };
-        if (flap is { Lugs: { } lugs, Parts.Sleeve: { } sleeve })
-        {
-            entry["rod"] = Rod(flap, lugs, sleeve);
-        }
-
-        return entry;
-    });
+    public static IReadOnlyList<MountPart> Of(IEnumerable<FlapPlace> flaps) => [.. flaps.Select(flap => new MountPart(
+        Words.Id(flap.Side),
+        Word(flap.Kind),
+        JsonText.Mm(flap.Run.Millimeters),
+        JsonText.Mm(flap.Setback.Millimeters),
+        flap.Fasteners?.Count,
+        flap.Fasteners is { } row ? JsonText.Mm(row.Pitch.Millimeters) : null,
+        [.. flap.CentresOnCarrier.Select(Place)],
+        [.. flap.CentresOnTop.Select(Place)],
+        flap is { Lugs: { } lugs, Parts.Sleeve: { } sleeve } ? Rod(flap, lugs, sleeve) : null))];
 
     /// <summary>A kind as a job file writes it.</summary>
     public static string Word(Design.MountKind kind) => kind switch
@@ -39,20 +29,18 @@ internal static class MountJson
         _ => "lacing",
     };
 
-    private static object Rod(FlapPlace flap, LugRow lugs, Design.SleeveSpec sleeve) => new
-    {
-        diameter_mm = JsonText.Mm(sleeve.Rod.Millimeters),
-        length_mm = JsonText.Mm(RodOrder.LengthOf(flap).Millimeters),
-        from_edge_mm = JsonText.Mm(sleeve.ToRod.Millimeters),
-        lugs_on_carrier = lugs.OnCarrier,
-        lugs_on_top = lugs.OnTop,
-        lug_pitch_mm = JsonText.Mm(lugs.Pitch.Millimeters),
-        gap_mm = JsonText.Mm(lugs.Gap.Millimeters),
-    };
+    private static RodPart Rod(FlapPlace flap, LugRow lugs, Design.SleeveSpec sleeve) => new(
+        JsonText.Mm(sleeve.Rod.Millimeters),
+        JsonText.Mm(RodOrder.LengthOf(flap).Millimeters),
+        JsonText.Mm(sleeve.ToRod.Millimeters),
+        lugs.OnCarrier,
+        lugs.OnTop,
+        JsonText.Mm(lugs.Pitch.Millimeters),
+        JsonText.Mm(lugs.Gap.Millimeters));
 
-    private static object Place(Geometry.Point point)
+    private static PlacePart Place(Geometry.Point point)
     {
         var place = Plan.PlaceOf(point);
-        return new { station_mm = JsonText.Mm(place.Station.Millimeters), offset_mm = JsonText.Mm(place.Offset.Millimeters) };
+        return new(JsonText.Mm(place.Station.Millimeters), JsonText.Mm(place.Offset.Millimeters));
     }
 }

@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using CanvasCut.Design;
 using CanvasCut.Patterns;
-using CanvasCut.Sheets;
+using CanvasCut.Takeoff;
 
 namespace CanvasCut.Job;
 
@@ -10,80 +13,67 @@ public static class OrderJson
     public const string Format = "canvascut-order-1";
 
     /// <summary>The order alone, as <c>order --json</c> prints it.</summary>
-    public static string Of(JobRun outcome) => JsonText.Of(new Dictionary<string, object?>
+    public static string Of(JobRun outcome)
     {
-        ["format"] = Format,
-        ["version"] = outcome.Context.Version,
-        ["job"] = outcome.Context.JobName,
-        ["failed"] = outcome.HasFailed,
-        ["order"] = Lines(outcome.Content),
-        ["cost"] = Cost(outcome.Content),
-        ["seams"] = Seams(outcome.Content),
-        ["materials"] = Materials(outcome.Content),
-    });
-
-    internal static object Lines(ReportContent content) => content.Order.Select(line => new
-    {
-        grade = line.Thing.Grade,
-        item = line.Item,
-        length_mm = line.Thing.Length is { } length ? JsonText.Mm(length.Millimeters) : (double?)null,
-        quantity = line.Bought.Number,
-        unit = line.Unit,
-        other_quantity = line.Bought.Other?.Number,
-        other_unit = line.Bought.Other?.Unit,
-        rounded = line.Rounding,
-        also = line.Also,
-        @for = line.Use.Text,
-        pieces = line.Use.Pieces.Select(key => key.Id),
-    });
-
-    internal static object? Cost(ReportContent content) => content.Cost is not { } cost ? null : new
-    {
-        currency = cost.List.Money.Currency,
-        date = cost.List.Money.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
-        lines = cost.Lines.Select(line => new { grade = line.Line.Thing.Grade, price = line.Price?.Amount, per = line.Price?.Per, amount = line.Amount }),
-        materials = cost.Materials,
-        waste = cost.Waste,
-        labour_counted = cost.List.Labour is not null,
-        labour = cost.Labour,
-        total = cost.Total,
-        unpriced_lines = cost.Unpriced,
-    };
-
-    internal static object Seams(ReportContent content)
-    {
-        var supplies = content.Patterns.Job.Workshop.Supplies;
-        return content.Seams.Select(seam => new
-        {
-            name = seam.Name,
-            copies = seam.Copies,
-            pieces = seam.Pieces.Select(key => key.Id),
-            sewn_mm = JsonText.Mm(seam.Sewn.Millimeters),
-            thread_mm = JsonText.Mm(seam.Thread(supplies, content.Patterns.Job.Workshop.Sewing.StitchLength).Millimeters),
-            usual = Layers(seam.Usual),
-            thickest = Layers(seam.Thickest(supplies)),
-        });
-
-        Dictionary<string, object> Layers(LayerCount layers)
-        {
-            var counted = new Dictionary<string, object>
-            {
-                ["plies"] = layers.Plies,
-                ["cloth"] = layers.Cloth,
-                ["zipper_tape"] = layers.ZipperTape,
-                ["binding"] = layers.Binding,
-                ["webbing"] = layers.Webbing,
-            };
-            if (layers.HookAndLoop > 0)
-            {
-                counted["hook_and_loop"] = layers.HookAndLoop;
-            }
-
-            counted["thickness_mm"] = JsonText.Mm(layers.Thickness(supplies).Millimeters);
-            return counted;
-        }
+        var content = outcome.Content;
+        return JsonText.Of(
+            new(
+                Format,
+                outcome.Context.Version,
+                outcome.Context.JobName,
+                outcome.HasFailed,
+                Lines(content.Order),
+                Cost(content.Cost),
+                Seams(content.Seams, outcome.Job.Workshop),
+                Materials(outcome.Job)),
+            ResultsContext.Default.OrderDocument);
     }
 
-    internal static object Materials(ReportContent content) => content.Patterns.Job.Workshop.Supplies.GradesFor(content.Patterns.Job.Fastenings.Mount)
-        .Select(grade => new { grade = grade.Id, name = grade.Name, confidence = grade.Confidence, source = grade.Source });
+    internal static ImmutableArray<OrderPart> Lines(ImmutableArray<OrderLine> order) => [.. order.Select(line => new OrderPart(
+        line.Thing.Grade,
+        line.Item,
+        line.Thing.Length is { } length ? JsonText.Mm(length.Millimeters) : null,
+        line.Bought.Number,
+        line.Unit,
+        line.Bought.Other?.Number,
+        line.Bought.Other?.Unit,
+        line.Rounding,
+        line.Also,
+        line.Use.Text,
+        [.. line.Use.Pieces.Select(key => key.Id)]))];
+
+    internal static CostPart? Cost(OrderCost? cost) => cost is null ? null : new(
+        cost.List.Money.Currency,
+        cost.List.Money.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        [.. cost.Lines.Select(line => new CostLinePart(line.Line.Thing.Grade, line.Price?.Amount, line.Price?.Per, line.Amount))],
+        cost.Materials,
+        cost.Waste,
+        cost.List.Labour is not null,
+        cost.Labour,
+        cost.Total,
+        cost.Unpriced);
+
+    internal static ImmutableArray<SeamPart> Seams(ImmutableArray<SewnSeam> seams, Workshop workshop) => [.. seams.Select(seam => new SeamPart(
+        seam.Name,
+        seam.Copies,
+        [.. seam.Pieces.Select(key => key.Id)],
+        JsonText.Mm(seam.Sewn.Millimeters),
+        JsonText.Mm(seam.Thread(workshop.Supplies, workshop.Sewing.StitchLength).Millimeters),
+        Layers(seam.Usual, workshop.Supplies),
+        Layers(seam.Thickest(workshop.Supplies), workshop.Supplies)))];
+
+    internal static ImmutableArray<MaterialPart> Materials(CarrierJob job) =>
+    [
+        .. job.Workshop.Supplies.GradesFor(job.Fastenings.Mount)
+            .Select(grade => new MaterialPart(grade.Id, grade.Name, grade.Confidence, grade.Source)),
+    ];
+
+    private static LayersPart Layers(LayerCount layers, JobSupplies supplies) => new(
+        layers.Plies,
+        layers.Cloth,
+        layers.ZipperTape,
+        layers.Binding,
+        layers.Webbing,
+        layers.HookAndLoop > 0 ? layers.HookAndLoop : null,
+        JsonText.Mm(layers.Thickness(supplies).Millimeters));
 }

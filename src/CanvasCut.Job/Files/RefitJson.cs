@@ -1,4 +1,3 @@
-using CanvasCut.Design;
 using CanvasCut.Language;
 using UnitsNet;
 
@@ -14,30 +13,28 @@ public static class RefitJson
     /// <param name="oldName">What the job that is sewn is called.</param>
     /// <param name="newName">What the new job is called.</param>
     /// <param name="outcome">What becomes of it.</param>
-    public static string Of(string oldName, string newName, RefitOutcome outcome) => JsonText.Of(new Dictionary<string, object?>
-    {
-        ["format"] = Format,
-        ["version"] = JobRun.Version,
-        ["language"] = Languages.Code,
-        ["job"] = newName,
-        ["old_job"] = oldName,
-        ["fits"] = outcome.Made is not null,
-        ["failed"] = outcome.Made?.HasFailed,
-        ["verdict"] = outcome.Verdict,
-        ["pieces"] = outcome.Pieces.Select(piece => new { id = piece.Id, name = piece.Name, fate = WordOf(piece.Fate), why = piece.Why }),
-        ["ranges"] = outcome.Ranges.Select(range => range.Sizes is { } sizes ? Sizes(sizes, range.MostThickness) : null).OfType<object>(),
-        ["changes"] = outcome.Changes,
-        ["notes"] = outcome.Notes,
-    });
+    public static string Of(string oldName, string newName, RefitOutcome outcome) => JsonText.Of(
+        new(
+            Format,
+            JobRun.Version,
+            Languages.Code,
+            newName,
+            oldName,
+            outcome.Made is not null,
+            outcome.Made?.HasFailed,
+            outcome.Verdict,
+            [.. outcome.Pieces.Select(piece => new FatePart(piece.Id, piece.Name, WordOf(piece.Fate), piece.Why))],
+            [.. outcome.Ranges.Where(range => range.Sizes is not null).Select(range => Sizes(range.Sizes!, range.MostThickness))],
+            outcome.Changes,
+            outcome.Notes),
+        ResultsContext.Default.RefitDocument);
 
-    private static object Sizes(Patterns.PanelRange sizes, Length mostThickness) => new
-    {
-        long_side = sizes.LongSide == LongSide.Athwart ? "athwart" : "fore-aft",
-        length_mm = new[] { Mm(sizes.Length.From), Mm(sizes.Length.To) },
-        width_mm = new[] { Mm(sizes.Width.From), Mm(sizes.Width.To) },
-        limits = sizes.Limits.Select(limit => new { lengths = limit.Lengths, widths = limit.Widths, most_mm = Mm(limit.Most) }),
-        most_thickness_mm = Mm(mostThickness),
-    };
+    private static SizesPart Sizes(Patterns.PanelRange sizes, Length mostThickness) => new(
+        ResultsJson.LongSideWord(sizes.LongSide),
+        [Mm(sizes.Length.From), Mm(sizes.Length.To)],
+        [Mm(sizes.Width.From), Mm(sizes.Width.To)],
+        [.. sizes.Limits.Select(limit => new SizeLimitPart(limit.Lengths, limit.Widths, Mm(limit.Most)))],
+        Mm(mostThickness));
 
     private static double Mm(Length length) => JsonText.Mm(length.Millimeters);
 

@@ -1,6 +1,4 @@
 using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using CanvasCut.Design;
 using CanvasCut.Takeoff;
 using UnitsNet;
@@ -10,53 +8,47 @@ namespace CanvasCut.Job;
 /// <summary>The order of work for programs; docs/results.md tells the form.</summary>
 public static class WorkJson
 {
-    private static readonly JsonSerializerOptions Options = new() { WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>The order of work alone, as text.</summary>
-    public static string Of(JobRun outcome) => JsonSerializer.Serialize(Root(outcome), Options) + "\n";
+    public static string Of(JobRun outcome) => JsonText.Of(Part(outcome), ResultsContext.Default.WorkPart);
 
     /// <summary>What stands under "work" in results.json.</summary>
-    internal static object Root(JobRun outcome)
+    internal static WorkPart Part(JobRun outcome)
     {
         var order = outcome.Work;
-        return new
-        {
-            order = outcome.Job.Work.Order == BondOrder.BondFirst ? "bond-first" : "sew-first",
-            hours_per_day = Math.Round(order.HoursPerDay.Hours, 6),
-            bench_min = Minutes(order.Bench),
-            days = order.Days,
-            steps = order.Steps.Select(Step),
-        };
+        return new(
+            outcome.Job.Work.Order == BondOrder.BondFirst ? "bond-first" : "sew-first",
+            Math.Round(order.HoursPerDay.Hours, JsonText.Digits),
+            Minutes(order.Bench),
+            order.Days,
+            [.. order.Steps.Select(Step)]);
     }
 
-    private static object Step(ScheduledStep each)
+    private static StepPart Step(ScheduledStep each)
     {
         var (task, flow, advice) = (each.Step.Task, each.Step.Flow, each.Step.Advice);
-        return new
-        {
-            number = each.Number,
-            id = task.Id,
-            stage = Word(task.Stage),
-            kind = Word(task.Kind),
-            name = task.Name,
-            @do = task.Do,
-            parts = each.Step.Parts.Select(part => new { name = part.Name, note = part.Note }),
-            pieces = flow.Pieces.Select(key => key.Id),
-            uses = flow.Uses,
-            makes = flow.Makes,
-            needs = flow.Access.Needs,
-            opens = flow.Access.Opens,
-            closes = flow.Access.Closes,
-            tool = advice.Tool,
-            condition = advice.Condition,
-            check = advice.Check,
-            caution = advice.Caution,
-            hands_min = Minutes(each.Step.Time.Hands),
-            wait_min = Minutes(each.Step.Time.Wait),
-            day = each.Day,
-            start_min = Minutes(each.Start),
-            end_min = Minutes(each.End),
-        };
+        return new(
+            each.Number,
+            task.Id,
+            Word(task.Stage),
+            Word(task.Kind),
+            task.Name,
+            task.Do,
+            [.. each.Step.Parts.Select(part => new TickPart(part.Name, part.Note))],
+            [.. flow.Pieces.Select(key => key.Id)],
+            flow.Uses,
+            flow.Makes,
+            flow.Access.Needs,
+            flow.Access.Opens,
+            flow.Access.Closes,
+            advice.Tool,
+            advice.Condition,
+            advice.Check,
+            advice.Caution,
+            Minutes(each.Step.Time.Hands),
+            Minutes(each.Step.Time.Wait),
+            each.Day,
+            Minutes(each.Start),
+            Minutes(each.End));
     }
 
     /// <summary>As in top-pieces.</summary>
@@ -72,5 +64,5 @@ public static class WorkJson
         return word.ToString();
     }
 
-    private static double Minutes(Duration time) => Math.Round(time.Minutes, 6);
+    private static double Minutes(Duration time) => Math.Round(time.Minutes, JsonText.Digits);
 }

@@ -54,7 +54,7 @@ internal static class RefitNotes
         yield return ("zipper.setback", wanted.Zipper.Setback, sewn.Zipper.Setback);
         yield return ("zipper.reveal", wanted.Zipper.Reveal, there.Zipper.Reveal);
         yield return ("pocket.leg", wanted.Pocket.Leg ?? sewn.Legs[0], sewn.Legs[0]);
-        yield return ("pocket.ease", wanted.Pocket.Ease, there.Pocket.Ease);
+        yield return ("pocket.ease", IsLeftOut(job) ? there.Pocket.Ease : wanted.Pocket.Ease, there.Pocket.Ease);
         yield return ("weather_strip.overlap", wanted.WeatherStrip.Overlap, there.WeatherStrip.Overlap);
     }
 
@@ -66,6 +66,9 @@ internal static class RefitNotes
             yield return Say.Of($"The panel is thicker than the old one, {LengthText.Of(now, job.Units)} instead of {LengthText.Of(before, job.Units)}: try a corner in its pocket before you bond.");
         }
     }
+
+    /// <summary>The ease that is worked out when none is given is no wish.</summary>
+    private static bool IsLeftOut(CarrierJob job) => !Differs(job.Fastenings.Pocket.Ease, PocketRoom.EaseFor(job));
 
     private static bool Differs(Length one, Length other) => Math.Abs((one - other).Millimeters) > SameMm;
 

@@ -94,7 +94,7 @@ public sealed class HandCalculationTests
 
         Assert.Equal("forward zipper's end", hold.Weakest.Subject);
         Assert.Equal(61.53, QuantityWords.Plain(hold.Weakest.Load.Reading!.Value).Number, 0.01);
-        Assert.Equal(20.7, hold.OffAt.Knots, 0.05);
+        Assert.Equal(20.78, hold.OffAt.Knots, 0.01);
     }
 
     [Fact]
@@ -113,7 +113,7 @@ public sealed class HandCalculationTests
         Assert.Equal(921.6, Load("seam at the lugs of the forward rod sleeve"), 0.1);
         Assert.Equal(371.5, Load("aft zipper's chain"), 0.1);
         Assert.Equal(21.94, Load("aft zipper's end"), 0.01);
-        Assert.Equal(128.92, Load("each pocket beside an edge that came open"), 0.01);
+        Assert.Equal(115.58, Load("each pocket beside an edge that came open"), 0.01);
         Assert.Equal(31.62, hold.OffAt.Knots, 0.01);
         Assert.Equal(4345.6, checks.Single(check => check.Code == CheckCodes.MountRod).Measured.Value!.Value.Millimeters, ReadmeMm);
     }

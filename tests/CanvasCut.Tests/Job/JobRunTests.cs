@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Text.Json;
 using CanvasCut.Cli;
 using CanvasCut.Drawing;
 using CanvasCut.Job;
@@ -58,6 +59,24 @@ public sealed class JobRunTests
         Assert.Contains("fit.margin", output.ToString(), StringComparison.Ordinal);
         Assert.Equal([RunStage.Placed, RunStage.Pieces, RunStage.Checks, RunStage.Work, RunStage.Placement], counts.Begun.Keys.Order());
     }
+
+    /// <summary>What check --json prints is results.json without the plan and what hangs on it, and the plan is never begun.</summary>
+    [Fact]
+    public void Checks_for_programs_do_not_wait_for_the_cut_plan()
+    {
+        var counts = new Counts();
+        var run = RunOf(Repository.Read("patterns/two-bow-small-top/job.toml"), counts);
+
+        using var printed = JsonDocument.Parse(ResultsJson.OfChecks(run));
+        Assert.DoesNotContain(RunStage.Plan, counts.Begun.Keys);
+
+        using var whole = JsonDocument.Parse(ResultsJson.Of(run, []));
+        var (few, all) = (Members(printed), Members(whole));
+        Assert.Equal(["cut_plan", "order"], all.Keys.Except(few.Keys).Order(StringComparer.Ordinal));
+        Assert.All(few, member => Assert.True(JsonElement.DeepEquals(all[member.Key], member.Value), member.Key));
+    }
+
+    private static Dictionary<string, JsonElement> Members(JsonDocument json) => json.RootElement.EnumerateObject().ToDictionary(member => member.Name, member => member.Value);
 
     [Fact]
     public void A_plan_broken_off_gives_no_plan_and_nothing_that_hangs_on_it()

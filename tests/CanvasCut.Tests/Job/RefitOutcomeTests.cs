@@ -132,13 +132,27 @@ public sealed partial class RefitOutcomeTests
     [Fact]
     public void What_is_sewn_counts_and_the_new_jobs_wishes_do_not()
     {
-        var wishing = Sample.Job(NewJob + "[zipper]\nsetback = \"40 mm\"\n[pocket]\nease = \"10 mm\"\n");
+        var wishing = Sample.Job(NewJob + "[zipper]\nsetback = \"40 mm\"\n[pocket]\nease = \"12.35 mm\"\n");
 
         var refit = RefitOutcome.Of(Old(Made.Value), wishing);
 
         Assert.Contains("zipper.setback: the new job says 40 mm (1 9/16 in), but 25.4 mm (1 in) is sewn and counts.", refit.Notes);
         Assert.DoesNotContain(refit.Notes, note => note.StartsWith("pocket.ease", StringComparison.Ordinal));
         Assert.Equal(25.4, refit.Made!.Content.Patterns.Mounted.Fastened.Zippers[0].Choice.Setback.Millimeters, 6);
+    }
+
+    /// <summary>Sewn with an ease of 15: a new job that says nothing of it would take 12.35, which is no wish; one that says 14 is told.</summary>
+    [Theory]
+    [InlineData("", false)]
+    [InlineData("[pocket]\nease = \"14 mm\"\n", true)]
+    public void An_ease_that_was_left_out_is_no_wish(string wish, bool isTold)
+    {
+        var sewn = Outcome(OldJob + "\n[pocket]\nease = \"15 mm\"\n");
+
+        var refit = RefitOutcome.Of(Old(sewn), Sample.Job(NewJob + wish));
+
+        Assert.Equal(isTold, refit.Notes.Any(note => note.StartsWith("pocket.ease: the new job says 14 mm", StringComparison.Ordinal)));
+        Assert.Equal(isTold, refit.Notes.Any(note => note.StartsWith("pocket.ease", StringComparison.Ordinal)));
     }
 
     internal static JobRun Outcome(string text)

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+
+namespace CanvasCut.Job;
+
+/// <summary>A piece; outlines are lists of [x, y].</summary>
+internal sealed record PiecePart(
+    string Id,
+    string Name,
+    int Quantity,
+    string Hand,
+    string Face,
+    string Warp,
+    double[][] FinishedMm,
+    double[][] CutMm,
+    ImmutableArray<LinePart> Lines,
+    ImmutableArray<string> Notes);
+
+/// <summary>A line on a piece.</summary>
+internal sealed record LinePart(string Kind, bool Closed, string Text, double[][] PointsMm);
+
+/// <summary>A zipper.</summary>
+internal sealed record ZipperPart(string Edge, string Kind, double BuyMm, double RunMm, double SetbackMm, ImmutableArray<double> TicksFromMiddleMm);
+
+/// <summary>What holds an edge in the place of a zipper.</summary>
+internal sealed record MountPart(
+    string Edge,
+    string Kind,
+    double RunMm,
+    double SetbackMm,
+    int? Count,
+    double? PitchMm,
+    ImmutableArray<PlacePart> OnCarrier,
+    ImmutableArray<PlacePart> OnTop,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] RodPart? Rod);
+
+/// <summary>The rod of a sleeve.</summary>
+internal sealed record RodPart(double DiameterMm, double LengthMm, double FromEdgeMm, int LugsOnCarrier, int LugsOnTop, double LugPitchMm, double GapMm);
+
+/// <summary>A pocket.</summary>
+internal sealed record PocketPart(string Corner, double LegMm, double CoversMm);
+
+/// <summary>The cut plan.</summary>
+internal sealed record CutPlanPart(
+    double RollWidthMm,
+    double UsedMm,
+    double OrderMm,
+    double LowerBoundMm,
+    string LowerBoundBy,
+    string Verdict,
+    double Use,
+    ImmutableArray<PlacedPart> Placed,
+    ImmutableArray<StraightCutPart> StraightCuts,
+    ImmutableArray<LeftoverPart> Leftovers);
+
+/// <summary>A piece on the roll.</summary>
+internal sealed record PlacedPart(int Number, string Piece, int Copy, double FromCutEndMm, double FromSelvageMm, int TurnedDegrees, double[][] CutMm);
+
+/// <summary>Where the roll can be cut straight across.</summary>
+internal sealed record StraightCutPart(int After, double FromCutEndMm);
+
+/// <summary>What is worth keeping.</summary>
+internal sealed record LeftoverPart(string Name, double FromCutEndMm, double FromSelvageMm, double AlongRollMm, double AcrossRollMm);

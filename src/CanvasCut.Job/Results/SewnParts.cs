@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+
+namespace CanvasCut.Job;
+
+/// <summary>What is sewn to the top, for a later refit; its numbers are not rounded.</summary>
+internal sealed record SewnPart(
+    SewnCarrierPart Carrier, SewnPanelPart Panel, SewnZipperPart Zipper, SewnPocketPart Pocket, SewnStripPart WeatherStrip, SewnChafePart Chafe);
+
+/// <summary>The carrier that is sewn for.</summary>
+internal sealed record SewnCarrierPart(double StationMm, double OffsetMm, double AthwartMm, double ForeAftMm);
+
+/// <summary>The panel that is sewn for.</summary>
+internal sealed record SewnPanelPart(string LongSide, double AthwartMm, double ForeAftMm, double ThicknessMm);
+
+/// <summary>The zippers on the top.</summary>
+internal sealed record SewnZipperPart(string Kind, double ChainMm, double OverallWidthMm, double RevealMm, double RunMm, double SetbackMm, double BuyMm);
+
+/// <summary>The pockets on the top.</summary>
+internal sealed record SewnPocketPart(ImmutableArray<double> LegsMm, double EaseMm, HemPart Mouth, double SeamAllowanceMm, bool OverZipper);
+
+/// <summary>The weather strips on the top.</summary>
+internal sealed record SewnStripPart(ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm);
+
+/// <summary>The chafe patches under the top.</summary>
+internal sealed record SewnChafePart(double WidthBeyondTubeMm, double TurnUnderMm);
+
+/// <summary>A hem.</summary>
+internal sealed record HemPart(double TurnUnderMm, double WidthMm);
