@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Patterns;
 using UnitsNet;
 
 namespace CanvasCut.Checks;
@@ -77,6 +78,12 @@ public sealed record Measured(Length? Value, Length? Limit, bool IsAtLeast)
 /// <param name="Advice">What to do about it; empty for a pass that needs no word.</param>
 public sealed record CheckResult(string Code, string Subject, Verdict Verdict, Measured Measured, string Source, string Advice)
 {
+    /// <summary>What it is about, by what it is.</summary>
+    public CheckSubject About { get; private init; } = CheckSubject.None;
+
+    /// <summary>The same about some things on the top.</summary>
+    internal CheckResult On(params IEnumerable<PartKey> parts) => this with { About = new([.. parts]) };
+
     /// <summary>A pass when the measure keeps to its limit; else another verdict, with advice.</summary>
     internal static CheckResult Judged((string Code, string Subject) what, Measured measured, Verdict otherwise, string source, string advice) => measured.Holds
         ? new(what.Code, what.Subject, Verdict.Pass, measured, source, string.Empty)

@@ -21,5 +21,5 @@ internal static class PlotChecks
         Measured.AtMost(UnitMath.Min(piece.CutSize.Athwart, piece.CutSize.ForeAft), usable),
         Verdict.Caution,
         Say.Of("plot.roll_width less twice paper.margin"),
-        Say.Of("The piece is wider than the roll in every turn, so roll.pdf and roll.svg are not written. Ask the shop for a wider roll, or print templates.pdf and join its pages."));
+        Say.Of("The piece is wider than the roll in every turn, so roll.pdf and roll.svg are not written. Ask the shop for a wider roll, or print templates.pdf and join its pages.")).On(PartKey.Of(piece.Key));
 }

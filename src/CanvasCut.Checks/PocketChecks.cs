@@ -17,36 +17,36 @@ internal static class PocketChecks
     /// <summary>Pockets, strips and the junction box.</summary>
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted) =>
     [
-        .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket).Append(PocketRoomCheck.Of(job, mounted, pocket))),
+        .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket).Append(PocketRoomCheck.Of(job, mounted, pocket).On(new PartKeys(job).Pocket(pocket.Corner)))),
         PocketFittingCheck.Of(job, mounted),
-        .. Room(mounted),
+        .. Room(job, mounted),
         .. mounted.Fastened.Strips.Select(strip => Shade(job, mounted, strip)),
-        BoxCover(mounted),
-        .. BoxBack(job, mounted),
+        mounted.JunctionBox is null ? BoxCover(mounted) : BoxCover(mounted).On(new PartKeys(job).JunctionBox),
+        .. BoxBack(job, mounted).Select(check => check.On(new PartKeys(job).JunctionBox)),
     ];
 
     private static IEnumerable<CheckResult> OnPocket(CarrierJob job, MountedShape mounted, PocketPlace pocket)
     {
-        var subject = Say.Of($"{pocket.Corner} pocket");
+        var (subject, keys) = (Say.Of($"{pocket.Corner} pocket"), new PartKeys(job));
         var clear = PocketPlace.ToCells(pocket.Corner, mounted.CarrierBox, mounted.CellBox) - job.Limits.ShadeGap;
         yield return CheckResult.Judged(
             (CheckCodes.PocketShade, Say.Of($"{subject} and cells")),
             Measured.AtMost(pocket.Covers, clear),
             Verdict.Fail,
             ShadeSource,
-            Say.Of($"Its mouth reaches over cells: shorten pocket.leg to {LengthText.Of(clear + pocket.OutX + pocket.OutY, job.Units)} or less."));
+            Say.Of($"Its mouth reaches over cells: shorten pocket.leg to {LengthText.Of(clear + pocket.OutX + pocket.OutY, job.Units)} or less.")).On(keys.Pocket(pocket.Corner), keys.Cells);
         yield return CheckResult.Judged(
             (CheckCodes.PocketHold, Say.Of($"{subject}'s hold")),
             Measured.AtLeast(pocket.Covers, PocketPlace.HoldingCover),
             Verdict.Caution,
             LimitSource.Practice,
-            Say.Of("It covers little of the carrier's edges; a wider border or dead border would let it hold more, or more pocket.ease where the panel's bend keeps it small."));
+            Say.Of("It covers little of the carrier's edges; a wider border or dead border would let it hold more, or more pocket.ease where the panel's bend keeps it small.")).On(keys.Pocket(pocket.Corner));
         yield return CheckResult.Judged(
             (CheckCodes.PocketMouth, Say.Of($"{subject}'s mouth hem")),
             Measured.AtMost(job.Fastenings.Pocket.Mouth.Width, pocket.Leg / (2 * Math.Sqrt(2))),
             Verdict.Fail,
             Say.Of("half the pocket's height over its mouth (geometry)"),
-            Say.Of("The hem of the mouth is too deep for so small a pocket: narrow pocket.mouth.width, or bind the mouth."));
+            Say.Of("The hem of the mouth is too deep for so small a pocket: narrow pocket.mouth.width, or bind the mouth.")).On(keys.Pocket(pocket.Corner));
         foreach (var result in job.Fastenings.Pocket.OverZipper ? [] : mounted.Fastened.Edges.Select(edge => End(job, pocket, edge)).OfType<CheckResult>())
         {
             yield return result;
@@ -73,7 +73,7 @@ internal static class PocketChecks
                 MountKind.Zipper => Say.Of($"The pocket's leg meets the zipper: set zipper.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true."),
                 MountKind.Sleeve => Say.Of($"The pocket's leg meets the sleeve: set mount.setback to {LengthText.Of(needed, job.Units)} or more."),
                 _ => Say.Of($"The pocket's leg meets the flap: set mount.setback to {LengthText.Of(needed, job.Units)} or more, or pocket.over_zipper = true."),
-            });
+            }).On(new PartKeys(job).Pocket(pocket.Corner), new PartKeys(job).Fastening(edge.Side));
     }
 
     private static string SubjectOf(string subject, EdgePlace edge) => (edge.IsEnd, edge.Kind) switch
@@ -83,7 +83,7 @@ internal static class PocketChecks
         _ => Say.Of($"{subject} and the end of the {edge.Name}"),
     };
 
-    private static IEnumerable<CheckResult> Room(MountedShape mounted)
+    private static IEnumerable<CheckResult> Room(CarrierJob job, MountedShape mounted)
     {
         var pockets = mounted.Fastened.Pockets;
         foreach (var (one, other) in new[] { (0, 1), (2, 3), (0, 2), (1, 3) })
@@ -94,7 +94,7 @@ internal static class PocketChecks
                 Measured.AtLeast(Length.FromMillimeters(distance), MountedFastenings.SeamClearance),
                 Verdict.Fail,
                 LimitSource.Practice,
-                Say.Of("The pockets meet: shorten pocket.leg."));
+                Say.Of("The pockets meet: shorten pocket.leg.")).On(new PartKeys(job).Pocket(pockets[one].Corner), new PartKeys(job).Pocket(pockets[other].Corner));
         }
     }
 
@@ -109,7 +109,7 @@ internal static class PocketChecks
             Measured.AtMost(job.Fastenings.WeatherStrip.Overlap, most),
             Verdict.Fail,
             ShadeSource,
-            Say.Of($"It reaches over cells: shorten weather_strip.overlap to {LengthText.Of(most, job.Units)} or less."));
+            Say.Of($"It reaches over cells: shorten weather_strip.overlap to {LengthText.Of(most, job.Units)} or less.")).On(new PartKeys(job).Strip(strip.Side), new PartKeys(job).Cells);
     }
 
     /// <summary>The carrier has no window for a box at the panel's back: between panel and cloth it would lift the panel off its bond.</summary>

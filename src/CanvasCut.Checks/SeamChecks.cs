@@ -23,7 +23,7 @@ internal static class SeamChecks
                 measured,
                 Verdict.Caution,
                 Source,
-                measured.Holds ? string.Empty : Say.Of($"{thickest.Plies} plies ({thickest}): {Lower(seam, patterns)} Or turn the handwheel by hand there."));
+                measured.Holds ? string.Empty : Say.Of($"{thickest.Plies} plies ({thickest}): {Lower(seam, patterns)} Or turn the handwheel by hand there.")).On(PartsOf(seam, new(patterns.Job)));
         }
     }
 
@@ -54,9 +54,12 @@ internal static class SeamChecks
     private static string Mitre(SewnSeam seam, PatternSet patterns)
     {
         var job = patterns.Job with { Carrier = patterns.Job.Carrier with { Corner = CornerKind.Mitred } };
-        var mitred = JobSeams.Of(PatternSet.Of(job, patterns.Mounted)).First(each => each.Name == seam.Name).Thickest(job.Workshop.Supplies);
+        var mitred = JobSeams.Of(PatternSet.Of(job, patterns.Mounted)).First(each => each.Kind == seam.Kind && each.Pieces.SequenceEqual(seam.Pieces)).Thickest(job.Workshop.Supplies);
         return Say.Of($"carrier.corner = \"mitred\" lowers it to {mitred.Plies} plies, {LengthText.Of(mitred.Thickness(job.Workshop.Supplies), job.Units)}; a facing lowers it too.");
     }
+
+    private static IEnumerable<PartKey> PartsOf(SewnSeam seam, PartKeys keys) =>
+        [.. seam.Pieces.Select(PartKey.Of).Distinct(), .. seam.Edge is { } edge ? [keys.Fastening(edge)] : Array.Empty<PartKey>()];
 
     private static bool IsCarrier(SewnSeam seam) => seam.Pieces.Any(key => key.Kind == PieceKind.Carrier);
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using CanvasCut.Design;
-using CanvasCut.JobFiles;
 using CanvasCut.Language;
 using UnitsNet;
 
@@ -9,8 +8,6 @@ namespace CanvasCut.Cli;
 /// <summary>The weather as typed on the command line.</summary>
 internal sealed record TypedDay(string? Air, string? Humidity, string? Surface, string? Hours)
 {
-    private const double Coldest = -90;
-    private const double Hottest = 100;
     private const int MostHours = 1000;
 
     /// <summary>Whether anything was typed.</summary>
@@ -25,15 +22,15 @@ internal sealed record TypedDay(string? Air, string? Humidity, string? Surface, 
 
     /// <summary>What was typed, and the rest of a day given otherwise; nothing may be wrong.</summary>
     public BondingDay Over(BondingDay day) => new(
-        Air is null ? day.Air : TemperatureText.Of(Air),
+        Air is null ? day.Air : QuantityKinds.Temperature.Read(Air),
         Humidity is null ? day.Humidity : RelativeHumidity.FromPercent(Number(Humidity)!.Value),
-        Surface is null ? day.Surface : TemperatureText.Of(Surface),
+        Surface is null ? day.Surface : QuantityKinds.Temperature.Read(Surface),
         Hours is null ? day.Clear : Duration.FromHours(Number(Hours)!.Value));
 
     private static string? OfTemperature(string name, string? text) =>
         text is null ? null
-        : TemperatureText.Of(text) is not { } temperature ? Say.Of($"{name} \"{text}\" is not a temperature; write it with C or F, as in 20C or 68F.")
-        : temperature.DegreesCelsius is < Coldest or > Hottest ? Say.Of($"{name} \"{text}\" is colder or hotter than any air or cloth.")
+        : QuantityKinds.Temperature.Read(text) is not { } temperature ? Say.Of($"{name} \"{text}\" is not a temperature; write it with C or F, as in 20C or 68F.")
+        : QuantityKinds.Temperature.Limit!.IsBeyond(temperature.DegreesCelsius) ? Say.Of($"{name} \"{text}\" is colder or hotter than any air or cloth.")
         : null;
 
     private string? OfHumidity() =>

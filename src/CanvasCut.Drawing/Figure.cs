@@ -9,6 +9,9 @@ public abstract record Figure
     private protected Figure()
     {
     }
+
+    /// <summary>Which thing it shows, as a key of the user's own for a program that reads the drawing; empty for none.</summary>
+    public string Shows { get; init; } = string.Empty;
 }
 
 /// <summary>A line through points.</summary>

@@ -9,6 +9,9 @@ public static class Figures
     /// <summary>How far letters such as "g" reach below the base line, as a part of a capital's height.</summary>
     private const double DescentPart = 0.3;
 
+    /// <summary>The same figures, all of which show one thing.</summary>
+    public static IEnumerable<Figure> Showing(string key, params IEnumerable<Figure> figures) => figures.Select(figure => figure with { Shows = key });
+
     /// <summary>The same figures elsewhere.</summary>
     public static ImmutableArray<Figure> Moved(ImmutableArray<Figure> figures, Step step) =>
         [.. figures.Select(figure => Moved(figure, step))];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Design;
 
 namespace CanvasCut.JobFiles;
 
@@ -8,7 +9,11 @@ namespace CanvasCut.JobFiles;
 /// <param name="Default">What is taken when it is left out; null without a default.</param>
 /// <param name="Usual">The range that is not questioned; empty when anything goes.</param>
 /// <param name="Words">The words that may stand there; empty for other kinds.</param>
-public sealed record JobField(string Name, bool IsRequired, JobFieldDefault? Default, string Usual, ImmutableArray<string> Words);
+public sealed record JobField(string Name, bool IsRequired, JobFieldDefault? Default, string Usual, ImmutableArray<string> Words)
+{
+    /// <summary>The kind of quantity that stands there, or in each item of a list; null for other kinds.</summary>
+    public QuantityKind? Quantity { get; internal init; }
+}
 
 /// <summary>What is taken for a field that is left out.</summary>
 /// <param name="Text">As in the file, but without quotes.</param>
@@ -27,5 +32,8 @@ public static class JobFields
         field.Presence is Presence.Required or Presence.RequiredInTable,
         field.Default is { } text ? new(text, field.ImperialDefault ?? text, field.Source) : null,
         field.Range.IsLimited ? field.Range.ToString() : string.Empty,
-        [.. field.Words]);
+        [.. field.Words])
+    {
+        Quantity = FieldKinds.QuantityIn(field.Kind),
+    };
 }

@@ -13,7 +13,10 @@ public static class SupplyFields
             each.Presence == Presence.Required,
             null,
             each.Range.IsLimited ? each.Range.ToString() : string.Empty,
-            [.. each.Words]))),
+            [.. each.Words])
+        {
+            Quantity = FieldKinds.QuantityIn(each.Kind),
+        })),
     ];
 
     /// <summary>The ids of the grades that the program knows.</summary>

@@ -1,3 +1,4 @@
+using CanvasCut.Patterns;
 using UnitsNet;
 
 namespace CanvasCut.Placing;
@@ -9,6 +10,15 @@ namespace CanvasCut.Placing;
 /// <param name="Needed">How far apart they must be.</param>
 public sealed record Clearance(ClearanceKind Kind, string Subject, Length Distance, Length Needed)
 {
+    /// <summary>What it lies between on the side of what is mounted; null for all of it.</summary>
+    public PartKey? Of { get; private init; }
+
+    /// <summary>What it is measured to; null for nothing that has a key.</summary>
+    public PartKey? To { get; private init; }
+
+    /// <summary>The same between two things.</summary>
+    internal Clearance Between(PartKey? of, PartKey to) => this with { Of = of, To = to };
+
     /// <summary>What is left beyond what is needed; negative when it is not enough.</summary>
     internal double SpareMm => Distance.Millimeters - Needed.Millimeters;
 

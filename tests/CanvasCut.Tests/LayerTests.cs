@@ -12,6 +12,7 @@ public sealed partial class LayerTests
     [
         ("Language", []),
         ("Geometry", []),
+        ("Electrics", []),
         ("Nesting", ["Geometry"]),
         ("Drawing", ["Geometry", "Language"]),
         ("Export", ["Drawing", "Geometry"]),
@@ -33,6 +34,7 @@ public sealed partial class LayerTests
     {
         ["Language"] = [],
         ["Geometry"] = ["NetTopologySuite"],
+        ["Electrics"] = ["UnitsNet"],
         ["Nesting"] = [],
         ["Drawing"] = [],
         ["Export"] =
@@ -134,6 +136,7 @@ public sealed partial class LayerTests
     [InlineData(typeof(CanvasCut.Placing.FitChoice))]
     [InlineData(typeof(CanvasCut.Checks.JobChecks))]
     [InlineData(typeof(CanvasCut.Takeoff.CutPlan))]
+    [InlineData(typeof(CanvasCut.Electrics.PanelLabel))]
     public void Quantities_have_types(Type anyTypeOfTheProject)
     {
         // Ratios, and places in the plane of the top.

@@ -1,14 +1,16 @@
 using System.Collections.Immutable;
 using CanvasCut.Geometry;
+using CanvasCut.Patterns;
 using UnitsNet;
 
 namespace CanvasCut.Checks;
 
 /// <summary>Something hard, or thicker than plain cloth, near the cells.</summary>
 /// <param name="Code">The check it belongs to.</param>
-/// <param name="Subject">What it is.</param>
+/// <param name="Key">Which part it is of.</param>
+/// <param name="Subject">What it is, in words.</param>
 /// <param name="Shapes">Lines and boxes of it, in the plan of the top.</param>
-internal sealed record HardPart(string Code, string Subject, ImmutableArray<(Point From, Point To)> Shapes)
+internal sealed record HardPart(string Code, PartKey Key, string Subject, ImmutableArray<(Point From, Point To)> Shapes)
 {
     /// <summary>The four sides of a box.</summary>
     public static ImmutableArray<(Point From, Point To)> LinesOf(Box box)

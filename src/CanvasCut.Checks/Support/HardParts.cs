@@ -21,12 +21,18 @@ internal static class HardParts
     [
         .. Seams(patterns),
         .. SeamsOnTop(patterns),
-        .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.SupportZipper, Say.Of($"{Words.Of(zipper.Side)} zipper's teeth"), HardPart.LinesOf(Teeth(zipper, patterns)))),
+        .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.SupportZipper, KeysOf(patterns).Fastening(zipper.Side), Say.Of($"{Words.Of(zipper.Side)} zipper's teeth"), HardPart.LinesOf(Teeth(zipper, patterns)))),
         .. CarrierRows(patterns),
         .. TopRows(patterns),
-        .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.Fastener, Say.Of($"ends of the {Words.Of(zipper.Side)} zipper"), Ends(zipper))),
-        .. patterns.Mounted.Fastened.Flaps.Select(flap => new HardPart(CheckCodes.Fastener, flap.Name, Held(flap))),
+        .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.Fastener, KeysOf(patterns).Fastening(zipper.Side), Say.Of($"ends of the {Words.Of(zipper.Side)} zipper"), Ends(zipper))),
+        .. patterns.Mounted.Fastened.Flaps.Select(flap => new HardPart(CheckCodes.Fastener, KeysOf(patterns).Fastening(flap.Side), flap.Name, Held(flap))),
     ];
+
+    /// <summary>What holds an edge is drawn and known as one, whatever it is sewn of.</summary>
+    private static PartKey PartOf(PieceKey whole, PartKeys keys) =>
+        whole is { Kind: PieceKind.MountFlap or PieceKind.MountStrip, Side: { } side } ? keys.Fastening(side) : PartKey.Of(whole);
+
+    private static PartKeys KeysOf(PatternSet patterns) => new(patterns.Job);
 
     /// <summary>The rims of fasteners, on the carrier and on the top; of a sleeve the rod, of hook-and-loop the tape.</summary>
     private static ImmutableArray<(Point From, Point To)> Held(FlapPlace flap) =>
@@ -45,7 +51,7 @@ internal static class HardParts
     ];
 
     private static IEnumerable<HardPart> Seams(PatternSet patterns) =>
-        SeamsOf(patterns).Select((band, i) => new HardPart(CheckCodes.SupportSeam, Say.Of($"carrier's felled seam {i + 1}"), HardPart.LinesOf(band)));
+        SeamsOf(patterns).Select((band, i) => new HardPart(CheckCodes.SupportSeam, KeysOf(patterns).Carrier, Say.Of($"carrier's felled seam {i + 1}"), HardPart.LinesOf(band)));
 
     /// <summary>The bands of the carrier's felled seams; each seam is drawn on both of its widths.</summary>
     public static IEnumerable<Box> SeamsOf(PatternSet patterns) => RowsOf(patterns.CarrierPieces)
@@ -76,7 +82,7 @@ internal static class HardParts
             ];
             if (seams.Length > 0)
             {
-                yield return new(CheckCodes.SupportSeam, Say.Of($"felled seams of the {Say.Within(whole.Title.Name)}"), seams);
+                yield return new(CheckCodes.SupportSeam, PartOf(whole.Key, KeysOf(patterns)), Say.Of($"felled seams of the {Say.Within(whole.Title.Name)}"), seams);
             }
         }
     }
@@ -95,13 +101,13 @@ internal static class HardParts
         return RowsOf([patterns.WholeCarrier])
             .Where(row => row.Kind != RowKind.Ground)
             .GroupBy(row => EdgeOf(row, box))
-            .Select(rows => new HardPart(CheckCodes.Stitch, Say.Of($"rows along the carrier's {rows.Key} edge"), [.. rows.Select(row => (row.From, row.To))]));
+            .Select(rows => new HardPart(CheckCodes.Stitch, KeysOf(patterns).CarrierEdge(rows.Key), Say.Of($"rows along the carrier's {Words.Of(rows.Key)} edge"), [.. rows.Select(row => (row.From, row.To))]));
     }
 
-    private static string EdgeOf((Point From, Point To, RowKind? Kind) row, Box carrier)
+    private static Side EdgeOf((Point From, Point To, RowKind? Kind) row, Box carrier)
     {
         var (isLevel, middle) = (row.From.Y == row.To.Y, row.From.Toward(row.To, 0.5));
-        return Words.Of(isLevel ? middle.Y > carrier.Center.Y ? Side.Forward : Side.Aft : middle.X > carrier.Center.X ? Side.Starboard : Side.Port);
+        return isLevel ? middle.Y > carrier.Center.Y ? Side.Forward : Side.Aft : middle.X > carrier.Center.X ? Side.Starboard : Side.Port;
     }
 
     /// <summary>The rows of what is sewn to the top or the carrier besides.</summary>
@@ -112,7 +118,7 @@ internal static class HardParts
             ImmutableArray<(Point, Point)> rows = [.. widths.SelectMany(piece => RowsOnTop(piece, whole.Shape.Finished))];
             if (rows.Length > 0)
             {
-                yield return new(CheckCodes.Stitch, Say.Of($"rows of the {Say.Within(whole.Title.Name)}"), rows);
+                yield return new(CheckCodes.Stitch, PartOf(whole.Key, KeysOf(patterns)), Say.Of($"rows of the {Say.Within(whole.Title.Name)}"), rows);
             }
         }
     }

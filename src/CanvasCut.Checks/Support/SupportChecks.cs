@@ -14,7 +14,7 @@ internal static class SupportChecks
         Measured.AtLeast(part.ToCells(patterns.Mounted.CellBox), patterns.Job.Limits.CellMargin),
         IsOnlyThick(part.Code) || patterns.Job.Panel.Limits.AllowsHardPoints ? Verdict.Caution : Verdict.Fail,
         Source,
-        AdviceOn(part.Code)));
+        AdviceOn(part.Code)).On(part.Key, new PartKeys(patterns.Job).Cells));
 
     /// <summary>A row of stitches or a hem is a step of a millimetre, not a hard point like a seam of four layers or a row of teeth.</summary>
     private static bool IsOnlyThick(string code) => code == CheckCodes.Stitch;

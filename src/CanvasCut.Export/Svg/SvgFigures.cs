@@ -25,7 +25,7 @@ internal sealed class SvgFigures(TextWriter output, Box view)
                 Write(stroke);
                 break;
             case Tint tint:
-                output.Write($"<path d=\"{Path(tint.Outline.Corners, isClosed: true)}\" fill=\"{Grey(tint.Darkness)}\" stroke=\"none\"/>\n");
+                output.Write($"<path d=\"{Path(tint.Outline.Corners, isClosed: true)}\" fill=\"{Grey(tint.Darkness)}\" stroke=\"none\"{Shown(tint)}/>\n");
                 break;
             case Lettering lettering:
                 Write(lettering);
@@ -42,7 +42,7 @@ internal sealed class SvgFigures(TextWriter output, Box view)
     {
         var style = LineStyle.Of(stroke.Role);
         var role = RoleName(stroke.Role);
-        output.Write($"<path class=\"{role}\" data-role=\"{role}\" stroke-width=\"{SvgNumber.Text(style.WidthMm)}\"");
+        output.Write($"<path class=\"{role}\" data-role=\"{role}\"{Shown(stroke)} stroke-width=\"{SvgNumber.Text(style.WidthMm)}\"");
         if (!style.DashesMm.IsEmpty)
         {
             output.Write($" stroke-dasharray=\"{string.Join(' ', style.DashesMm.Select(SvgNumber.Text))}\"");
@@ -69,7 +69,7 @@ internal sealed class SvgFigures(TextWriter output, Box view)
         });
         output.Write(lettering.TurnDegrees == 0 ? string.Empty : $" transform=\"rotate({SvgNumber.Text(-lettering.TurnDegrees)} {x} {y})\"");
         output.Write($" textLength=\"{SvgNumber.Text(TextWidth.Of(lettering))}\" lengthAdjust=\"spacingAndGlyphs\"");
-        output.Write($" fill=\"#000\" stroke=\"none\" xml:space=\"preserve\">{SecurityElement.Escape(lettering.Text)}</text>\n");
+        output.Write($" fill=\"#000\" stroke=\"none\"{Shown(lettering)} xml:space=\"preserve\">{SecurityElement.Escape(lettering.Text)}</text>\n");
     }
 
     private void Write(Inset inset)
@@ -84,6 +84,8 @@ internal sealed class SvgFigures(TextWriter output, Box view)
         new SvgFigures(output, inset.Window).Write(inset.Figures);
         output.Write("</svg>\n");
     }
+
+    private static string Shown(Figure figure) => figure.Shows.Length == 0 ? string.Empty : $" data-shows=\"{SecurityElement.Escape(figure.Shows)}\"";
 
     private string Path(ImmutableArray<Point> points, bool isClosed)
     {

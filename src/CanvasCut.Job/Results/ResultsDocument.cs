@@ -38,6 +38,7 @@ internal sealed record ResultsDocument(
 internal sealed record CheckPart(
     string Code,
     string Subject,
+    ImmutableArray<string> About,
     string Verdict,
     double? ValueMm,
     double? LimitMm,

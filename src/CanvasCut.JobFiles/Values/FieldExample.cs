@@ -12,6 +12,7 @@ internal static class FieldExample
         FieldKind.Count => "1",
         FieldKind.Text => Say.Of("\"a name of your own\""),
         FieldKind.LengthPair => "[\"100 mm\", \"300 mm\"]",
-        _ => field.Range.To is "6 m" or "3 m" or "2 m" ? "\"1040 mm\"" : "\"20 mm\"",
+        FieldKind.Length or FieldKind.LengthList => field.Range.To is "6 m" or "3 m" or "2 m" ? "\"1040 mm\"" : "\"20 mm\"",
+        var kind => $"\"{FieldKinds.QuantityIn(kind)?.Example ?? "..."}\"",
     };
 }

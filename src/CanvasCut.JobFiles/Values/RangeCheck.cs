@@ -7,14 +7,8 @@ namespace CanvasCut.JobFiles;
 /// <summary>Holds a value against what is possible and what is usual.</summary>
 internal static class RangeCheck
 {
-    private const double MostShrink = 0.1;
-    private const double MostHumidity = 100;
-
-    /// <summary>The coldest air ever measured was -89.2 C (World Meteorological Organization).</summary>
-    private const double Coldest = -90;
-
-    /// <summary>Black cloth in the sun stays well below the boiling of water.</summary>
-    private const double Hottest = 100;
+    /// <summary>Per cent.</summary>
+    private const double MostShrink = 10;
 
     private const int FirstYear = 2000;
     private const int LastYear = 2100;
@@ -31,7 +25,7 @@ internal static class RangeCheck
         (Length from, Length to) => One(located, from, isAccepted) is null || One(located, to, isAccepted) is null ? null : value,
         ImmutableArray<Length> list => All(located, list, isAccepted) ? value : null,
         DateOnly date => Day(located, date),
-        Length or Mass or Speed or Force or Pressure or Temperature or TemperatureDelta or RelativeHumidity or Angle or Duration or int or double => One(located, value, isAccepted),
+        IQuantity or int or double => One(located, value, isAccepted),
         _ => value,
     };
 
@@ -48,22 +42,19 @@ internal static class RangeCheck
     private static object? One(Located located, object value, bool isAccepted)
     {
         var (range, kind) = (located.Field.Range, located.Field.Kind);
-        var size = QuantityText.SizeOf(value);
+        var size = FieldKinds.SizeOf(kind, value);
         return range.Bound == Bound.Positive && size <= 0 ? located.Report(ProblemCode.Impossible, Say.Of("must be above zero."))
             : range.Bound == Bound.NotNegative && size < 0 ? located.Report(ProblemCode.Impossible, Say.Of("must not be below zero."))
-            : kind == FieldKind.Humidity && size > MostHumidity ? located.Report(ProblemCode.Impossible, Say.Of("is more than 100 %; air holds no more water than that."))
-            : kind == FieldKind.Temperature && IsBeyondNature(size) ? located.Report(ProblemCode.Impossible, Say.Of("is colder or hotter than any air or cloth; check the unit and the sign."))
+            : FieldKinds.QuantityIn(kind)?.Limit is { } limit && limit.IsBeyond(size) ? located.Report(ProblemCode.Impossible, limit.Complaint)
             : kind == FieldKind.Percent && size >= MostShrink ? located.Report(ProblemCode.Impossible, Say.Of("must be below 10 %; cloth that shrinks so much is of no use here."))
-            : range.IsLimited && Math.Abs(size) > MostTimesUsual * QuantityText.SizeOf(kind, range.To) + Slack
+            : range.IsLimited && Math.Abs(size) > MostTimesUsual * FieldKinds.SizeOf(kind, range.To) + Slack
                 ? located.Report(ProblemCode.Impossible, Say.Of($"is more than four times what is usual, {range}; check the unit and the digits."))
             : range.IsLimited && !isAccepted && IsUnusual(kind, range, size) ? located.Report(ProblemCode.Unusual, Question(located, range))
             : value;
     }
 
-    private static bool IsBeyondNature(double celsius) => celsius is < Coldest or > Hottest;
-
     private static bool IsUnusual(FieldKind kind, FieldRange range, double size) =>
-        size < QuantityText.SizeOf(kind, range.From) - Slack || size > QuantityText.SizeOf(kind, range.To) + Slack;
+        size < FieldKinds.SizeOf(kind, range.From) - Slack || size > FieldKinds.SizeOf(kind, range.To) + Slack;
 
     /// <summary>So that 9 ft or 5 kn at the very end of a range is not questioned for its last digit.</summary>
     private const double Slack = 1e-9;

@@ -26,7 +26,7 @@ internal static class ValueParser
         FieldKind.Text => TextOf(value, Say.Of("a text in quotes")),
         FieldKind.Date => DateOf(value),
         FieldKind.Length => LengthOf(value),
-        _ => QuantityOf(value),
+        var kind => QuantityOf(value, FieldKinds.QuantityIn(kind)!),
     };
 
     private static object? LengthOf(Located value)
@@ -45,31 +45,18 @@ internal static class ValueParser
         return reading.IsLength ? reading.Value : value.Report(ProblemCode.NotLength, $"\"{text}\" {reading.Reason}{(reading.Reason.EndsWith('?') ? string.Empty : ".")}");
     }
 
-    private static object? QuantityOf(Located value)
+    private static object? QuantityOf(Located value, QuantityKind kind)
     {
-        var (example, what) = value.Field.Kind switch
-        {
-            FieldKind.Mass => ("2.3 kg", Say.Of("a mass in kg, g, lb or oz")),
-            FieldKind.Duration => ("4 h", Say.Of("a time in h, min or days")),
-            FieldKind.Speed => ("35 kn", Say.Of("a wind speed in kn, m/s, mph or km/h")),
-            FieldKind.Force => ("9 lbf", Say.Of("a force in N, lbf or kgf")),
-            FieldKind.Pressure => ("2 kPa", Say.Of("a pressure in kPa, Pa or psi")),
-            FieldKind.Temperature => ("20 C", Say.Of("a temperature in C or F")),
-            FieldKind.TemperatureStep => ("3 C", Say.Of("a difference of temperature in C or F")),
-            FieldKind.Humidity => ("65 %", Say.Of("a relative humidity")),
-            FieldKind.Angle => ("5 deg", Say.Of("an angle in degrees")),
-            _ => ("1 %", Say.Of("a percentage")),
-        };
+        var (example, what) = (kind.Example, kind.Name);
         if (TextOf(value, Say.Of($"{what} in quotes, such as \"{example}\"")) is not string text)
         {
             return null;
         }
 
         var point = text.Replace(',', '.');
-        return QuantityText.Parse(value.Field.Kind, text)
-            ?? (QuantityText.Parse(value.Field.Kind, point) is null
-                ? value.Report(ProblemCode.NotQuantity, Say.Of($"\"{text}\" is not {what}; write it as in \"{example}\"."))
-                : value.Report(ProblemCode.NotQuantity, Say.Of($"\"{text}\" has a comma; decimals have a point, \"{point}\".")));
+        return kind.Parse(text) is { } quantity ? FieldKinds.InModel(quantity)
+            : kind.Parse(point) is null ? value.Report(ProblemCode.NotQuantity, Say.Of($"\"{text}\" is not {what}; write it as in \"{example}\"."))
+            : value.Report(ProblemCode.NotQuantity, Say.Of($"\"{text}\" has a comma; decimals have a point, \"{point}\"."));
     }
 
     /// <summary>A date of TOML, or the same in quotes.</summary>

@@ -16,9 +16,6 @@ public static class RollSplit
     /// <summary>Between a seam and what it must keep clear of; 1 in, common practice, no source.</summary>
     public static readonly Length SeamClearance = Length.FromInches(1);
 
-    /// <summary>The words at the seam's line on both widths.</summary>
-    public static string SeamText => Say.Of("felled seam: sew here first");
-
     /// <summary>What a width says when its seam lies where it should not.</summary>
     public static string NotClearText => Say.Of("No place for this seam is clear of zipper ends, pockets, box and cable: it is put where the widths are even.");
 

@@ -22,6 +22,7 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
         {
             Key = piece.Key with { Width = part.Number },
             Title = TitleOf(part),
+            HasAwkwardSeam = seams.Any(seam => !seam.IsClear),
             Shape = shape,
             Lines = [.. piece.Lines.SelectMany(line => Kept(line, cutEdges)), .. seams.Select(seam => SeamLine(seam, shape.Cut))],
             Notes = [.. piece.Notes, SeamNote(before, after), .. Warnings(seams)],
@@ -67,7 +68,7 @@ internal sealed class WidthCut(PatternPiece piece, CarrierJob job)
     private PieceLine SeamLine(Seam seam, Outline cut)
     {
         var (from, to) = cut.Chord(_axis.Before(seam.At)) ?? throw new InvalidOperationException("A seam lies on its width.");
-        return PieceLine.Row(from, to, new(RowKind.Felled, AfterFolds: 0)) with { Text = RollSplit.SeamText };
+        return PieceLine.Row(from, to, new(RowKind.Felled, AfterFolds: 0)) with { Shows = LineShows.FelledSeam };
     }
 
     private string SeamNote(Seam? before, Seam? after)

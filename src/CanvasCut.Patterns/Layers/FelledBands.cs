@@ -55,7 +55,10 @@ internal static class FelledBands
                     Say.Of($"{whole.Title.Name}, felled seam {index + 1}"),
                     [whole.Key with { Width = index + 1 }, whole.Key with { Width = index + 2 }],
                     1,
-                    [row, row]);
+                    [row, row])
+                {
+                    KindName = Say.Of($"{whole.Title.KindName}, felled seam {index + 1}"),
+                };
             }
         }
     }

@@ -49,7 +49,8 @@ public static class JobSeams
                 SeamKind.Zipper,
                 Say.Of($"{Words.Of(zipper.Side)} zipper, half {OnCarrier}"),
                 keys,
-                whole.Lines.Where(line => line.Use is { Kind: RowKind.Zipper } use && use.Edge == zipper.Side).Select(RowLine.Of));
+                whole.Lines.Where(line => line.Use is { Kind: RowKind.Zipper } use && use.Edge == zipper.Side).Select(RowLine.Of),
+                zipper.Side);
         }
 
         FlapSeams.OnCarrier(builder, patterns, centred, keys);
@@ -74,7 +75,7 @@ public static class JobSeams
         foreach (var zipper in mounted.Fastened.Zippers)
         {
             builder.Lay(TapeHalf(patterns, zipper, isOnTop: true));
-            builder.Sew(SeamKind.Zipper, Say.Of($"{Words.Of(zipper.Side)} zipper, half {OnTop}"), [], OuterRows(job, zipper).Select(row => new RowLine(0, row)));
+            builder.Sew(SeamKind.Zipper, Say.Of($"{Words.Of(zipper.Side)} zipper, half {OnTop}"), [], OuterRows(job, zipper).Select(row => new RowLine(0, row)), zipper.Side);
         }
 
         FlapSeams.OnTop(builder, patterns);

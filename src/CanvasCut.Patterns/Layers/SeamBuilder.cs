@@ -20,8 +20,10 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
     public void Lay(IEnumerable<SewnLayer> layers) => _layers.AddRange(layers);
 
     /// <summary>Sews rows through all that lies there.</summary>
-    public void Sew(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, IEnumerable<RowLine> rows) =>
-        Add(kind, name, pieces, [.. rows.Select(row => row.Through(_layers))]);
+    public void Sew(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, IEnumerable<RowLine> rows, Side? edge = null) =>
+        Add(kind, (name, name), pieces, Through(rows), edge);
+
+    private ImmutableArray<SewnRow> Through(IEnumerable<RowLine> rows) => [.. rows.Select(row => row.Through(_layers))];
 
     /// <summary>Hems a piece by itself, then lays it at its place; its edges are not sewn on yet.</summary>
     /// <param name="piece">The piece as a whole.</param>
@@ -31,7 +33,7 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         var seams = FelledBands.SeamsOf(piece, cut);
         var flat = FelledBands.Sheet(piece, seams, join);
         _seams.AddRange(FelledBands.Rows(piece, seams, join));
-        foreach (var (rows, kind, name) in new[] { (RowKind.Hem, SeamKind.Hems, Say.Of($"{piece.Title.Name}, hems")), (RowKind.Sleeve, SeamKind.Mount, Say.Of($"{piece.Title.Name}, row beside the fold")) })
+        foreach (var (rows, kind, name) in new[] { (RowKind.Hem, SeamKind.Hems, Named(piece, name => Say.Of($"{name}, hems"))), (RowKind.Sleeve, SeamKind.Mount, Named(piece, name => Say.Of($"{name}, row beside the fold"))) })
         {
             var own = piece.Lines.Where(line => line.Use?.Kind == rows).ToList();
             if (own.Count > 0)
@@ -49,12 +51,15 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
     {
         ImmutableArray<PatternPiece> all = [.. cut];
         Lay(piece, all);
-        Sew(
+        Add(
             SeamKind.Edges,
-            Say.Of($"{piece.Title.Name}, edges {onWhat}"),
+            Named(piece, name => Say.Of($"{name}, edges {onWhat}")),
             KeysOf(piece, FelledBands.SeamsOf(piece, all)),
-            piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => RowLine.Of(line.Mapped(point => point + StepOf(piece)))));
+            Through(piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => RowLine.Of(line.Mapped(point => point + StepOf(piece))))));
     }
+
+    /// <summary>What a seam of a piece is called, and what it and its like are.</summary>
+    private static (string Own, string Kind) Named(PatternPiece piece, Func<string, string> seam) => (seam(piece.Title.Name), seam(piece.Title.KindName));
 
     /// <summary>From a piece's plane to the plane that is sewn in, where nothing is shrunk.</summary>
     private Step StepOf(PatternPiece piece) => (piece.At ?? throw new ArgumentException($"{piece.Key} lies nowhere.", nameof(piece))).Move - (origin - new Point(0, 0));
@@ -63,11 +68,11 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         ? [piece.Key]
         : [.. Enumerable.Range(1, seams.Length + 1).Select(i => piece.Key with { Width = i })];
 
-    private void Add(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, ImmutableArray<SewnRow> rows)
+    private void Add(SeamKind kind, (string Own, string Kind) name, ImmutableArray<PieceKey> pieces, ImmutableArray<SewnRow> rows, Side? edge = null)
     {
         if (rows.Any(row => !row.Runs.IsEmpty))
         {
-            _seams.Add(new(kind, name, pieces, 1, rows));
+            _seams.Add(new(kind, name.Own, pieces, 1, rows) { KindName = name.Kind, Edge = edge });
         }
     }
 }

@@ -44,6 +44,12 @@ public enum SeamKind
 /// <param name="Rows">Its rows.</param>
 public sealed record SewnSeam(SeamKind Kind, string Name, ImmutableArray<PieceKey> Pieces, int Copies, ImmutableArray<SewnRow> Rows)
 {
+    /// <summary>The carrier's edge that is held there; null for other seams.</summary>
+    public Side? Edge { get; init; }
+
+    /// <summary>What it and its like on the other corners and edges are called together.</summary>
+    public string KindName { get; init; } = Name;
+
     /// <summary>A crossing that is shorter than this meets no stitch.</summary>
     public static readonly Length ShortestCrossing = Length.FromMillimeters(1);
 

@@ -28,13 +28,13 @@ public sealed record MountedFastenings(
     public bool HasEndZippersOnly => Flaps.IsEmpty && Sides.IsEmpty;
 
     /// <summary>
-    /// The longest stretch of edge that hangs on an end of a zipper: to the corner where it ends; where it starts half of what lies
-    /// between it and the pocket that holds the corner.
+    /// The longest stretch of edge that hangs on an end of a zipper: half of what lies between it and the corner; where it starts half
+    /// of what lies between it and the pocket that holds the corner.
     /// </summary>
     public Length FreeEnd(ZipperPlace zipper)
     {
         var pocket = Pockets.First(each => (each.Corner.End == zipper.Side && each.Corner.Hand == zipper.StartSide) || (each.Corner.Hand == zipper.Side && each.Corner.End == zipper.StartSide));
-        return UnitMath.Max(zipper.Choice.Setback, (zipper.Choice.StartSetback - pocket.Covers) / 2);
+        return UnitMath.Max(zipper.Choice.Setback, zipper.Choice.StartSetback - pocket.Covers) / 2;
     }
 
     /// <summary>Whether the flaps that a job asks for find room on its carrier, either way the panel may lie.</summary>

@@ -58,18 +58,18 @@ internal static class CarrierPiece
             finished,
             [.. RowDepths(FlapPlace.Lap.Millimeters, job.Workshop.Sewing.Rows)],
             new(RowKind.Mount, folds, flap.Side),
-            [(flap.AsEnd.Band.Left, Say.Of("flap end")), (flap.AsEnd.Band.Right, Say.Of("flap end"))]));
+            [(flap.AsEnd.Band.Left, LineShows.FlapEnd), (flap.AsEnd.Band.Right, LineShows.FlapEnd)]));
     }
 
     /// <summary>The rows that hold something along an edge, and ticks there; worked out as at an end.</summary>
     private static IEnumerable<PieceLine> EdgeLines(
-        EdgePlace place, Box finished, ImmutableArray<double> depths, RowUse use, IEnumerable<(double X, string Text)> ticks)
+        EdgePlace place, Box finished, ImmutableArray<double> depths, RowUse use, IEnumerable<(double X, LineShows Shows)> ticks)
     {
         var (frame, outward, band) = (place.Frame, place.Outward, place.AsEnd.Band);
         var turned = frame.Turned(finished);
         var edge = outward > 0 ? turned.Top : turned.Bottom;
         return depths.Select(depth => edge - (outward * depth)).Select(y => PieceLine.Row(new(band.Left, y), new(band.Right, y), use))
-            .Concat(ticks.Select(tick => PieceLine.Straight(PieceLineKind.Mark, new(tick.X, edge), new(tick.X, edge - (outward * TickMm)), tick.Text)))
+            .Concat(ticks.Select(tick => PieceLine.Straight(PieceLineKind.Mark, new(tick.X, edge), new(tick.X, edge - (outward * TickMm)), tick.Shows)))
             .Select(line => line.Mapped(frame.Back));
     }
 
@@ -80,38 +80,38 @@ internal static class CarrierPiece
         return rows == 1 || last <= first ? [first] : Enumerable.Range(0, rows).Select(row => first + ((last - first) * row / (rows - 1)));
     }
 
-    private static IEnumerable<(double X, string Text)> Ticks(ZipperPlace zipper)
+    private static IEnumerable<(double X, LineShows Shows)> Ticks(ZipperPlace zipper)
     {
-        var start = zipper.Choice.Kind == ZipperKind.Separating ? Say.Of("zipper starts here: pin") : Say.Of("zipper starts here");
-        var (first, last) = zipper.StartsFirst ? (start, Say.Of("zipper end")) : (Say.Of("zipper end"), start);
+        var start = zipper.Choice.Kind == ZipperKind.Separating ? LineShows.ZipperPin : LineShows.ZipperStart;
+        var (first, last) = zipper.StartsFirst ? (start, LineShows.ZipperEnd) : (LineShows.ZipperEnd, start);
         return
         [
             (zipper.Band.Left, first),
-            .. zipper.Choice.Ticks.Select(tick => (zipper.Band.Center.X + tick.Millimeters, string.Empty)),
+            .. zipper.Choice.Ticks.Select(tick => (zipper.Band.Center.X + tick.Millimeters, LineShows.Nothing)),
             (zipper.Band.Right, last),
         ];
     }
 
     private static IEnumerable<PieceLine> PanelMarks(CarrierJob job, MountedShape centred)
     {
-        yield return PieceLine.Round(PieceLineKind.Mark, RoundedBox.Of(centred.PanelBox, job.Panel.Body.CornerRadius.Millimeters), Say.Of("panel edge"));
-        yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(centred.CellBox), Say.Of("cells: no stitch inside"));
+        yield return PieceLine.Round(PieceLineKind.Mark, RoundedBox.Of(centred.PanelBox, job.Panel.Body.CornerRadius.Millimeters), LineShows.PanelEdge);
+        yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(centred.CellBox), LineShows.Cells);
         if (centred.JunctionBox is { } box)
         {
-            yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(box), Say.Of("junction box"));
+            yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(box), LineShows.JunctionBox);
         }
 
         if (CableHole.Of(job, centred) is { } hole)
         {
-            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(hole.Middle, hole.Radius.Millimeters), Say.Of("cable exit"));
-            yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(hole.Patch), Say.Of("cable exit patch"));
+            yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(hole.Middle, hole.Radius.Millimeters), LineShows.CableExit);
+            yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(hole.Patch), LineShows.ExitPatch);
         }
     }
 
     private static ImmutableArray<PieceLine> Middles(Box finished) =>
     [
-        PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Top), new(0, finished.Top - (2 * TickMm)), Say.Of("centreline")),
-        PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Bottom + (2 * TickMm)), Say.Of("centreline")),
+        PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Top), new(0, finished.Top - (2 * TickMm)), LineShows.Centreline),
+        PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Bottom + (2 * TickMm)), LineShows.Centreline),
         PieceLine.Straight(PieceLineKind.Mark, new(finished.Left, 0), new(finished.Left + (2 * TickMm), 0)),
         PieceLine.Straight(PieceLineKind.Mark, new(finished.Right, 0), new(finished.Right - (2 * TickMm), 0)),
         PieceLine.Straight(PieceLineKind.Mark, new(-TickMm, 0), new(TickMm, 0)),

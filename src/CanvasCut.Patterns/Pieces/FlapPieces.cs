@@ -14,7 +14,7 @@ internal static class FlapPieces
     /// <summary>The flap that is sewn under the carrier's edge: folded in half, the fold outside.</summary>
     public static PatternPiece OnCarrier(CarrierJob job, FlapPlace flap)
     {
-        var title = new PieceTitle(Say.Of($"Flap for {Words.Of(flap.Kind)}, {Words.Of(flap.Side)}"), 1, Hand.Neither, PieceTitle.OuterFaceUp);
+        var title = new PieceTitle(Say.Of($"Flap for {Words.Of(flap.Kind)}, {Words.Of(flap.Side)}"), 1, Hand.Neither, PieceTitle.OuterFaceUp) { KindName = Say.Of($"Flap for {Words.Of(flap.Kind)}") };
         return Back(AsEnd(job, flap.AsEnd, (new(PieceKind.MountFlap, Side: flap.Side), title)), flap).LyingAt(PlaneMap.To(flap.Flap.Center));
     }
 
@@ -32,7 +32,7 @@ internal static class FlapPieces
             MountKind.Sleeve => Say.Of("Flap for rod sleeve on the top"),
             _ => Say.Of($"Strip under {Words.Of(flap.Kind)}"),
         };
-        var which = (new PieceKey(PieceKind.MountStrip, Side: flap.Side), new PieceTitle($"{name}, {Words.Of(flap.Side)}", 1, Hand.Neither, PieceTitle.OuterFaceUp));
+        var which = (new PieceKey(PieceKind.MountStrip, Side: flap.Side), new PieceTitle($"{name}, {Words.Of(flap.Side)}", 1, Hand.Neither, PieceTitle.OuterFaceUp) { KindName = name });
         var end = flap.AsEnd;
         var piece = flap.Kind switch
         {
@@ -46,7 +46,7 @@ internal static class FlapPieces
     /// <summary>The piece as it lies at its own edge; the middle of a side's is not the boat's.</summary>
     private static PatternPiece Back(PatternPiece piece, FlapPlace flap) => flap.IsEnd ? piece : (piece with
     {
-        Lines = [.. piece.Lines.Select(line => line.Text == Say.Of("centreline") ? line with { Text = Say.Of("middle") } : line)],
+        Lines = [.. piece.Lines.Select(line => line.Shows == LineShows.Centreline ? line with { Shows = LineShows.Middle } : line)],
     }).Back(flap.Frame);
 
     private static PatternPiece AsEnd(CarrierJob job, FlapPlace flap, (PieceKey Key, PieceTitle Title) which)
@@ -70,7 +70,7 @@ internal static class FlapPieces
 
     /// <summary>The openings of a sleeve, which no joining seam should cross.</summary>
     public static ImmutableArray<Box> Openings(PatternPiece piece) =>
-        [.. piece.Lines.Where(line => line.Text == Say.Of(SleevePieces.OpeningText)).Select(line => Box.Holding(line.Points))];
+        [.. piece.Lines.Where(line => line.Shows == LineShows.Opening).Select(line => Box.Holding(line.Points))];
 
     private static PatternPiece Strip(CarrierJob job, (PieceKey Key, PieceTitle Title) which, Box place)
     {
@@ -120,7 +120,7 @@ internal static class FlapPieces
                 .. folded.Folds(),
                 .. new[] { finished.Left + StitchRows.FromFold.Millimeters, finished.Right - StitchRows.FromFold.Millimeters }
                     .Select((x, end) => PieceLine.Row(new(x, finished.Bottom), new(x, finished.Top), new(RowKind.Hem, folded.Order.Length, Face: end))),
-                PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), Say.Of("centreline")),
+                PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), LineShows.Centreline),
             ],
             [AllowanceText.Of(Sides.All(folded.Turn), job.Units), Say.Of("Folded in half: two plies when finished.")]).FoldedAlong(folded.Order);
     }
@@ -134,8 +134,8 @@ internal static class FlapPieces
     {
         foreach (var (index, centre) in centres.Select(centre => Own(centre, place)).Index())
         {
-            var text = index == 0 ? Say.Of($"{centres.Length} centres") : string.Empty;
-            yield return PieceLine.Straight(PieceLineKind.Mark, centre - new Step(CrossMm, 0), centre + new Step(CrossMm, 0), text);
+            var shows = index == 0 ? LineShows.Centres : LineShows.Nothing;
+            yield return PieceLine.Straight(PieceLineKind.Mark, centre - new Step(CrossMm, 0), centre + new Step(CrossMm, 0), shows) with { Count = centres.Length };
             yield return PieceLine.Straight(PieceLineKind.Mark, centre - new Step(0, CrossMm), centre + new Step(0, CrossMm));
         }
     }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
-using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -50,7 +49,7 @@ internal sealed class FoldedStrip
     public IEnumerable<PieceLine> Folds()
     {
         var cut = Hemmed.Cut.Bounds;
-        return [.. Hemmed.Folds(), PieceLine.Straight(PieceLineKind.Fold, new(cut.Left, FoldY), new(cut.Right, FoldY), Say.Of("fold in half"))];
+        return [.. Hemmed.Folds(), PieceLine.Straight(PieceLineKind.Fold, new(cut.Left, FoldY), new(cut.Right, FoldY), LineShows.FoldInHalf)];
     }
 
     /// <summary>The edge away from the fold.</summary>

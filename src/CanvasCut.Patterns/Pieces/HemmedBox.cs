@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
-using CanvasCut.Language;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -62,16 +61,16 @@ public sealed class HemmedBox
     {
         foreach (var side in EdgeOrder.Where(side => _turns[side].Allowance.Millimeters > 0))
         {
-            yield return Beside(side, 0, Say.Of("fold: finished edge"));
+            yield return Beside(side, 0, LineShows.FinishedEdge);
             if (_turns[side] is { Width.Millimeters: > 0, TurnUnder.Millimeters: > 0 })
             {
-                yield return Beside(side, _turns[side].Width.Millimeters, Say.Of("fold: turn under first"));
+                yield return Beside(side, _turns[side].Width.Millimeters, LineShows.TurnUnder);
             }
         }
 
         foreach (var corner in MitredCorners)
         {
-            yield return Across(MitreLine(corner, 0), Say.Of("fold: mitre"));
+            yield return Across(MitreLine(corner, 0), LineShows.Mitre);
         }
     }
 
@@ -139,7 +138,7 @@ public sealed class HemmedBox
         _turns[side].TurnUnder.Millimeters > 0 ? [FoldAt(side, _turns[side].Width.Millimeters)] : [];
 
     /// <summary>A fold parallel to a finished edge, so far outside it.</summary>
-    private PieceLine Beside(Side side, double outMm, string text) => Across(FoldAt(side, outMm), text);
+    private PieceLine Beside(Side side, double outMm, LineShows shows) => Across(FoldAt(side, outMm), shows);
 
     private HalfPlane FoldAt(Side side, double outMm)
     {
@@ -149,10 +148,10 @@ public sealed class HemmedBox
     }
 
     /// <summary>A fold from cut edge to cut edge.</summary>
-    private PieceLine Across(HalfPlane line, string text)
+    private PieceLine Across(HalfPlane line, LineShows shows)
     {
         var (from, to) = Cut.Chord(line) ?? throw new InvalidOperationException("A fold lies on its piece.");
-        return PieceLine.Straight(PieceLineKind.Fold, from, to, text);
+        return PieceLine.Straight(PieceLineKind.Fold, from, to, shows);
     }
 
     /// <summary>A row inside the finished outline, parallel to an edge and ending where the neighbours' finished edges are.</summary>

@@ -20,7 +20,7 @@ internal static class PatchPieces
             var width = bow.Diameter + (spec.WidthBeyondTube * 2);
             yield return Patch(
                 job,
-                (new(PieceKind.ChafePatch, Bow: index + 1), new(Say.Of($"Chafe patch, bow {index + 1}"), 1, Hand.Neither, PieceTitle.OuterFaceUp)),
+                (new(PieceKind.ChafePatch, Bow: index + 1), new(Say.Of($"Chafe patch, bow {index + 1}"), 1, Hand.Neither, PieceTitle.OuterFaceUp) { KindName = Say.Of("Chafe patch") }),
                 (Length.FromMillimeters(mounted.WithSides.WidthMm), width),
                 spec.TurnUnder).LyingAt(PlaneMap.To(new(mounted.WithSides.Center.X, Plan.BandOf(job.Top, bow).Center.Y)));
         }
@@ -43,7 +43,7 @@ internal static class PatchPieces
         var half = cap.Shape.Cut.Bounds.HeightMm / 2;
         return cap.FoldedAlong(cap.Folds.Add(new(new(0, 0), new(0, 1)))) with
         {
-            Lines = [.. cap.Lines, PieceLine.Straight(PieceLineKind.Fold, new(0, -half), new(0, half), Say.Of("fold over the end"))],
+            Lines = [.. cap.Lines, PieceLine.Straight(PieceLineKind.Fold, new(0, -half), new(0, half), LineShows.FoldOverEnd)],
         };
     }
 
@@ -61,7 +61,7 @@ internal static class PatchPieces
             (Length.FromMillimeters(hole.Patch.WidthMm), Length.FromMillimeters(hole.Patch.HeightMm)),
             job.Fastenings.Chafe.TurnUnder);
         var circle = RoundedBox.Circle(new Point(0, 0) + (hole.Middle - hole.Patch.Center), hole.Radius.Millimeters);
-        yield return patch.LyingAt(PlaneMap.To(hole.Patch.Center)) with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, Say.Of("cable exit"))] };
+        yield return patch.LyingAt(PlaneMap.To(hole.Patch.Center)) with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, LineShows.CableExit)] };
     }
 
     private static PatternPiece Patch(CarrierJob job, (PieceKey Key, PieceTitle Title) which, (Length Athwart, Length ForeAft) finished, Length turnUnder)

@@ -29,6 +29,9 @@ public sealed record PieceTitle(string Name, int Quantity, Hand Hand, string Fac
     /// <summary>The face that is up on every piece: pairs are drawn separately, so none is ever turned over.</summary>
     public static string OuterFaceUp => Say.Of("outer face up");
 
+    /// <summary>What it and its like are called together, as in "Corner pocket".</summary>
+    public string KindName { get; init; } = Name;
+
     /// <summary>The name of the piece that this one is a width of; its own name when it is whole.</summary>
     public string WholeName { get; private init; } = Name;
 
@@ -56,6 +59,9 @@ public sealed record PatternPiece(
     /// what is folded round the ends of tapes.
     /// </summary>
     public PlaneMap? At { get; private init; }
+
+    /// <summary>Whether a seam that joins it could not be kept clear of what it should.</summary>
+    public bool HasAwkwardSeam { get; internal init; }
 
     /// <summary>The same piece with its place on the top.</summary>
     public PatternPiece LyingAt(PlaneMap at) => this with { At = at };

@@ -17,7 +17,10 @@ internal static class PocketPiece
                 Say.Of($"Corner pocket, {place.Corner}"),
                 1,
                 place.Corner.Hand == Side.Port ? Hand.Port : Hand.Starboard,
-                PieceTitle.OuterFaceUp),
+                PieceTitle.OuterFaceUp)
+            {
+                KindName = Say.Of("Corner pocket"),
+            },
             new(finished, CutOf(finished, spec)),
             job.Workshop.Cloth.Lay.Warp,
             [.. Lines(finished, spec, job.Workshop.Sewing.Rows)],
@@ -50,22 +53,22 @@ internal static class PocketPiece
         foreach (var (index, (from, to)) in Edges(finished).Index())
         {
             var inward = (to - from).Unit().Left;
-            PieceLine Beside(PieceLineKind kind, double inMm, string text) =>
-                PieceLine.Straight(kind, from + (inward * inMm), to + (inward * inMm), text);
+            PieceLine Beside(PieceLineKind kind, double inMm, LineShows shows) =>
+                PieceLine.Straight(kind, from + (inward * inMm), to + (inward * inMm), shows);
 
             if (IsMouth((from, to)))
             {
-                yield return Beside(PieceLineKind.Fold, 0, Say.Of("mouth: finished edge"));
-                yield return Beside(PieceLineKind.Fold, -spec.Mouth.Width.Millimeters, string.Empty);
-                var row = Beside(PieceLineKind.Stitch, spec.Mouth.Width.Millimeters - StitchRows.FromFold.Millimeters, string.Empty);
+                yield return Beside(PieceLineKind.Fold, 0, LineShows.Mouth);
+                yield return Beside(PieceLineKind.Fold, -spec.Mouth.Width.Millimeters, LineShows.Nothing);
+                var row = Beside(PieceLineKind.Stitch, spec.Mouth.Width.Millimeters - StitchRows.FromFold.Millimeters, LineShows.Nothing);
                 yield return Within(finished, row) with { Use = new(RowKind.Hem, MouthFolds(finished, spec).Count()) };
                 continue;
             }
 
-            yield return Beside(PieceLineKind.Fold, 0, Say.Of("leg: fold and seam"));
+            yield return Beside(PieceLineKind.Fold, 0, LineShows.Leg);
             foreach (var row in Enumerable.Range(0, rows))
             {
-                var beside = Beside(PieceLineKind.Stitch, StitchRows.DistanceFromFold(row).Millimeters, string.Empty);
+                var beside = Beside(PieceLineKind.Stitch, StitchRows.DistanceFromFold(row).Millimeters, LineShows.Nothing);
                 yield return Within(finished, beside) with { Use = new(RowKind.Edge, MouthFolds(finished, spec).Count() + 2, Face: index) };
             }
         }

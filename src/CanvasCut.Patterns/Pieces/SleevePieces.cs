@@ -9,9 +9,6 @@ namespace CanvasCut.Patterns;
 /// <summary>The two sleeves of a rod: each a strip folded in half, closed by a row beside the fold, with openings for the other's lugs.</summary>
 internal static class SleevePieces
 {
-    /// <summary>The words in an opening.</summary>
-    public static readonly string OpeningText = Say.Later("cut out");
-
     /// <summary>The sleeve that is sewn under the carrier's edge.</summary>
     public static PatternPiece OnCarrier(CarrierJob job, FlapPlace flap, (PieceKey Key, PieceTitle Title) which) =>
         Of(job, which, flap, (flap.Flap, flap.Outward), flap.Lugs!.CutFromCarrier);
@@ -45,11 +42,11 @@ internal static class SleevePieces
                 .. folded.Folds(),
                 .. EndRows(folded),
                 PieceLine.Row(new(finished.Left, row), new(finished.Right, row), new(RowKind.Sleeve, folded.Order.Length)),
-                PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), Say.Of("centreline")),
+                PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), LineShows.Centreline),
                 .. openings.Select(opening => PieceLine.Round(
                     PieceLineKind.Mark,
                     Outline.Of(new Box(opening.From.Millimeters, fold - depth, opening.To.Millimeters, fold + depth)),
-                    Say.Of(OpeningText))),
+                    LineShows.Opening)),
             ],
             [
                 AllowanceText.Of(Sides.All(folded.Turn), job.Units),

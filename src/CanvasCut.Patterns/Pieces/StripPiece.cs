@@ -23,13 +23,16 @@ internal static class StripPiece
                 Say.Of($"Weather strip, {Words.Of(place.Side)}"),
                 1,
                 Hand.Neither,
-                PieceTitle.OuterFaceUp),
+                PieceTitle.OuterFaceUp)
+            {
+                KindName = Say.Of("Weather strip"),
+            },
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
             [
                 .. hemmed.Folds(),
                 .. hemmed.Rows(job.Workshop.Sewing.Rows),
-                PieceLine.Straight(PieceLineKind.Mark, new(0, middle), new(0, middle / 2), Say.Of("centreline")),
+                PieceLine.Straight(PieceLineKind.Mark, new(0, middle), new(0, middle / 2), LineShows.Centreline),
             ],
             [
                 AllowanceText.Of(new(turns.Forward.Allowance, turns.Aft.Allowance, turns.Port.Allowance, turns.Starboard.Allowance), job.Units),

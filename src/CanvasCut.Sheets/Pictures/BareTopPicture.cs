@@ -29,16 +29,17 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
         .. Tubes(),
         .. KeepOuts(),
         view.Line(LineRole.Cut, Plan.Of(top)),
+        .. Edges(Plan.Of(top), PartKey.TopEdge),
         view.Line(LineRole.Fold, Plan.UsableOf(top)),
         .. Centreline(),
     ];
 
     /// <summary>The tubes' edges again, over everything, to show where one runs under the panel.</summary>
-    public IEnumerable<Figure> TubeEdges() => top.Bows.Select(bow => Plan.BandOf(top, bow)).SelectMany(band => new Figure[]
+    public IEnumerable<Figure> TubeEdges() => top.Bows.Select(bow => Plan.BandOf(top, bow)).SelectMany((band, i) => Shown(PartKey.Bow(i + 1), new Figure[]
     {
         view.Line(LineRole.Note, new(band.Left, band.Bottom), new(band.Right, band.Bottom)),
         view.Line(LineRole.Note, new(band.Left, band.Top), new(band.Right, band.Top)),
-    });
+    }));
 
     /// <summary>What is named on the bare top, and the point on paper that its name tells of.</summary>
     public IEnumerable<(string Name, Point At)> Named() => top.KeepOuts.Select(keepOut => (keepOut.Name, view.Of(Plan.Of(keepOut).Center)));
@@ -58,22 +59,34 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
         ];
     }
 
-    private IEnumerable<Figure> Tubes() => top.Bows.SelectMany((bow, i) => new Figure[]
+    /// <summary>The edges of a box one by one, so that each can be pointed out.</summary>
+    public IEnumerable<Figure> Edges(Box box, Func<Side, PartKey> key) =>
+    [
+        .. Shown(key(Side.Forward), view.Line(LineRole.Cut, new(box.Left, box.Top), new(box.Right, box.Top))),
+        .. Shown(key(Side.Aft), view.Line(LineRole.Cut, new(box.Left, box.Bottom), new(box.Right, box.Bottom))),
+        .. Shown(key(Side.Port), view.Line(LineRole.Cut, new(box.Left, box.Bottom), new(box.Left, box.Top))),
+        .. Shown(key(Side.Starboard), view.Line(LineRole.Cut, new(box.Right, box.Bottom), new(box.Right, box.Top))),
+    ];
+
+    /// <summary>Figures of which a program that reads the drawing is told what they show.</summary>
+    public static IEnumerable<Figure> Shown(PartKey key, params IEnumerable<Figure> figures) => Figures.Showing(key.Id, figures);
+
+    private IEnumerable<Figure> Tubes() => top.Bows.SelectMany((bow, i) => Shown(PartKey.Bow(i + 1), new Figure[]
     {
         new Tint(view.Of(Outline.Of(Plan.BandOf(top, bow))), 0.25),
         new Lettering(Say.Of($"bow {i + 1}"), view.Of(new Point(top.Width.Millimeters / 2, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),
-    });
+    }));
 
-    private IEnumerable<Figure> KeepOuts() => top.KeepOuts.SelectMany(keepOut =>
+    private IEnumerable<Figure> KeepOuts() => top.KeepOuts.SelectMany((keepOut, i) =>
     {
         var box = Plan.Of(keepOut);
-        return new Figure[]
+        return Shown(PartKey.KeepOut(i + 1), new Figure[]
         {
             new Tint(view.Of(Outline.Of(box)), 0.12),
             view.Line(LineRole.Mark, box),
             view.Line(LineRole.Note, box.LowerLeft, new(box.Right, box.Top)),
             view.Line(LineRole.Note, new(box.Left, box.Top), new(box.Right, box.Bottom)),
-        };
+        });
     });
 
     private IEnumerable<Figure> Centreline()

@@ -49,7 +49,7 @@ internal static class PlacedFigures
         arrow.ForEach(free.Take);
         return
         [
-            new Tint(outline, 0.06), Stroke.Closed(LineRole.Mark, outline), .. HasRoom(placed, view) ? [number] : Array.Empty<Figure>(), .. arrow,
+            new Tint(outline, 0.06), Stroke.Closed(LineRole.Mark, outline) with { Shows = placed.Piece.Key.Id }, .. HasRoom(placed, view) ? [number] : Array.Empty<Figure>(), .. arrow,
             .. WordBlock.Fitting(Wordings(placed.Outline.Bounds, units), TextMm, free, outline.Bounds.LowerLeft),
         ];
     }

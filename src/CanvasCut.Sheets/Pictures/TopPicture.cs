@@ -14,51 +14,38 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
     private readonly TopCloth _top = patterns.Job.Top;
     private readonly BareTopPicture _bare = new(patterns.Job.Top, view, units);
     private readonly MountedShape _mounted = patterns.Mounted;
+    private readonly PartKeys _keys = new(patterns.Job);
 
-    public IEnumerable<Figure> Figures()
+    /// <summary>The whole picture.</summary>
+    /// <param name="others">What else is mounted on the top; of it only the panels are named, for the parts of one look like those of another.</param>
+    public IEnumerable<Figure> Figures(ImmutableArray<PatternSet> others)
     {
-        ImmutableArray<Figure> drawn = [.. _bare.Lines(), .. Mounted(), .. _bare.TubeEdges()];
-        return [.. drawn, .. _bare.NamesOver(drawn, Named()), .. Sizes()];
+        ImmutableArray<TopPicture> besides = [.. others.Select(other => new TopPicture(other, view, units))];
+        ImmutableArray<Figure> drawn = [.. _bare.Lines(), .. Mounted(), .. besides.SelectMany(other => other.Mounted()), .. _bare.TubeEdges()];
+        return [.. drawn, .. _bare.NamesOver(drawn, [.. Named(), .. besides.Select(other => other.PanelNamed())]), .. Sizes()];
     }
 
     private IEnumerable<Figure> Mounted()
     {
-        yield return new Tint(view.Of(Outline.Of(_mounted.CellBox)), 0.18);
-        yield return view.Line(LineRole.Cut, _mounted.CarrierBox);
-        yield return view.Line(LineRole.Mark, RoundedBox.Of(_mounted.PanelBox, patterns.Job.Panel.Body.CornerRadius.Millimeters));
-        yield return view.Line(LineRole.Note, _mounted.CellBox);
-        foreach (var zipper in _mounted.Fastened.Zippers)
-        {
-            yield return view.Line(LineRole.Mark, zipper.Band);
-            yield return view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To);
-            foreach (var figure in ZipperPicture.Start(zipper, view))
-            {
-                yield return figure;
-            }
-        }
-
-        foreach (var figure in _mounted.Fastened.Flaps.SelectMany(flap => FlapPicture.Of(flap, view)))
-        {
-            yield return figure;
-        }
-
-        foreach (var line in _mounted.Fastened.Pockets.Select(pocket => view.Line(LineRole.Grain, pocket.Outline))
-            .Concat(_mounted.Fastened.Strips.Select(strip => view.Line(LineRole.Fold, strip.Finished))))
-        {
-            yield return line;
-        }
-
-        if (_mounted.JunctionBox is { } box)
-        {
-            yield return new Tint(view.Of(Outline.Of(box)), 0.45);
-            yield return view.Line(LineRole.Mark, box);
-        }
-
-        if (_mounted.CableExit is { } exit)
-        {
-            yield return Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(exit), 1.2));
-        }
+        var (cells, fastened) = (_mounted.CellBox, _mounted.Fastened);
+        return
+        [
+            .. BareTopPicture.Shown(_keys.Cells, new Tint(view.Of(Outline.Of(cells)), 0.18)),
+            .. CarrierEdges(),
+            .. BareTopPicture.Shown(_keys.Panel, view.Line(LineRole.Mark, RoundedBox.Of(_mounted.PanelBox, patterns.Job.Panel.Body.CornerRadius.Millimeters))),
+            .. BareTopPicture.Shown(_keys.Cells, view.Line(LineRole.Note, cells)),
+            .. fastened.Zippers.SelectMany(zipper => BareTopPicture.Shown(_keys.Fastening(zipper.Side), [view.Line(LineRole.Mark, zipper.Band), view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To), .. ZipperPicture.Start(zipper, view)])),
+            .. fastened.Flaps.SelectMany(flap => BareTopPicture.Shown(_keys.Fastening(flap.Side), FlapPicture.Of(flap, view))),
+            .. fastened.Pockets.SelectMany(pocket => BareTopPicture.Shown(_keys.Pocket(pocket.Corner), view.Line(LineRole.Grain, pocket.Outline))),
+            .. fastened.Strips.SelectMany(strip => BareTopPicture.Shown(_keys.Strip(strip.Side), view.Line(LineRole.Fold, strip.Finished))),
+            .. _mounted.JunctionBox is { } box ? BareTopPicture.Shown(_keys.JunctionBox, new Tint(view.Of(Outline.Of(box)), 0.45), view.Line(LineRole.Mark, box)) : [],
+            .. _mounted.CableExit is { } exit ? BareTopPicture.Shown(_keys.CableExit, Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(exit), 1.2))) : [],
+        ];
     }
+
+    /// <summary>The carrier as one, and its edges each by itself.</summary>
+    private IEnumerable<Figure> CarrierEdges() =>
+        [.. BareTopPicture.Shown(_keys.Carrier, view.Line(LineRole.Cut, _mounted.CarrierBox)), .. _bare.Edges(_mounted.CarrierBox, _keys.CarrierEdge)];
 
     /// <summary>What is named, and the point on paper that its name tells of.</summary>
     private IEnumerable<(string Name, Point At)> Named()
@@ -101,8 +88,12 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             yield return keepOut;
         }
 
-        yield return (Say.Of("panel, cells grey"), view.Of(_mounted.CellBox.Center));
+        yield return PanelNamed();
     }
+
+    private (string Name, Point At) PanelNamed() => (
+        patterns.Job.Mounting.IsOnly ? Say.Of("panel, cells grey") : Say.Of($"panel \"{patterns.Job.Mounting}\", cells grey"),
+        view.Of(_mounted.CellBox.Center));
 
     private IEnumerable<Figure> Sizes()
     {

@@ -65,9 +65,5 @@ public static class ExchangeStyle
     }
 
     /// <summary>The words at the lines, where the drawing has them.</summary>
-    private static IEnumerable<Lettering> WordsOf(PieceDrawing drawing, Step shift)
-    {
-        var texts = drawing.Piece.Lines.Select(line => line.Text).Where(text => text.Length > 0).ToHashSet(StringComparer.Ordinal);
-        return Figures.Moved(drawing.Figures, shift).OfType<Lettering>().Where(words => texts.Contains(words.Text));
-    }
+    private static IEnumerable<Lettering> WordsOf(PieceDrawing drawing, Step shift) => Figures.Moved(drawing.LineWords, shift).OfType<Lettering>();
 }

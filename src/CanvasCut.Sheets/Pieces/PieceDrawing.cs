@@ -21,6 +21,9 @@ public sealed record PieceDrawing(PatternPiece Piece, string Title, ImmutableArr
     private static readonly double[] GrainLengths = [120, 60, 30, 15];
     private static readonly double[] NumberSizes = [5, 3.5, 2.5];
 
+    /// <summary>Those of the figures that are the words at the piece's lines.</summary>
+    internal ImmutableArray<Figure> LineWords { get; private init; } = [];
+
     /// <summary>Draws every piece of a job.</summary>
     public static ImmutableArray<PieceDrawing> All(PatternSet patterns, SheetContext context)
     {
@@ -45,15 +48,15 @@ public sealed record PieceDrawing(PatternPiece Piece, string Title, ImmutableArr
         var piece = label.Piece;
         ImmutableArray<Figure> lines =
         [
-            Stroke.Closed(LineRole.Cut, piece.Shape.Cut),
+            Stroke.Closed(LineRole.Cut, piece.Shape.Cut) with { Shows = piece.Key.Id },
             .. piece.Lines.Select(line => new Stroke(RoleOf(line.Kind), line.Points, line.IsClosed)),
         ];
-        var words = LineWords.Of(piece, new FreePlace(piece.Shape.Cut, lines));
+        ImmutableArray<Figure> words = [.. Sheets.LineWords.Of(piece, new FreePlace(piece.Shape.Cut, lines))];
         var drawn = lines.AddRange(words);
         var all = drawn.AddRange(Placed(label, drawn));
         var bounds = Drawing.Figures.BoundsOf(all).Grown(RimMm);
         var shift = new Point(0, 0) - bounds.LowerLeft;
-        return new(piece, $"{label.Number}. {piece.Title.Name}", Drawing.Figures.Moved(all, shift), bounds.MovedBy(shift), shift);
+        return new(piece, $"{label.Number}. {piece.Title.Name}", Drawing.Figures.Moved(all, shift), bounds.MovedBy(shift), shift) { LineWords = Drawing.Figures.Moved(words, shift) };
     }
 
     private static LineRole RoleOf(PieceLineKind kind) => kind switch

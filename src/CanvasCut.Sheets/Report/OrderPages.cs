@@ -69,16 +69,13 @@ internal static class OrderPages
         var supplies = content.Patterns.Job.Workshop.Supplies;
         flow.Text(Say.Of("Counted on the folded pieces, in the order of sewing; the top counts as one ply of the same cloth. Basting tape and thread are not counted."));
         var table = new Table([new(Say.Of("Seam"), 62), new(Say.Of("Rows, all together"), 34), new(Say.Of("Mostly through"), 40), new(Say.Of("At most through"), flow.WidthMm - 136)], SmallMm);
-        var alike = content.Seams.GroupBy(seam => (Name: NameOf(seam), Usual: Layers(seam.Usual, supplies, context), Most: Layers(seam.Thickest(supplies), supplies, context)));
+        var alike = content.Seams.GroupBy(seam => (Name: seam.KindName, Usual: Layers(seam.Usual, supplies, context), Most: Layers(seam.Thickest(supplies), supplies, context)));
         flow.Rows(table, alike.Select(seams => ImmutableArray.Create(
             seams.Sum(seam => seam.Copies) is > 1 and var copies ? Say.Of($"{seams.Key.Name}, {copies} alike") : seams.Key.Name,
             LengthText.Of(seams.Aggregate(Length.Zero, (sum, seam) => sum + seam.Sewn), context.Units),
             seams.Key.Usual,
             seams.Key.Most)));
     }
-
-    /// <summary>The seam's name without what tells the four corner pockets apart: they are alike.</summary>
-    private static string NameOf(SewnSeam seam) => seam.Name.Split(", ") is [var piece, _, var where] ? $"{piece}, {where}" : seam.Name;
 
     private static string Layers(LayerCount layers, JobSupplies supplies, SheetContext context) =>
         $"{layers}: {LengthText.Of(layers.Thickness(supplies), context.Units)}";

@@ -32,7 +32,7 @@ public sealed record ClothChoice(PatternSet Patterns, CutPlan Plan, ClothCost? C
     public ImmutableArray<string> Joined => KindsOf(Patterns.Pieces.Except(Patterns.CarrierPieces).Where(piece => piece.Lines.Any(line => line.Use?.Kind == RowKind.Felled)));
 
     /// <summary>Whether a seam could not be kept clear of what it should.</summary>
-    public bool HasAwkwardSeam => Patterns.Pieces.Any(piece => piece.Notes.Contains(RollSplit.NotClearText));
+    public bool HasAwkwardSeam => Patterns.Pieces.Any(piece => piece.HasAwkwardSeam);
 
     /// <summary>Whether another way on the same roll asks for no more and takes no more cloth.</summary>
     public bool IsNoBetterThan(ClothChoice other) =>
@@ -42,9 +42,9 @@ public sealed record ClothChoice(PatternSet Patterns, CutPlan Plan, ClothCost? C
         && other.Plan.Ordered <= Plan.Ordered
         && (other.Turns, other.HasSeam) != (Turns, HasSeam);
 
-    /// <summary>What stands before the first comma of a piece's name.</summary>
+    /// <summary>What the pieces and their like are called.</summary>
     private static ImmutableArray<string> KindsOf(IEnumerable<PatternPiece> pieces) =>
-        [.. pieces.Select(piece => Say.Within(piece.Title.Name.Split(',')[0])).Distinct().Order(StringComparer.Ordinal)];
+        [.. pieces.Select(piece => Say.Within(piece.Title.KindName)).Distinct().Order(StringComparer.Ordinal)];
 }
 
 /// <summary>What the cloth of a choice costs.</summary>

@@ -25,15 +25,15 @@ internal static class StepWriting
     public static WorkStep On(this WorkStep step, params IEnumerable<PatternPiece> pieces) =>
         step with { Flow = step.Flow with { Pieces = [.. pieces.Select(piece => piece.Key)] } };
 
-    public static WorkStep Using(this WorkStep step, params IEnumerable<string> parts) => step with { Flow = step.Flow with { Uses = [.. parts] } };
+    public static WorkStep Using(this WorkStep step, params IEnumerable<WorkPart> parts) => step with { Flow = step.Flow with { Uses = [.. parts] } };
 
-    public static WorkStep Making(this WorkStep step, params IEnumerable<string> parts) => step with { Flow = step.Flow with { Makes = [.. parts] } };
+    public static WorkStep Making(this WorkStep step, params IEnumerable<WorkPart> parts) => step with { Flow = step.Flow with { Makes = [.. parts] } };
 
-    public static WorkStep Needing(this WorkStep step, params IEnumerable<string> access) => Reaching(step, step.Flow.Access with { Needs = [.. access] });
+    public static WorkStep Needing(this WorkStep step, params IEnumerable<WorkReach> access) => Reaching(step, step.Flow.Access with { Needs = [.. access] });
 
-    public static WorkStep Opening(this WorkStep step, params IEnumerable<string> access) => Reaching(step, step.Flow.Access with { Opens = [.. access] });
+    public static WorkStep Opening(this WorkStep step, params IEnumerable<WorkReach> access) => Reaching(step, step.Flow.Access with { Opens = [.. access] });
 
-    public static WorkStep Closing(this WorkStep step, params IEnumerable<string> access) => Reaching(step, step.Flow.Access with { Closes = [.. access] });
+    public static WorkStep Closing(this WorkStep step, params IEnumerable<WorkReach> access) => Reaching(step, step.Flow.Access with { Closes = [.. access] });
 
     public static WorkStep Taking(this WorkStep step, Duration hands) => step with { Time = step.Time with { Hands = hands } };
 

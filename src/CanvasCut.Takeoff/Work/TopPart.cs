@@ -32,6 +32,9 @@ internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, Who
     /// <summary>The area two parts must share to be in each other's way; less is round-off.</summary>
     private const double LeastOverlapMm2 = 1;
 
+    /// <summary>What it is, whatever it is called.</summary>
+    public WorkThing Thing => new(Piece?.Key, Piece is null ? Edge!.Side : null);
+
     /// <summary>As in "weather-strip-forward", the same in every language.</summary>
     public string Id => Piece?.Id ?? $"{Words.Id(Edge!.Side)}-{(Edge is ZipperPlace ? "zipper" : "loop-tape")}";
 

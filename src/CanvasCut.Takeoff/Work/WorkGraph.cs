@@ -34,7 +34,7 @@ internal sealed class WorkGraph
 
     private static ImmutableArray<ImmutableSortedSet<int>> Flow(ImmutableArray<WorkStep> steps)
     {
-        var maker = new Dictionary<string, int>(StringComparer.Ordinal);
+        var maker = new Dictionary<WorkPart, int>();
         var before = ImmutableArray.CreateBuilder<ImmutableSortedSet<int>>(steps.Length);
         foreach (var (index, step) in steps.Index())
         {
@@ -64,6 +64,6 @@ internal sealed class WorkGraph
         return after;
     }
 
-    private IEnumerable<int> Needing(string access) =>
+    private IEnumerable<int> Needing(WorkReach access) =>
         Steps.Index().Where(each => each.Item.Flow.Access.Needs.Contains(access)).Select(each => each.Index);
 }

@@ -39,13 +39,13 @@ public sealed record StepTask(string Id, WorkStage Stage, WorkKind Kind, string 
 /// <param name="Makes">What there is afterwards.</param>
 /// <param name="Access">What it must reach, and what it opens and closes to others.</param>
 public sealed record StepFlow(
-    ImmutableArray<PieceKey> Pieces, ImmutableArray<string> Uses, ImmutableArray<string> Makes, StepAccess Access);
+    ImmutableArray<PieceKey> Pieces, ImmutableArray<WorkPart> Uses, ImmutableArray<WorkPart> Makes, StepAccess Access);
 
 /// <summary>What a step must reach with needle or hand, and what can or cannot be reached after it; see <see cref="WorkAccess"/>.</summary>
 /// <param name="Needs">What must be open when it is done.</param>
 /// <param name="Opens">What is open afterwards.</param>
 /// <param name="Closes">What is not open any more afterwards.</param>
-public sealed record StepAccess(ImmutableArray<string> Needs, ImmutableArray<string> Opens, ImmutableArray<string> Closes);
+public sealed record StepAccess(ImmutableArray<WorkReach> Needs, ImmutableArray<WorkReach> Opens, ImmutableArray<WorkReach> Closes);
 
 /// <summary>How long a step takes.</summary>
 /// <param name="Hands">At work; an estimate, see <see cref="WorkTimes"/>.</param>

@@ -18,7 +18,7 @@ internal sealed record WholePiece(PieceKey Key, string Name, ImmutableArray<Patt
     public bool IsJoined => Widths.Length > 1;
 
     /// <summary>What there is before the piece's own edges are finished.</summary>
-    public ImmutableArray<string> Flat => IsJoined ? [WorkParts.Joined(Id)] : [WorkParts.Marked(Widths[0])];
+    public ImmutableArray<WorkPart> Flat => IsJoined ? [WorkParts.Joined(Key)] : [WorkParts.Marked(Widths[0])];
 
     /// <summary>All its rows of stitches.</summary>
     public Length Rows => Widths.Aggregate(Length.Zero, (sum, piece) => sum + WorkTimes.Rows(piece));
@@ -53,7 +53,7 @@ internal sealed class WorkSubject
     public ImmutableArray<EdgePlace> Edges => Patterns.Mounted.Fastened.Edges;
 
     /// <summary>What there is on the carrier when an edge's half is ready to be closed.</summary>
-    public IEnumerable<string> CarrierSides => Edges.Select(edge => edge switch
+    public IEnumerable<WorkPart> CarrierSides => Edges.Select(edge => edge switch
     {
         FlapPlace { Fasteners: not null } => WorkParts.SetInCarrier(edge),
         { Kind: MountKind.Sleeve } => WorkParts.RodOf(edge),

@@ -106,7 +106,7 @@ internal static class CarrierFigures
     private static bool IsHemOrPanel(PieceLine line) =>
         line.Kind == PieceLineKind.Fold || line.IsClosed || (line.Kind == PieceLineKind.Stitch && line.Text.Length == 0 && IsHemRow(line));
 
-    private static bool IsSeam(PieceLine line) => line.Text.StartsWith("felled", StringComparison.Ordinal);
+    private static bool IsSeam(PieceLine line) => line.Shows == LineShows.FelledSeam;
 
     /// <summary>Hem rows lie 22.4 mm inside the finished edges, 95 mm from the middle; zipper rows lie nearer to them.</summary>
     private static bool IsHemRow(PieceLine line) =>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using System.Xml.Linq;
 using CanvasCut.Drawing;
@@ -81,6 +82,21 @@ public sealed class SvgWriterTests
     [InlineData(1e7 / 3, "M3333333.3333 297")]
     public void Numbers_have_four_decimals_and_neither_exponent_nor_minus_zero(double x, string expected) =>
         Assert.Contains(expected, Written(ExportSamples.A4 with { Figures = [Stroke.Open(LineRole.Cut, new(x, 0), new(1, 1))] }), StringComparison.Ordinal);
+
+    /// <summary>A program that shows the drawing finds the lines of a thing by its key.</summary>
+    [Fact]
+    public void What_a_figure_shows_is_carried_as_data()
+    {
+        ImmutableArray<Figure> figures =
+        [
+            .. Figures.Moved([.. Figures.Showing("bow-2", Stroke.Open(LineRole.Note, new(0, 0), new(1, 1)), new Tint(Outline.Of(new Box(0, 0, 5, 5)), 0.2))], new(3, 4)),
+            new Lettering("bow 2", new(9, 9), 3) { Shows = "a\"&b" },
+            Stroke.Open(LineRole.Note, new(0, 0), new(2, 2)),
+        ];
+        var drawn = XDocument.Parse(Written(ExportSamples.A4 with { Figures = figures })).Descendants().Where(element => element.Name.LocalName is "path" or "text");
+
+        Assert.Equal(["bow-2", "bow-2", "a\"&b", null], drawn.Select(element => element.Attribute("data-shows")?.Value));
+    }
 
     private static void AssertSame(Box expected, Box actual)
     {

@@ -35,7 +35,7 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
     /// <summary>Nothing is used that is not made and, where it must be left alone, ready.</summary>
     private IEnumerable<string> Flow()
     {
-        var ready = new Dictionary<string, Duration>(StringComparer.Ordinal);
+        var ready = new Dictionary<WorkPart, Duration>();
         foreach (var each in schedule.Steps)
         {
             foreach (var part in each.Step.Flow.Uses.Where(part => !ready.ContainsKey(part) || each.Start < ready[part] - Slack))
@@ -53,8 +53,8 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
     /// <summary>Nothing is done where the way is barred.</summary>
     private IEnumerable<string> Reach()
     {
-        var open = new HashSet<string>(WorkAccess.OpenAtFirst, StringComparer.Ordinal);
-        open.UnionWith(TopNames().Select(WorkAccess.Under));
+        var open = new HashSet<WorkReach>(WorkAccess.OpenAtFirst);
+        open.UnionWith(UnderParts());
         foreach (var each in schedule.Steps)
         {
             var access = each.Step.Flow.Access;
@@ -156,9 +156,9 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
         var parts = TopShapes().ToList();
         foreach (var (upper, lower) in parts.SelectMany(upper => parts.Where(lower => lower.Layer < upper.Layer).Select(lower => (upper, lower))))
         {
-            if (Sewn(upper.Id).Number < Sewn(lower.Id).Number && SharePoints(upper.Outline, lower.Outline))
+            if (Sewn(upper.Thing).Number < Sewn(lower.Thing).Number && SharePoints(upper.Outline, lower.Outline))
             {
-                yield return $"{lower.Id} lies under {upper.Id}, which is sewn before it";
+                yield return $"{lower.Thing} lies under {upper.Thing}, which is sewn before it";
             }
         }
     }
@@ -171,52 +171,48 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
 
     private ScheduledStep Of(string id) => schedule.Steps.First(each => each.Step.Task.Id == id);
 
-    private ScheduledStep Maker(string part) => schedule.Steps.Single(each => each.Step.Flow.Makes.Contains(part));
+    private ScheduledStep Maker(WorkPart part) => schedule.Steps.Single(each => each.Step.Flow.Makes.Contains(part));
 
     /// <summary>Where something is sewn to the top; a zipper or a tape is no piece, and is known by what the step makes.</summary>
-    private ScheduledStep Sewn(string part) => Maker(WorkParts.OnTop(part));
+    private ScheduledStep Sewn(WorkThing part) => Maker(new(WorkState.OnTop, part, () => "on the top"));
 
-    private IEnumerable<string> TopNames() =>
+    private IEnumerable<WorkReach> UnderParts() =>
         schedule.Steps.Where(each => each.Step.Task.Stage == WorkStage.Top).SelectMany(each => each.Step.Flow.Access.Closes)
-            .Where(access => access.StartsWith("the top under the ", StringComparison.Ordinal) && access != WorkAccess.TopUnderNeedle)
-            .Select(access => access["the top under the ".Length..]);
+            .Where(access => access.IsUnderPart);
 
-    private IEnumerable<(string Id, int Layer, Outline Outline)> TopShapes()
+    private IEnumerable<(WorkThing Thing, int Layer, Outline Outline)> TopShapes()
     {
         var (fastened, carrier) = (patterns.Mounted.Fastened, patterns.Mounted.WithSides);
         var beyond = patterns.Job.Fastenings.Chafe.WidthBeyondTube.Millimeters;
         foreach (var (bow, index) in patterns.Job.Top.Bows.Select((bow, index) => (bow, index)))
         {
-            var id = $"chafe-patch-bow-{index + 1}";
-            if (patterns.TopPieces.Any(piece => piece.Key.Whole.Id == id))
+            var key = new PieceKey(PieceKind.ChafePatch, Bow: index + 1);
+            if (patterns.TopPieces.Any(piece => piece.Key.Whole == key))
             {
-                yield return (InSentence(id), 0, Outline.Of(Box.Around(new(carrier.Center.X, -bow.Station.Millimeters), carrier.WidthMm, bow.Diameter.Millimeters + (2 * beyond))));
+                yield return (new(key), 0, Outline.Of(Box.Around(new(carrier.Center.X, -bow.Station.Millimeters), carrier.WidthMm, bow.Diameter.Millimeters + (2 * beyond))));
             }
         }
 
         foreach (var zipper in fastened.Zippers)
         {
-            yield return ($"{CanvasCut.Patterns.Words.Of(zipper.Side)} zipper", 1, Outline.Of(zipper.Band));
+            yield return (new(null, zipper.Side), 1, Outline.Of(zipper.Band));
         }
 
         foreach (var flap in fastened.Flaps)
         {
-            var side = CanvasCut.Patterns.Words.Of(flap.Side);
-            yield return (flap.Kind == CanvasCut.Design.MountKind.HookAndLoop ? $"{side} loop tape" : InSentence($"mount-strip-{side}"), 1, Outline.Of(flap.OnTop));
+            yield return (flap.Kind == CanvasCut.Design.MountKind.HookAndLoop ? new(null, flap.Side) : new(new(PieceKind.MountStrip, Side: flap.Side)), 1, Outline.Of(flap.OnTop));
         }
 
         foreach (var pocket in fastened.Pockets)
         {
-            yield return (InSentence($"pocket-{pocket.Corner.Id}"), 2, pocket.Outline);
+            yield return (new(new(PieceKind.Pocket, Corner: pocket.Corner)), 2, pocket.Outline);
         }
 
         foreach (var strip in fastened.Strips)
         {
-            yield return (InSentence($"weather-strip-{CanvasCut.Patterns.Words.Of(strip.Side)}"), 3, Outline.Of(strip.Finished));
+            yield return (new(new(PieceKind.WeatherStrip, Side: strip.Side)), 3, Outline.Of(strip.Finished));
         }
     }
-
-    private string InSentence(string id) => CanvasCut.Language.Say.Within(patterns.Pieces.First(piece => piece.Key.Whole.Id == id).Title.WholeName);
 
     private static bool SharePoints(Outline first, Outline second)
     {

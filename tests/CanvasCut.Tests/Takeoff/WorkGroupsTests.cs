@@ -25,7 +25,7 @@ public sealed class WorkGroupsTests
         Assert.Equal(48, rows.Count);
         foreach (var (kind, pieces, makes, caution) in rows.Select(row => (row[0], row[1], row[2], row[3])))
         {
-            var step = Assert.Single(Order.Steps, each => makes.Split(" | ").All(each.Step.Flow.Makes.Contains)).Step;
+            var step = Assert.Single(Order.Steps, each => makes.Split(" | ").All(each.Step.Flow.Makes.Select(part => part.ToString()).Contains)).Step;
             Assert.Equal(kind, step.Task.Kind.ToString(), ignoreCase: true);
             Assert.Subset(step.Flow.Pieces.Select(key => key.Id).ToHashSet(StringComparer.Ordinal), pieces.Split(' ', StringSplitOptions.RemoveEmptyEntries).ToHashSet(StringComparer.Ordinal));
             Assert.Contains(caution, step.Advice.Caution, StringComparison.Ordinal);

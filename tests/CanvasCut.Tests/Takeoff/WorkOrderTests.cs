@@ -87,7 +87,7 @@ public sealed class WorkOrderTests
     [InlineData("flat-work", "cure", "cannot reach the carrier under the needle")]
     [InlineData("sew-pockets-top", "try-on", "sews on the top while it is on its frame")]
     [InlineData("sew-pockets-top", "measure", "comes before the top is marked")]
-    [InlineData("sew-zippers-top", "sew-weather-strips-top", "forward zipper lies under weather strip, forward")]
+    [InlineData("sew-zippers-top", "sew-weather-strips-top", "Forward edge lies under weather-strip-forward")]
     [InlineData("sew-chafe-patches-top", "put-top-back", "uses")]
     [InlineData("cap-zippers", "sew-zippers-carrier", "cannot reach the ends of the zipper tapes")]
     [InlineData("hem-carrier", "bond", "uses \"carrier, edges finished\", which is not made")]
@@ -120,7 +120,7 @@ public sealed class WorkOrderTests
 
     [Fact]
     public void What_is_used_must_be_made() =>
-        Assert.Throws<ArgumentException>(() => new WorkGraph([Chain(10).Steps[0] with { Flow = new([], ["nothing"], [], new([], [], [])) }]));
+        Assert.Throws<ArgumentException>(() => new WorkGraph([Chain(10).Steps[0] with { Flow = new([], [WorkParts.Done], [], new([], [], [])) }]));
 
     /// <summary>Sewing first leaves the top sewn before the panel is bonded; bonding first the other way round.</summary>
     [Theory]
@@ -184,10 +184,12 @@ public sealed class WorkOrderTests
 
     private static IEnumerable<string> Lines(WorkSchedule order) => order.Steps.Select(each => $"{each.Number} {each.Step.Task.Id} {each.Start} {each.End}");
 
+    private static WorkPart Part(int number) => new(WorkState.Cut, new(new(CanvasCut.Patterns.PieceKind.Carrier, Width: number)), () => $"part {number}");
+
     /// <summary>Steps that follow each other, each so many minutes long.</summary>
     private static WorkGraph Chain(params int[] minutes) => new(
     [
         .. minutes.Select((length, index) => StepWriting.Step(new($"step-{index}", WorkStage.Fit, WorkKind.Hand, "Step", "Do it."))
-            .Using(index == 0 ? [] : [$"part {index - 1}"]).Making($"part {index}").Taking(Duration.FromMinutes(length))),
+            .Using(index == 0 ? [] : [Part(index - 1)]).Making(Part(index)).Taking(Duration.FromMinutes(length))),
     ]);
 }

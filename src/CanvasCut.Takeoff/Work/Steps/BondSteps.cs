@@ -38,14 +38,14 @@ internal static class BondSteps
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, Outline.Of(hole.Patch)));
 
     /// <summary>What the carrier with its panel is called when nothing more is done to it by itself.</summary>
-    public static string Result(WorkSubject subject) =>
+    public static WorkPart Result(WorkSubject subject) =>
         CableHole.Of(subject.Job, CarrierSteps.Centred(subject)) is { IsUnderPanel: false } ? WorkParts.FinishedCarrier : WorkParts.ProvedCarrier;
 
     private static WorkStep Lay(WorkSubject subject, CableHole? hole)
     {
         var (limits, units) = (subject.Job.Conditions.Bonding.Limits, subject.Job.Units);
         return Step(new("bond", WorkStage.Bond, WorkKind.Bond, Say.Of("Bond the panel to the carrier"), HowToLay(subject)))
-            .Using([.. subject.CarrierSides, .. hole is { IsUnderPanel: true } ? [WorkParts.BushedCarrier] : Array.Empty<string>(), .. subject.IsBondFirst ? Array.Empty<string>() : [WorkParts.StretchedTop]])
+            .Using([.. subject.CarrierSides, .. hole is { IsUnderPanel: true } ? [WorkParts.BushedCarrier] : Array.Empty<WorkPart>(), .. subject.IsBondFirst ? Array.Empty<WorkPart>() : [WorkParts.StretchedTop]])
             .Making(WorkParts.LaidPanel)
             .Closing(WorkAccess.CarrierUnderNeedle)
             .Taking(BondingTimes.Laying)

@@ -50,7 +50,7 @@ internal static class TopPieceSteps
             .Ticking(parts)
             .On(pieces.SelectMany(piece => piece.Widths))
             .Using(pieces.SelectMany(piece => piece.Flat))
-            .Making(pieces.Select(piece => WorkParts.Ready(piece.Id)))
+            .Making(pieces.Select(piece => WorkParts.Ready(piece.Key)))
             .Taking(how.Kind == WorkKind.Machine ? WorkTimes.Sewing(WholePiece.RowsOf(pieces)) : Turning * pieces.Count)
             .With(how.Kind == WorkKind.Machine ? Say.Of("machine, basting tape") : Say.Of("basting tape, bone folder"))
             .Until(Say.Of($"It lies flat on its template, the finished edges within {subject.AtMost(2)}."))

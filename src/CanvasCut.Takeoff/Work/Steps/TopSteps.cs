@@ -39,7 +39,7 @@ internal static class TopSteps
             .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.CarrierBox), .. subject.Edges.Select(edge => Outline.Of(edge.Band))]));
     }
 
-    private static string Taped(WorkSubject subject) => subject.HasZippersOnly ? WorkParts.TapedZippers : WorkParts.TapedCarrier;
+    private static WorkPart Taped(WorkSubject subject) => subject.HasZippersOnly ? WorkParts.TapedZippers : WorkParts.TapedCarrier;
 
     /// <summary>As in "Then unzip the carrier."; what was taped to the top stays there.</summary>
     private static string TakenOff(WorkSubject subject) => subject.HasZippersOnly ? Say.Of("Then unzip the carrier.") : Say.Of("Then open what is closed and take the carrier off.");
@@ -47,7 +47,7 @@ internal static class TopSteps
     private static WorkStep Mark(WorkSubject subject) =>
         Step(new("mark-pockets", WorkStage.Mark, WorkKind.Mark, Say.Of("Mark pockets, strip and patches with the carrier in place"), Say.Of($"Put each pocket over its corner with the carrier in it, and the strip over its {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)} {TakenOff(subject)}")))
             .On(subject.TopPieces.SelectMany(piece => piece.Widths))
-            .Using([Taped(subject), .. subject.TopPieces.Select(piece => WorkParts.Ready(piece.Id))])
+            .Using([Taped(subject), .. subject.TopPieces.Select(piece => WorkParts.Ready(piece.Key))])
             .Making(WorkParts.MarkedTop)
             .Needing(WorkAccess.TopStretched, WorkAccess.CarrierInPlace)
             .Taking(Duration.FromMinutes(15 + (5 * subject.TopPieces.Count())))
@@ -73,7 +73,7 @@ internal static class TopSteps
 
     private static WorkStep PutBack(WorkSubject subject) =>
         Step(new("put-top-back", WorkStage.Top, WorkKind.Hand, Say.Of("Put the top back on its frame"), Say.Of("Seal the rows against rain if the cloth's maker says so, then stretch the top as before.")))
-            .Using([WorkParts.LooseTop, .. subject.TopParts.Select(part => WorkParts.OnTop(part.Name)), .. subject.Patterns.Mounted.Fastened.Flaps.Where(flap => flap.Fasteners is not null).Select(WorkParts.SetOnTop)])
+            .Using([WorkParts.LooseTop, .. subject.TopParts.Select(part => WorkParts.OnTop(part)), .. subject.Patterns.Mounted.Fastened.Flaps.Where(flap => flap.Fasteners is not null).Select(WorkParts.SetOnTop)])
             .Making(WorkParts.StretchedTop)
             .Opening(WorkAccess.TopStretched)
             .Closing(WorkAccess.TopUnderNeedle)

@@ -18,28 +18,17 @@ public static class LimitWords
     public static string Least(Length limit, PrintUnits units, InchFraction finest = InchFraction.Sixteenth) => LengthText.InUnits(limit, units, finest, RoundTo.Up);
 
     /// <summary>A temperature of at least so much in whole degrees, in the units asked for.</summary>
-    public static string Least(Temperature limit, PrintUnits units) => InUnits(limit.DegreesCelsius, limit.DegreesFahrenheit, units, RoundTo.Up);
+    public static string Least(Temperature limit, PrintUnits units) => QuantityKinds.Temperature.Whole(limit, units, RoundTo.Up);
 
     /// <summary>A temperature of at most so much in whole degrees, in the units asked for.</summary>
-    public static string Most(Temperature limit, PrintUnits units) => InUnits(limit.DegreesCelsius, limit.DegreesFahrenheit, units, RoundTo.Down);
+    public static string Most(Temperature limit, PrintUnits units) => QuantityKinds.Temperature.Whole(limit, units, RoundTo.Down);
 
     /// <summary>A difference of at least so much in whole degrees, in the units asked for.</summary>
-    public static string Least(TemperatureDelta limit, PrintUnits units) => InUnits(limit.DegreesCelsius, limit.DegreesFahrenheit, units, RoundTo.Up);
+    public static string Least(TemperatureDelta limit, PrintUnits units) => QuantityKinds.TemperatureStep.Whole(limit, units, RoundTo.Up);
 
     /// <summary>A wind of at most so much in whole knots: to be read from a card, or said on the radio.</summary>
     public static int Knots(Speed limit) => (int)Rounded.Decimals(limit.Knots, 0, RoundTo.Down);
 
     /// <summary>The same in whole metres a second.</summary>
     public static int MetersPerSecond(Speed limit) => (int)Rounded.Decimals(limit.MetersPerSecond, 0, RoundTo.Down);
-
-    private static string InUnits(double celsius, double fahrenheit, PrintUnits units, RoundTo way)
-    {
-        var (metric, imperial) = (Rounded.Decimals(celsius, 0, way), Rounded.Decimals(fahrenheit, 0, way));
-        return units switch
-        {
-            PrintUnits.Metric => FormattableString.Invariant($"{metric:0} °C"),
-            PrintUnits.Imperial => FormattableString.Invariant($"{imperial:0} °F"),
-            _ => FormattableString.Invariant($"{metric:0} °C ({imperial:0} °F)"),
-        };
-    }
 }

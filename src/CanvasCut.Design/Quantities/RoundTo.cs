@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace CanvasCut.Design;
 
 /// <summary>To which side a printed number is rounded.</summary>
@@ -33,4 +35,8 @@ internal static class Rounded
         var step = 1m / (decimal)Math.Pow(10, decimals);
         return Steps((decimal)number / step, way) * step;
     }
+
+    /// <summary>The same as a text, without the minus of a zero.</summary>
+    public static string Text(double number, int decimals, RoundTo way, string format) =>
+        (Decimals(number, decimals, way) + 0m).ToString(format, CultureInfo.InvariantCulture);
 }

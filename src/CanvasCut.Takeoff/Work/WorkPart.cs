@@ -1,0 +1,70 @@
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+
+namespace CanvasCut.Takeoff;
+
+/// <summary>A thing in one state, which a step makes and later ones use. It is known by thing and state, and put into words when it is printed.</summary>
+public sealed class WorkPart : IEquatable<WorkPart>
+{
+    private readonly WorkState _state;
+    private readonly WorkThing? _thing;
+    private readonly Func<string> _words;
+
+    internal WorkPart(WorkState state, WorkThing? thing, Func<string> words) => (_state, _thing, _words) = (state, thing, words);
+
+    /// <inheritdoc/>
+    public bool Equals(WorkPart? other) => other is not null && _state == other._state && _thing == other._thing;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as WorkPart);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(_state, _thing);
+
+    /// <summary>In words, in the language of the moment.</summary>
+    public override string ToString() => _words();
+}
+
+/// <summary>A piece, or what lies along an edge without being one.</summary>
+/// <param name="Piece">The piece; null for a zipper or a tape.</param>
+/// <param name="Edge">The edge it lies along; null for a piece.</param>
+internal sealed record WorkThing(PieceKey? Piece, Side? Edge = null)
+{
+    /// <summary>For a message to the one who writes steps.</summary>
+    public override string ToString() => Piece?.Id ?? $"{Edge} edge";
+}
+
+/// <summary>What has been done to it.</summary>
+internal enum WorkState
+{
+    Measures,
+    Templates,
+    TriedTemplates,
+    FlatCarrier,
+    HemmedCarrier,
+    CappedZippers,
+    LaidPanel,
+    CuredPanel,
+    ProvedCarrier,
+    FinishedCarrier,
+    TapedZippers,
+    MarkedTop,
+    LooseTop,
+    StretchedTop,
+    Fitted,
+    Wired,
+    Tested,
+    Done,
+    TapedCarrier,
+    Cut,
+    Marked,
+    Joined,
+    Ready,
+    Trimmed,
+    OnCarrier,
+    SetInCarrier,
+    SetOnTop,
+    RodOf,
+    OnTop,
+    BushedCarrier,
+}

@@ -1,0 +1,37 @@
+namespace CanvasCut.Takeoff;
+
+/// <summary>A place that a needle or a hand reaches or does not. It is known by what it is, and put into words when it is printed.</summary>
+public sealed class WorkReach : IEquatable<WorkReach>
+{
+    private readonly ReachKind _kind;
+    private readonly WorkThing? _under;
+    private readonly Func<string> _words;
+
+    internal WorkReach(ReachKind kind, WorkThing? under, Func<string> words) => (_kind, _under, _words) = (kind, under, words);
+
+    /// <summary>Whether it is the cloth of the top under something that is sewn over it.</summary>
+    public bool IsUnderPart => _kind == ReachKind.Under;
+
+    /// <inheritdoc/>
+    public bool Equals(WorkReach? other) => other is not null && _kind == other._kind && _under == other._under;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as WorkReach);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(_kind, _under);
+
+    /// <summary>In words, in the language of the moment.</summary>
+    public override string ToString() => _words();
+}
+
+/// <summary>Which place it is.</summary>
+internal enum ReachKind
+{
+    CarrierUnderNeedle,
+    TapeEnds,
+    TopStretched,
+    TopUnderNeedle,
+    CarrierInPlace,
+    Under,
+}
