@@ -11,6 +11,9 @@ public static class CheckCodes
     /// <summary>The mounted outline and a keep-out.</summary>
     public const string KeepOut = "fit.keep-out";
 
+    /// <summary>Two carriers with all that holds them.</summary>
+    public const string Between = "fit.between";
+
     /// <summary>The panel and the bent sides of the frame.</summary>
     public const string BentSide = "fit.bent-side";
 
@@ -209,7 +212,7 @@ public static class CheckCodes
     /// <summary>All of them, in the order of the report.</summary>
     public static ImmutableArray<string> All { get; } =
     [
-        Margin, KeepOut, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
+        Margin, KeepOut, Between, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
         PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,

@@ -12,7 +12,7 @@ internal static class FitChecks
     /// <summary>Margins, keep-outs, and everything that must not lie on a tube.</summary>
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
     {
-        foreach (var clearance in Clearances.Across(job, mounted).Concat(Clearances.Along(job, mounted)).Concat(Clearances.KeepOuts(job, mounted)))
+        foreach (var clearance in Clearances.Of(job, mounted))
         {
             yield return Judged(clearance, Verdict.Fail, AdviceOn(clearance));
         }
@@ -23,10 +23,15 @@ internal static class FitChecks
         }
     }
 
+    /// <summary>The room between the carriers of a top, each pair once.</summary>
+    public static IEnumerable<CheckResult> Between(PlacedTop placed) =>
+        placed.Between.Select(clearance => Judged(clearance, Verdict.Fail, AdviceOn(clearance)));
+
     private static string CodeOf(ClearanceKind kind) => kind switch
     {
         ClearanceKind.Margin => CheckCodes.Margin,
         ClearanceKind.KeepOut => CheckCodes.KeepOut,
+        ClearanceKind.Between => CheckCodes.Between,
         ClearanceKind.TubeEdge => CheckCodes.TubeEdge,
         ClearanceKind.TubeZipper => CheckCodes.TubeZipper,
         ClearanceKind.TubeMount => CheckCodes.TubeMount,
@@ -40,6 +45,7 @@ internal static class FitChecks
     {
         ClearanceKind.Margin => "top.edge_margin",
         ClearanceKind.KeepOut => Say.Of("the keep-out's clearance"),
+        ClearanceKind.Between => Say.Of("limits.between_carriers (common practice, no source)"),
         ClearanceKind.TubeCells => Say.Of("limits.cell_margin (rule of thumb, editable)"),
         _ => Say.Of("limits.tube_clearance (rule of thumb, editable)"),
     };
@@ -48,6 +54,7 @@ internal static class FitChecks
     {
         ClearanceKind.Margin => Say.Of("The mounted outline comes too near this edge: move the carrier, narrow the border, or choose a smaller panel."),
         ClearanceKind.KeepOut => Say.Of($"Everything mounted must stay away from {clearance.Subject}: move or turn the panel."),
+        ClearanceKind.Between => Say.Of("Hands, zipper pulls and cables need room between two carriers: move one, or choose smaller panels."),
         ClearanceKind.TubeCells => Say.Of("A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points)."),
         ClearanceKind.TubeZipper => Say.Of("A zipper on a tube chafes and cannot be sewn flat: move the carrier along the boat."),
         ClearanceKind.TubeMount => Say.Of("What holds this edge would lie on a tube, chafe, and could not be set or pressed closed: move the carrier along the boat."),
@@ -83,10 +90,10 @@ internal static class FitChecks
             yield break;
         }
 
-        foreach (var (index, bow) in job.Top.Bows.Index())
+        foreach (var index in Enumerable.Range(0, job.Top.Bows.Length))
         {
             yield return Judged(
-                Clearances.Cells(job, mounted, Plan.BandOf(job.Top, bow), index + 1),
+                Clearances.CellsFromBow(job, mounted, index + 1),
                 Verdict.Caution,
                 Say.Of("The maker allows hard points (panel.hard_points); a strip of foam beside the tube spares the cells."));
         }

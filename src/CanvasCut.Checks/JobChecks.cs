@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Checks;
 
@@ -13,6 +14,9 @@ public static class JobChecks
         Say.Of("flutter of cloth in the wind, and the strength of frame and top"),
         Say.Of("cables and everything electric"),
     ];
+
+    /// <summary>The results that concern several mountings of a top together; none where it carries one.</summary>
+    public static ImmutableArray<CheckResult> Of(PlacedTop placed) => [.. FitChecks.Between(placed)];
 
     /// <summary>The results, in the order of <see cref="CheckCodes.All"/>.</summary>
     public static ImmutableArray<CheckResult> Of(PatternSet patterns) =>

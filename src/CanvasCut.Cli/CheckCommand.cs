@@ -21,20 +21,43 @@ internal static class CheckCommand
 
     private static int Run(string path, (bool AsJson, bool All) how, SideNames side, Faces faces)
     {
+        if (how.AsJson)
+        {
+            return RunJson(path, side, faces);
+        }
+
+        if (JobSource.ReadTop(path, (null, side), faces, out var code) is not { } top)
+        {
+            return code;
+        }
+
+        if (JobSource.Chosen(top, side.Panel, faces) is not { } runs)
+        {
+            return ExitCode.WrongInput;
+        }
+
+        foreach (var run in runs)
+        {
+            if (top.Top.HasSeveral)
+            {
+                faces.Output.WriteLine(Say.Of($"Carrier \"{run.Job.Mounting}\""));
+            }
+
+            CheckTable.Write(run, how.All, faces);
+        }
+
+        CheckTable.WriteBetween(top, faces);
+        return top.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
+    }
+
+    private static int RunJson(string path, SideNames side, Faces faces)
+    {
         if (JobSource.Read(path, (null, side), faces, out var code) is not { } outcome)
         {
             return code;
         }
 
-        if (how.AsJson)
-        {
-            faces.Output.Write(ResultsJson.OfChecks(outcome));
-        }
-        else
-        {
-            CheckTable.Write(outcome, how.All, faces);
-        }
-
+        faces.Output.Write(ResultsJson.OfChecks(outcome));
         return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Job;
 using CanvasCut.Language;
@@ -35,10 +36,23 @@ internal static class CheckTable
         faces.Output.WriteLine(CheckText.Count(outcome.Checks));
     }
 
-    /// <summary>What to do about each check that did not pass, alike advice only once.</summary>
-    public static void WriteAdvice(JobRun outcome, Faces faces)
+    /// <summary>The room between the carriers of a top; nothing where there is one.</summary>
+    public static void WriteBetween(TopRun top, Faces faces)
     {
-        foreach (var alike in outcome.Checks
+        foreach (var check in top.Between)
+        {
+            faces.Output.WriteLine(Say.Of($"{CheckText.Of(check.Verdict)} {check.Code}: {check.Subject}, {CheckText.ValueOf(check, top.Context.Units)} between them; {CheckText.LimitOf(check, top.Context.Units)}"));
+        }
+
+        WriteAdvice(top.Between, faces);
+    }
+
+    /// <summary>What to do about each check that did not pass, alike advice only once.</summary>
+    public static void WriteAdvice(JobRun outcome, Faces faces) => WriteAdvice(outcome.Checks, faces);
+
+    private static void WriteAdvice(ImmutableArray<CheckResult> checks, Faces faces)
+    {
+        foreach (var alike in checks
             .Where(check => check.Verdict != Verdict.Pass)
             .OrderBy(check => check.Verdict is Verdict.Fail ? 0 : 1)
             .GroupBy(check => (check.Verdict, check.Code, check.Advice)))

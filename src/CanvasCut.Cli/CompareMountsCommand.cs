@@ -70,7 +70,7 @@ internal static class CompareMountsCommand
                 found.RemovalActions.ToString(CultureInfo.InvariantCulture),
                 found.Wear.Months is { } months ? Say.Of($"{months} months: {Say.Within(found.Wear.What)}") : Say.Of("no figure"),
                 EdgesOf(found),
-                FormattableString.Invariant($"{LimitWords.Knots(found.Wind.OffAt)} kn{(found.Wind.KnowsEdges ? string.Empty : "?")}"),
+                OffOf(found),
                 found.FailedChecks.ToString(CultureInfo.InvariantCulture),
             ];
     }
@@ -79,6 +79,9 @@ internal static class CompareMountsCommand
     private static string EdgesOf(MountFiguresFound found) => !found.Wind.KnowsEdges || found.Wind.EdgesHoldTo is not { } hold ? Say.Of("not known")
         : hold.Knots > 64 ? Say.Of("over 64 kn")
         : FormattableString.Invariant($"{LimitWords.Knots(hold)} kn");
+
+    private static string OffOf(MountFiguresFound found) => !found.Wind.KnowsPull ? Say.Of("not known")
+        : FormattableString.Invariant($"{LimitWords.Knots(found.Wind.OffAt)} kn{(found.Wind.KnowsEdges ? string.Empty : "?")}");
 
     private static string CostOf(MountFiguresFound found) => found.Cost is not { } cost ? Say.Of("no prices")
         : cost.Unpriced == 0 ? $"{cost.List.Money.Currency} {cost.Text(cost.Total)}"

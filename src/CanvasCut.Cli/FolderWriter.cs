@@ -7,7 +7,12 @@ namespace CanvasCut.Cli;
 internal static class FolderWriter
 {
     /// <summary>The files written; null when they could not be, which is told.</summary>
-    public static IReadOnlyList<ResultFile>? Write(string folder, JobRun outcome, Faces faces)
+    public static IReadOnlyList<ResultFile>? Write(string folder, JobRun outcome, Faces faces) => Write(folder, () => ResultFiles.Of(outcome), faces);
+
+    /// <summary>The same of a whole top.</summary>
+    public static IReadOnlyList<ResultFile>? Write(string folder, TopRun top, Faces faces) => Write(folder, () => TopFiles.Of(top), faces);
+
+    private static IReadOnlyList<ResultFile>? Write(string folder, Func<IReadOnlyList<ResultFile>> make, Faces faces)
     {
         if (ResultFolder.Refusal(folder) is { } refusal)
         {
@@ -15,7 +20,7 @@ internal static class FolderWriter
             return null;
         }
 
-        var files = ResultFiles.Of(outcome);
+        var files = make();
         try
         {
             ResultFolder.Write(folder, files);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Job;
 using CanvasCut.JobFiles;
@@ -14,9 +15,54 @@ internal static class JobSource
     /// <param name="code">The exit code when there is no outcome.</param>
     public static JobRun? Read(string? path, Faces faces, out int code) => Read(path, (null, SideNames.None), faces, out code);
 
-    /// <summary>The same for a printer that is not true, or with materials and prices of the user's own.</summary>
-    public static JobRun? Read(string? path, (PrintReadings? Readings, SideNames Side) given, Faces faces, out int code) =>
-        Read(path, given.Side, (text, name, side) => JobRun.Of(text, name, new() { Readings = given.Readings, Side = side, Watch = new PlanWatch(faces) }), faces, out code);
+    /// <summary>The same for a printer that is not true, or with materials and prices of the user's own; of several panels for the one that is named.</summary>
+    public static JobRun? Read(string? path, (PrintReadings? Readings, SideNames Side) given, Faces faces, out int code)
+    {
+        if (ReadTop(path, given, faces, out code) is not { } top)
+        {
+            return null;
+        }
+
+        if (Chosen(top, given.Side.Panel, faces) is not { } runs)
+        {
+            code = ExitCode.WrongInput;
+            return null;
+        }
+
+        if (runs is [var only])
+        {
+            return only;
+        }
+
+        faces.Errors.WriteLine(Say.Of($"This job has several panels; name one with --panel: {NamesOf(top)}."));
+        code = ExitCode.WrongInput;
+        return null;
+    }
+
+    /// <summary>Works out a job with all its panels.</summary>
+    public static TopRun? ReadTop(string? path, (PrintReadings? Readings, SideNames Side) given, Faces faces, out int code) =>
+        Read(path, given.Side, (text, name, side) => TopRun.Of(text, name, new() { Readings = given.Readings, Side = side, Watch = new PlanWatch(faces) }), faces, out code);
+
+    /// <summary>The runs that are meant: that of the panel named, or all; null when there is no such panel, which is told.</summary>
+    public static ImmutableArray<JobRun>? Chosen(TopRun top, string? panel, Faces faces)
+    {
+        if (panel is null)
+        {
+            return top.Mountings;
+        }
+
+        ImmutableArray<JobRun> named = [.. top.Mountings.Where(run => run.Job.Mounting == new MountingName(panel))];
+        if (named.IsEmpty)
+        {
+            faces.Errors.WriteLine(top.Top.HasSeveral
+                ? Say.Of($"--panel \"{panel}\" is no carrier of this job; there are {NamesOf(top)}.")
+                : Say.Of("--panel is for jobs of several panels; this one has one."));
+        }
+
+        return named.IsEmpty ? null : named;
+    }
+
+    private static string NamesOf(TopRun top) => string.Join(", ", top.Mountings.Select(run => run.Job.Mounting.Text));
 
     /// <summary>Reads a job without working it out.</summary>
     public static TopJob? ReadJob(string path, SideNames side, Faces faces, out int code) => Read(path, side, JobFile.Read, faces, out code);

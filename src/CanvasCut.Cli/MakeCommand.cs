@@ -32,11 +32,21 @@ internal static class MakeCommand
             return ExitCode.WrongInput;
         }
 
-        if (JobSource.Read(path, given, faces, out var code) is not { } outcome)
+        if (JobSource.ReadTop(path, given, faces, out var code) is not { } top)
         {
             return code;
         }
 
+        if (JobSource.Chosen(top, given.Side.Panel, faces) is not { } runs)
+        {
+            return ExitCode.WrongInput;
+        }
+
+        return runs is [var only] && top.Top.Copies == 1 ? MakeOne(path, folder, only, faces) : MakeSeveral(folder, top, faces);
+    }
+
+    private static int MakeOne(string? path, string folder, JobRun outcome, Faces faces)
+    {
         if (FolderWriter.Write(folder, outcome, faces) is not { } files)
         {
             return ExitCode.NotWritten;
@@ -44,6 +54,39 @@ internal static class MakeCommand
 
         Tell(path, folder, outcome, files, faces);
         return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
+    }
+
+    private static int MakeSeveral(string folder, TopRun top, Faces faces)
+    {
+        if (FolderWriter.Write(folder, top, faces) is not { } files)
+        {
+            return ExitCode.NotWritten;
+        }
+
+        var output = faces.Output;
+        output.WriteLine(top.Context.JobName);
+        foreach (var run in top.Mountings)
+        {
+            output.WriteLine(Say.Of($"Carrier \"{TopFiles.FolderOf(run)}\": {CheckText.Count(run.Checks)}"));
+            CheckTable.WriteAdvice(run, faces);
+        }
+
+        CheckTable.WriteBetween(top, faces);
+        output.WriteLine(Say.Of($"Wrote {files.Count} files to {folder}:"));
+        foreach (var file in files.Where(file => !file.Name.Contains('/', StringComparison.Ordinal)))
+        {
+            output.WriteLine($"  {file.Name,-18} {file.Tells}");
+        }
+
+        foreach (var run in top.Mountings)
+        {
+            output.WriteLine($"  {TopFiles.FolderOf(run) + "/",-18} {Say.Of("report, templates, order and pieces of this carrier")}");
+        }
+
+        var sets = top.Top.Copies > 1 ? Say.Of($" for {top.Top.Copies} sets") : string.Empty;
+        output.WriteLine(Say.Of($"Cloth{sets}, all pieces on one roll: {LengthText.Of(top.Plan.Ordered, top.Context.Units)}; that is the length to buy, not the sum of the carriers' own."));
+        output.WriteLine(Say.Of($"Look first at {Path.Combine(folder, "placement.svg")}, then at the report.pdf of each carrier."));
+        return top.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 
     private static void Tell(string? path, string folder, JobRun outcome, IReadOnlyCollection<ResultFile> files, Faces faces)

@@ -42,7 +42,7 @@ internal static class RefitCommand
             return ExitCode.WrongInput;
         }
 
-        if (JobSource.ReadJob(job.Path, job.Side, faces, out var code)?.First is not { } read)
+        if (JobSource.Read(job.Path, (null, job.Side), faces, out var code)?.Job is not { } read)
         {
             return code;
         }

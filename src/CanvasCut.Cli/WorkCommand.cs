@@ -14,14 +14,15 @@ internal static class WorkCommand
     {
         var job = new Argument<string>("JOB") { Description = Say.Of("The job file.") };
         var json = new Option<bool>("--json") { Description = Say.Of("Prints what results.json holds under \"work\".") };
-        var command = new Command("work", Say.Of("Tells in which order to work, and on which day; writes nothing.")) { job, json };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), parsed.GetValue(json), faces));
+        var panel = SideOptions.Panel();
+        var command = new Command("work", Say.Of("Tells in which order to work, and on which day; writes nothing.")) { job, json, panel };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), parsed.GetValue(json), parsed.GetValue(panel), faces));
         return command;
     }
 
-    private static int Run(string path, bool asJson, Faces faces)
+    private static int Run(string path, bool asJson, string? panel, Faces faces)
     {
-        if (JobSource.Read(path, faces, out var code) is not { } outcome)
+        if (JobSource.Read(path, (null, SideNames.None with { Panel = panel }), faces, out var code) is not { } outcome)
         {
             return code;
         }

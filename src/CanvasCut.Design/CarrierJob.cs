@@ -35,9 +35,6 @@ public sealed record CarrierJob(
 
     /// <summary>Which of the top's mountings it is.</summary>
     public MountingName Mounting { get; init; } = MountingName.Only;
-
-    /// <summary>Further panels on the same carrier, each beside the one before; usually none.</summary>
-    public ImmutableArray<RowPanel> Row { get; init; } = [];
 }
 
 /// <summary>What holds the carrier on the top.</summary>

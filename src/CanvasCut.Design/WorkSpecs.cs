@@ -45,7 +45,11 @@ public sealed record PlotSpec(Length? RollWidth, bool SingleStroke);
 /// <param name="ShadeGap">Between cloth over the panel and the nearest cell.</param>
 /// <param name="Shape">What is allowed of the shape of cloth and carrier.</param>
 /// <param name="SewnThickness">The most that a domestic machine sews through.</param>
-public sealed record LimitSpec(double BendFactor, Length TubeClearance, Length CellMargin, Length ShadeGap, ShapeLimits Shape, Length SewnThickness);
+public sealed record LimitSpec(double BendFactor, Length TubeClearance, Length CellMargin, Length ShadeGap, ShapeLimits Shape, Length SewnThickness)
+{
+    /// <summary>The clear strip between two carriers, with all that holds them, in which hands and zipper pulls need room.</summary>
+    public Length BetweenCarriers { get; init; } = Length.FromMillimeters(50);
+}
 
 /// <summary>How far cloth and carrier may be from the shape they are drawn in.</summary>
 /// <param name="ClothSag">How far the cloth is taken to sag between two bows where it was not measured, as a part of the span.</param>

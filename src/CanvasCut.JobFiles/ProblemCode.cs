@@ -135,11 +135,8 @@ public static class ProblemCode
     /// <summary>A twin mirrors nothing, itself, or another twin.</summary>
     public const string Mirror = "CC212";
 
-    /// <summary>A twin, or a further panel on a carrier, says of its own what is settled by the other.</summary>
+    /// <summary>A twin says of its own what is settled by what it mirrors.</summary>
     public const string Settled = "CC213";
-
-    /// <summary>A further panel lies on no carrier, or it is not said how.</summary>
-    public const string Row = "CC214";
 
     /// <summary>What only panels of a list have stands in a job of one panel.</summary>
     public const string OneOnly = "CC215";

@@ -14,16 +14,18 @@ internal static class BestPlace
     /// <summary>The best place for the carrier's middle.</summary>
     /// <param name="job">The job.</param>
     /// <param name="shape">What is mounted, its carrier's middle at the origin.</param>
-    public static TopPlace Of(CarrierJob job, MountedShape shape)
+    public static TopPlace Of(CarrierJob job, MountedShape shape) => Of(Plan.Of(job.Top), Clearances.RulesOf(job, shape));
+
+    /// <summary>The best place within a box by rules made with the carrier's middle at the origin.</summary>
+    public static TopPlace Of(Box whole, ImmutableArray<DistanceRule> rules)
     {
-        var whole = Plan.Of(job.Top);
         var rows = GridFrom(whole.Bottom, whole.Top)
-            .Select(y => (At: y, Spare: Smallest(Clearances.Along(job, shape.MovedBy(new(0, y))))))
+            .Select(y => (At: y, Spare: Smallest(rules.Where(rule => !rule.From.DependsOnX), new(0, y))))
             .ToList();
         var columns = GridFrom(whole.Left, whole.Right)
-            .Select(x => (At: x, Spare: Smallest(Clearances.Across(job, shape.MovedBy(new(x, 0))))))
+            .Select(x => (At: x, Spare: Smallest(rules.Where(rule => !rule.From.DependsOnY), new(x, 0))))
             .ToList();
-        var keepOuts = new KeepOutField(job, shape);
+        DistanceRule[] others = [.. rules.Where(rule => rule.From is { DependsOnX: true, DependsOnY: true })];
         var best = (Point: whole.Center, Spare: double.NegativeInfinity);
         foreach (var point in rows.SelectMany(row => columns.Select(column => (
             Point: new Point(column.At, row.At),
@@ -34,7 +36,7 @@ internal static class BestPlace
                 continue;
             }
 
-            var spare = Math.Min(point.Spare, keepOuts.SpareAt(point.Point));
+            var spare = Math.Min(point.Spare, Smallest(others, point.Point - new Point(0, 0)));
             if (spare > best.Spare + EqualMm || (spare >= best.Spare - EqualMm && IsNearer(point.Point, best.Point, whole.Center)))
             {
                 best = (point.Point, Math.Max(spare, best.Spare));
@@ -50,7 +52,7 @@ internal static class BestPlace
         return Enumerable.Range(first, last - first + 1).Select(i => i * FitChoice.GridMm);
     }
 
-    private static double Smallest(IEnumerable<Clearance> clearances) => clearances.Min(clearance => clearance.SpareMm);
+    private static double Smallest(IEnumerable<DistanceRule> rules, Step step) => rules.Aggregate(double.PositiveInfinity, (least, rule) => Math.Min(least, rule.SpareMm(step)));
 
     /// <summary>The order among equal places: nearer the centreline, nearer the top's middle, forward, port.</summary>
     private static bool IsNearer(Point one, Point other, Point middle)
@@ -58,24 +60,5 @@ internal static class BestPlace
         var first = (Math.Abs(one.X), Math.Abs(one.Y - middle.Y), -one.Y, one.X);
         var second = (Math.Abs(other.X), Math.Abs(other.Y - middle.Y), -other.Y, other.X);
         return first.CompareTo(second) < 0;
-    }
-
-    /// <summary>The distances from the keep-outs, with everything worked out that does not depend on the place.</summary>
-    private sealed class KeepOutField(CarrierJob job, MountedShape shape)
-    {
-        private readonly ImmutableArray<Box> _boxes = Clearances.BoxesOf(shape);
-        private readonly ImmutableArray<(Box Box, double ClearanceMm)> _keepOuts =
-            [.. job.Top.KeepOuts.Select(keepOut => (Plan.Of(keepOut), keepOut.Clearance.Millimeters))];
-
-        public double SpareAt(Point at)
-        {
-            var smallest = double.PositiveInfinity;
-            foreach (var (box, clearance) in _keepOuts)
-            {
-                smallest = Math.Min(smallest, Clearances.ToKeepOutMm(_boxes, box, new(at.X, at.Y)) - clearance);
-            }
-
-            return smallest;
-        }
     }
 }

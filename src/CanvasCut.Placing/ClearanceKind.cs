@@ -9,6 +9,9 @@ public enum ClearanceKind
     /// <summary>The mounted outline and a keep-out.</summary>
     KeepOut,
 
+    /// <summary>Two carriers with all that holds them.</summary>
+    Between,
+
     /// <summary>A tube and an edge of the carrier.</summary>
     TubeEdge,
 

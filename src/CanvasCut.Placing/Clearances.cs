@@ -6,106 +6,111 @@ using CanvasCut.Patterns;
 
 namespace CanvasCut.Placing;
 
-/// <summary>The distances that a mounting must keep, in groups that depend on where it lies along and across the boat.</summary>
+/// <summary>The distances that a mounting must keep.</summary>
 public static class Clearances
 {
-    /// <summary>Those that depend on the station alone: the top's forward and aft edge, and every tube.</summary>
-    public static ImmutableArray<Clearance> Along(CarrierJob job, MountedShape mounted) =>
+    /// <summary>All of them where it lies: to the top's edges, to the tubes, to the keep-outs.</summary>
+    public static ImmutableArray<Clearance> Of(CarrierJob job, MountedShape mounted) => [.. RulesOf(job, mounted).Select(rule => rule.Clearance)];
+
+    /// <summary>The rules for a mounting that is moved from where it lies.</summary>
+    internal static ImmutableArray<DistanceRule> RulesOf(CarrierJob job, MountedShape mounted) =>
     [
-        .. Ends(job.Top, mounted.Extent),
-        .. job.Top.Bows.Index().SelectMany(each => OnTube(job, mounted, Plan.BandOf(job.Top, each.Item), each.Index + 1)),
+        .. new[] { Side.Port, Side.Starboard, Side.Forward, Side.Aft }.Select(side => Rim(job.Top, mounted, side)),
+        .. job.Top.Bows.Index().SelectMany(each => OnTube(job, mounted, each.Index + 1)),
+        .. job.Top.KeepOuts.Index().Select(each => KeepOut(mounted, each.Item, each.Index + 1)),
     ];
 
-    /// <summary>Those that depend on the offset alone: the top's port and starboard edge.</summary>
-    public static ImmutableArray<Clearance> Across(CarrierJob job, MountedShape mounted)
+    /// <summary>The distance of the cells from a tube.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="mounted">What is mounted.</param>
+    /// <param name="bow">The number of the bow, from 1.</param>
+    public static Clearance CellsFromBow(CarrierJob job, MountedShape mounted, int bow) => Cells(job, mounted, bow).Clearance;
+
+    private static DistanceRule Rim(TopCloth top, MountedShape mounted, Side side)
     {
-        var (whole, extent, needed) = (Plan.Of(job.Top), mounted.Extent, job.Top.Edges.Margin.Millimeters);
-        return
-        [
-            Clearance.OfMm(ClearanceKind.Margin, Say.Of("port edge of the top"), extent.Left - whole.Left, needed).Between(null, PartKey.TopEdge(Side.Port)),
-            Clearance.OfMm(ClearanceKind.Margin, Say.Of("starboard edge of the top"), whole.Right - extent.Right, needed).Between(null, PartKey.TopEdge(Side.Starboard)),
-        ];
-    }
-
-    /// <summary>Those that depend on both: the keep-outs.</summary>
-    public static ImmutableArray<Clearance> KeepOuts(CarrierJob job, MountedShape mounted) =>
-    [
-        .. job.Top.KeepOuts.Select((keepOut, index) => Clearance.OfMm(
-            ClearanceKind.KeepOut, keepOut.Name, ToKeepOutMm(BoxesOf(mounted), Plan.Of(keepOut), new(0, 0)), keepOut.Clearance.Millimeters).Between(null, PartKey.KeepOut(index + 1))),
-    ];
-
-    /// <summary>The boxes round all that is mounted. A pocket's box holds a little more than the pocket, on the safe side.</summary>
-    internal static ImmutableArray<Box> BoxesOf(MountedShape mounted) => [.. mounted.Parts.Select(part => part.Bounds)];
-
-    /// <summary>The distance of the nearest of several boxes, moved by a step, from a keep-out.</summary>
-    internal static double ToKeepOutMm(ImmutableArray<Box> boxes, Box keepOut, Step step)
-    {
-        var nearest = double.PositiveInfinity;
-        foreach (var box in boxes)
+        var whole = Plan.Of(top);
+        HalfPlane inner = side switch
         {
-            nearest = Math.Min(nearest, box.MovedBy(step).DistanceMm(keepOut));
-        }
-
-        return nearest;
-    }
-
-    private static IEnumerable<Clearance> Ends(TopCloth top, Box extent)
-    {
-        var (whole, needed) = (Plan.Of(top), top.Edges.Margin.Millimeters);
-        yield return Clearance.OfMm(ClearanceKind.Margin, Say.Of("forward edge of the top"), whole.Top - extent.Top, needed).Between(null, PartKey.TopEdge(Side.Forward));
-        yield return Clearance.OfMm(ClearanceKind.Margin, Say.Of("aft edge of the top"), extent.Bottom - whole.Bottom, needed).Between(null, PartKey.TopEdge(Side.Aft));
-    }
-
-    private static IEnumerable<Clearance> OnTube(CarrierJob job, MountedShape mounted, Box tube, int bow)
-    {
-        var needed = job.Limits.TubeClearance.Millimeters;
-        foreach (var hard in HardParts(mounted, new(job)).Concat(SideFasteners.NearestTo(tube, mounted, new(job))))
+            Side.Port => new(new(whole.Left, 0), new(0, -1)),
+            Side.Starboard => new(new(whole.Right, 0), new(0, 1)),
+            Side.Forward => new(new(0, whole.Top), new(-1, 0)),
+            _ => new(new(0, whole.Bottom), new(1, 0)),
+        };
+        var subject = side switch
         {
-            yield return Clearance.OfMm(hard.Kind, Say.Of($"{hard.Name} and {NameOf(bow)}"), hard.Place.DistanceInYMm(tube), needed).Between(hard.Key, PartKey.Bow(bow));
+            Side.Port => Say.Of("port edge of the top"),
+            Side.Starboard => Say.Of("starboard edge of the top"),
+            Side.Forward => Say.Of("forward edge of the top"),
+            _ => Say.Of("aft edge of the top"),
+        };
+        return new(ClearanceKind.Margin, subject, [mounted.Extent], new RimObstacle(inner), top.Edges.Margin.Millimeters) { To = PartKey.TopEdge(side) };
+    }
+
+    /// <summary>The boxes round all that is mounted are kept clear of it. A pocket's box holds a little more than the pocket, on the safe side.</summary>
+    private static DistanceRule KeepOut(MountedShape mounted, KeepOut keepOut, int number) => new(
+        ClearanceKind.KeepOut, keepOut.Name, [.. mounted.Parts.Select(part => part.Bounds)], new BlockObstacle(Plan.Of(keepOut)), keepOut.Clearance.Millimeters)
+    {
+        To = PartKey.KeepOut(number),
+    };
+
+    private static IEnumerable<DistanceRule> OnTube(CarrierJob job, MountedShape mounted, int bow)
+    {
+        var (tube, needed) = (TubeOf(job, bow), job.Limits.TubeClearance.Millimeters);
+        foreach (var hard in HardParts(mounted, new(job)).Concat(SideFasteners.Of(mounted, new(job))))
+        {
+            yield return new(hard.Kind, Say.Of($"{hard.Name} and {NameOf(bow)}"), hard.Places, tube, needed) { Of = hard.Key, To = PartKey.Bow(bow) };
         }
 
         if (!job.Panel.Limits.AllowsHardPoints)
         {
-            yield return Cells(job, mounted, tube, bow);
+            yield return Cells(job, mounted, bow);
         }
     }
 
-    /// <summary>The distance of the cells from a tube.</summary>
-    public static Clearance Cells(CarrierJob job, MountedShape mounted, Box tube, int bow) =>
-        Clearance.OfMm(ClearanceKind.TubeCells, Say.Of($"cells and {NameOf(bow)}"), mounted.CellBox.DistanceInYMm(tube), job.Limits.CellMargin.Millimeters)
-            .Between(new PartKeys(job).Cells, PartKey.Bow(bow));
+    private static DistanceRule Cells(CarrierJob job, MountedShape mounted, int bow) => new(
+        ClearanceKind.TubeCells, Say.Of($"cells and {NameOf(bow)}"), [mounted.CellBox], TubeOf(job, bow), job.Limits.CellMargin.Millimeters)
+    {
+        Of = new PartKeys(job).Cells,
+        To = PartKey.Bow(bow),
+    };
+
+    private static BandObstacle TubeOf(CarrierJob job, int bow)
+    {
+        var band = Plan.BandOf(job.Top, job.Top.Bows[bow - 1]);
+        return new(band.Center, new(1, 0), band.HeightMm / 2);
+    }
 
     private static string NameOf(int bow) => Say.Of($"bow {bow}");
 
     private static IEnumerable<TubePart> HardParts(MountedShape mounted, PartKeys keys)
     {
         var carrier = mounted.CarrierBox;
-        yield return new(ClearanceKind.TubeEdge, keys.CarrierEdge(Side.Forward), Say.Of("carrier's forward edge"), carrier with { Bottom = carrier.Top });
-        yield return new(ClearanceKind.TubeEdge, keys.CarrierEdge(Side.Aft), Say.Of("carrier's aft edge"), carrier with { Top = carrier.Bottom });
+        yield return new(ClearanceKind.TubeEdge, keys.CarrierEdge(Side.Forward), Say.Of("carrier's forward edge"), [carrier with { Bottom = carrier.Top }]);
+        yield return new(ClearanceKind.TubeEdge, keys.CarrierEdge(Side.Aft), Say.Of("carrier's aft edge"), [carrier with { Top = carrier.Bottom }]);
         foreach (var zipper in mounted.Fastened.Zippers.Where(zipper => zipper.IsEnd))
         {
-            yield return new(ClearanceKind.TubeZipper, keys.Fastening(zipper.Side), Say.Of($"{Words.Of(zipper.Side)} zipper"), zipper.Band);
+            yield return new(ClearanceKind.TubeZipper, keys.Fastening(zipper.Side), Say.Of($"{Words.Of(zipper.Side)} zipper"), [zipper.Band]);
         }
 
         foreach (var flap in mounted.Fastened.Flaps.Where(flap => flap.IsEnd))
         {
-            yield return new(ClearanceKind.TubeMount, keys.Fastening(flap.Side), flap.Name, flap.Band);
+            yield return new(ClearanceKind.TubeMount, keys.Fastening(flap.Side), flap.Name, [flap.Band]);
         }
 
         // Port and starboard pockets lie at the same stations unless their legs differ; each is told all the same.
         foreach (var pocket in mounted.Fastened.Pockets)
         {
-            yield return new(ClearanceKind.TubePocket, keys.Pocket(pocket.Corner), Say.Of($"{pocket.Corner} pocket"), pocket.Outline.Bounds);
+            yield return new(ClearanceKind.TubePocket, keys.Pocket(pocket.Corner), Say.Of($"{pocket.Corner} pocket"), [pocket.Outline.Bounds]);
         }
 
         foreach (var strip in mounted.Fastened.Strips)
         {
-            yield return new(ClearanceKind.TubeStrip, keys.Strip(strip.Side), Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), strip.Finished with { Bottom = strip.SeamY, Top = strip.SeamY });
+            yield return new(ClearanceKind.TubeStrip, keys.Strip(strip.Side), Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), [strip.Finished with { Bottom = strip.SeamY, Top = strip.SeamY }]);
         }
 
         if (mounted.JunctionBox is { } box)
         {
-            yield return new(ClearanceKind.TubeBox, keys.JunctionBox, Say.Of("junction box"), box);
+            yield return new(ClearanceKind.TubeBox, keys.JunctionBox, Say.Of("junction box"), [box]);
         }
     }
 }

@@ -55,8 +55,5 @@ public sealed record FitChoice(MountedShape Mounted, ImmutableArray<FitOption> O
         return new(way, place, Length.FromMillimeters(SpareMm(job, shape.At(place))), PanelBends.MayAcross(job, way));
     }
 
-    private static double SpareMm(CarrierJob job, MountedShape mounted) => Clearances.Along(job, mounted)
-        .Concat(Clearances.Across(job, mounted))
-        .Concat(Clearances.KeepOuts(job, mounted))
-        .Min(clearance => clearance.SpareMm);
+    private static double SpareMm(CarrierJob job, MountedShape mounted) => Clearances.Of(job, mounted).Min(clearance => clearance.SpareMm);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 
@@ -7,5 +8,5 @@ namespace CanvasCut.Placing;
 /// <param name="Kind">What its distance is kept for.</param>
 /// <param name="Key">Which part it is.</param>
 /// <param name="Name">As in "forward zipper".</param>
-/// <param name="Place">Where it lies, in the plan of the top.</param>
-internal sealed record TubePart(ClearanceKind Kind, PartKey Key, string Name, Box Place);
+/// <param name="Places">Where it lies, in the plan of the top; of several the nearest to a tube counts.</param>
+internal sealed record TubePart(ClearanceKind Kind, PartKey Key, string Name, ImmutableArray<Box> Places);

@@ -45,12 +45,24 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
     /// <param name="cancellation">Breaks the search off; there is no plan then, for what was found by then would be another one every time.</param>
     /// <exception cref="InvalidOperationException">A piece does not fit the roll.</exception>
     /// <exception cref="OperationCanceledException">It was broken off.</exception>
-    public static CutPlan Of(PatternSet patterns, INestingSearch search, Action<PlanProgress>? report = null, CancellationToken cancellation = default)
+    public static CutPlan Of(PatternSet patterns, INestingSearch search, Action<PlanProgress>? report = null, CancellationToken cancellation = default) =>
+        Of(patterns.Pieces, patterns.Job.Workshop, search, report, cancellation);
+
+    /// <summary>Lays out the pieces of one or more mountings on one roll.</summary>
+    /// <param name="pieces">The pieces; each fits the roll.</param>
+    /// <param name="workshop">What they are cut from.</param>
+    /// <param name="search">Finds the layout.</param>
+    /// <param name="report">Told how it gets on, from any thread; null when nobody listens.</param>
+    /// <param name="cancellation">Breaks the search off.</param>
+    /// <exception cref="InvalidOperationException">A piece does not fit the roll.</exception>
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public static CutPlan Of(
+        ImmutableArray<PatternPiece> pieces, Workshop workshop, INestingSearch search, Action<PlanProgress>? report = null, CancellationToken cancellation = default)
     {
-        var cloth = patterns.Job.Workshop.Cloth;
+        var cloth = workshop.Cloth;
         var quarters = cloth.Lay.Warp == WarpDirection.ForeAft ? 3 : 0;
         var task = new NestingTask(
-            [.. patterns.Pieces.Select(piece => ItemOf(piece, quarters, cloth.Lay))],
+            [.. pieces.Select(piece => ItemOf(piece, quarters, cloth.Lay))],
             cloth.Roll.UsableWidth.Millimeters,
             cloth.Lay.Gap.Millimeters);
         var layout = search.Find(task, PlanProgress.Telling(report) with { Cancellation = cancellation });
@@ -61,10 +73,10 @@ public sealed record CutPlan(ClothRoll Roll, ImmutableArray<PlacedPiece> Placed,
         }
 
         var used = Length.FromMillimeters(layout.LengthMm);
-        var spare = patterns.Job.Workshop.Buying.Spare;
+        var spare = workshop.Buying.Spare;
         return new(
             cloth.Roll,
-            PlacedOf(patterns.Pieces, layout, quarters, cloth.Roll.Selvage.Millimeters),
+            PlacedOf(pieces, layout, quarters, cloth.Roll.Selvage.Millimeters),
             used,
             RoundedUp(used * (1 + (double)spare), cloth.Roll.OrderStep),
             PlanProof.Of(layout, cloth.Roll.OrderStep, spare));

@@ -21,6 +21,11 @@ internal static class WindChecks
             yield return CheckResult.Judged((part.Code, part.Subject), part.Load, Verdict.Caution, SourceOf(part.Code, job), AdviceOn(part, job));
         }
 
+        if (!hold.KnowsPull)
+        {
+            yield return new(CheckCodes.WindSeam, Say.Of("pull of the cloth in the wind"), Verdict.NotChecked, Measured.Nothing, Source, Say.Of("How far the cloth stretches is not known, and so neither what pulls at zippers, fasteners, pockets and seams: hang 5 kg on a strip 50 mm wide and give what it stretches by as stretch in the materials file."));
+        }
+
         foreach (var code in hold.KnowsZippers ? [] : new[] { CheckCodes.WindZipper, CheckCodes.WindZipperEnd })
         {
             yield return new(code, Say.Of("zippers in the wind"), Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No figure for class {job.Conditions.Strength.Zipper.Class} was found: give wind.zipper_strength and wind.zipper_end_strength."));
@@ -28,7 +33,7 @@ internal static class WindChecks
 
         foreach (var flap in hold.UnknownFasteners)
         {
-            yield return new(CheckCodes.WindFastener, flap.Name, Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No public figure was found for what pulls one off: try yours with a luggage scale and give mount.{Words.Table(flap.Kind)}.strength."));
+            yield return new(CheckCodes.WindFastener, flap.Name, Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No public figure was found for what pulls one off: pull yours along the cloth with a luggage scale and give mount.{Words.Table(flap.Kind)}.strength."));
         }
 
         if (!hold.KnowsBond)
@@ -41,17 +46,23 @@ internal static class WindChecks
 
     private static CheckResult Off(CarrierJob job, HoldDown hold)
     {
+        var (subject, source) = (Say.Of("wind, in gusts, at which it must be off"), Say.Of("lowest of panel.max_wind, wind.off_at and what the parts hold to; limit: Beaufort 6"));
+        if (!hold.KnowsPull && hold.OffAt >= LeastUseful)
+        {
+            return new(CheckCodes.WindOff, subject, Verdict.NotChecked, Measured.Nothing, source, Say.Of($"Not worked out, for how far the cloth stretches is not known (stretch in the materials file); it may be far below the {LimitWords.Knots(hold.OffAt)} kn that the rest would stand. Flutter is not reckoned; if the cloth shakes, take it off at once."));
+        }
+
         var verdict = hold.OffAt < LeastUseful ? Verdict.Fail : hold.OffAt < hold.Wanted || !hold.KnowsEdges || !hold.KnowsBond ? Verdict.Caution : Verdict.Pass;
-        var reason = hold.OffAt < hold.Wanted ? Say.Of($"the weakest is the {hold.Weakest.Subject}")
+        var reason = hold.OffAt < hold.Wanted ? Say.Of($"what gives first is {hold.Weakest.Subject}")
             : job.Panel.Limits.MaxWind is { } most && most <= job.Conditions.Wind.OffAt ? Say.Of("the panel's maker says so")
             : "wind.off_at";
         var maker = job.Panel.Limits.MaxWind is null ? Say.Of(" Ask the panel's maker for a limit and give it as panel.max_wind.") : string.Empty;
         return new(
             CheckCodes.WindOff,
-            Say.Of("wind, in gusts, at which it must be off"),
+            subject,
             verdict,
             Measured.AtLeast(hold.OffAt, LeastUseful),
-            Say.Of("lowest of panel.max_wind, wind.off_at and what the parts hold to; limit: Beaufort 6"),
+            source,
             Say.Of($"Take it off before gusts of {LimitWords.Knots(hold.OffAt)} kn, that is a mean wind of about {LimitWords.Knots(hold.MeanAtOff)} kn, force {hold.ForceAtOff}: {reason}. Flutter is not reckoned; if the cloth shakes, take it off at once.{maker}"));
     }
 
@@ -70,13 +81,19 @@ internal static class WindChecks
         {
             CheckCodes.WindBond when job.Panel.Limits.HasAdhesive => Say.Of("Its back alone does not hold it: ask its maker for a stronger one, or take it off earlier (wind.off_at)."),
             CheckCodes.WindBond => Say.Of("Lay more strips, or wider tape, under the panel (bonding.tape_length, bonding.tape_width)."),
-            CheckCodes.WindZipperEnd => Say.Of("Bring the zipper's ends nearer the corners (zipper.setback), or choose a heavier class."),
+            CheckCodes.WindZipperEnd => Say.Of("Bring the zipper's ends nearer the corners (zipper.setback), widen carrier.border so that the cloth may give, or choose a heavier class and give its strength (wind.zipper_end_strength)."),
             CheckCodes.WindFastener when part.Load.Reading?.Value is ForcePerLength => Say.Of("Hook-and-loop peels off from its inner edge: hold this edge by a zipper or by fasteners, or give the peel of a stronger tape (mount.hook_and_loop.peel)."),
             CheckCodes.WindFastener => Say.Of("Set the fasteners closer (mount.*.pitch), or hold this edge by a zipper."),
             CheckCodes.WindSleeve => Say.Of("Make the lugs longer against their gaps (mount.sleeve.segment), or choose a stronger thread (wind.thread_strength) or a shorter stitch."),
             CheckCodes.WindZipper => Say.Of("Choose a heavier class of zipper (wind.zipper_class)."),
             _ => Say.Of("Choose a stronger thread (wind.thread_strength) or a shorter stitch."),
         };
-        return Say.Of($"It holds to gusts of {LimitWords.Knots(part.HoldsTo)} kn. {remedy}");
+        return Say.Of($"It holds to gusts of {LimitWords.Knots(part.HoldsTo)} kn. {BoundsOf(part)}{remedy}");
     }
+
+    private static string BoundsOf(WindHold part) => part.Bounds switch
+    {
+        { Limp: { } limp } bounds => Say.Of($"With a stiff panel it bears {QuantityWords.Of(bounds.Stiff)}, with a limp one {QuantityWords.Of(limp)}; the worse counts. "),
+        _ => string.Empty,
+    };
 }

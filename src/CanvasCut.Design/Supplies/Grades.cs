@@ -14,7 +14,12 @@ public sealed record Grade(string Id, string Name, string Source, string Confide
 /// <param name="Thickness">Of one ply under the presser foot.</param>
 /// <param name="RollWidth">The width it usually comes in.</param>
 /// <param name="IsSmooth">Whether foam tape holds on it; woven cloth is porous and needs a smooth tape sewn on first.</param>
-public sealed record ClothGrade(Grade Grade, Length Thickness, Length RollWidth, bool IsSmooth);
+/// <param name="Stretch">By what part it grows longer under 1 kN on a metre of its width, 0.01 for one per cent; null when not known.</param>
+public sealed record ClothGrade(Grade Grade, Length Thickness, Length RollWidth, bool IsSmooth, double? Stretch = null)
+{
+    /// <summary>Tension for strain, as a membrane has it; null when not known.</summary>
+    public ForcePerLength? Stiffness => Stretch is { } stretch ? ForcePerLength.FromKilonewtonsPerMeter(1 / stretch) : null;
+}
 
 /// <summary>A thread.</summary>
 /// <param name="Grade">What it is.</param>

@@ -32,9 +32,9 @@ public static class MountComparisonJson
         found.RemovalActions,
         found.Wear.Months,
         found.Wear.What,
-        Math.Round(found.Wind.OffAt.Knots, JsonText.Digits),
+        found.Wind.KnowsPull ? Math.Round(found.Wind.OffAt.Knots, JsonText.Digits) : null,
         found.Wind.KnowsEdges,
         found.Wind.KnowsEdges && found.Wind.EdgesHoldTo is { } hold ? Math.Round(hold.Knots, JsonText.Digits) : null,
-        found.Wind.Weakest.Subject,
+        found.Wind.Holds.IsEmpty ? null : found.Wind.Weakest.Subject,
         found.FailedChecks);
 }

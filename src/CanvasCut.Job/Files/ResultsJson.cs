@@ -72,7 +72,7 @@ public static class ResultsJson
     /// <summary>Which way a long side lies, as a job file writes it.</summary>
     internal static string LongSideWord(LongSide side) => side == LongSide.Athwart ? "athwart" : "fore-aft";
 
-    private static CheckPart Check(CheckResult check) => new(
+    internal static CheckPart Check(CheckResult check) => new(
         check.Code,
         check.Subject,
         [.. check.About.Parts.Select(part => part.Id)],

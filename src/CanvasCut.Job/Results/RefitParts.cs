@@ -53,8 +53,8 @@ internal sealed record MountFiguresPart(
     int RemovalActions,
     int? LifeMonths,
     string LifeOf,
-    double OffAtKn,
+    double? OffAtKn,
     bool OffAtKnown,
     double? EdgesHoldToKn,
-    string Weakest,
+    string? Weakest,
     int FailedChecks);

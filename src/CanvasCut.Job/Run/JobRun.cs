@@ -138,7 +138,10 @@ public sealed class JobRun
     }
 
     /// <summary>What comes of pieces that are settled.</summary>
-    internal static JobRun Settled(FitChoice placed, PatternSet pieces) => new(TopJob.Of(pieces.Job), RunSettings.Usual, () => placed, _ => pieces);
+    internal static JobRun Settled(FitChoice placed, PatternSet pieces) => Settled(placed, pieces, RunSettings.Usual);
+
+    /// <summary>What comes of one of several mountings, whose place is settled by all of them together.</summary>
+    internal static JobRun Settled(FitChoice placed, PatternSet pieces, RunSettings settings) => new(TopJob.Of(pieces.Job), settings, () => placed, _ => pieces);
 
     /// <summary>Lays the pieces on every roll on sale, which takes a few seconds.</summary>
     /// <param name="report">Told how it gets on, from any thread; null when nobody listens.</param>
@@ -154,7 +157,7 @@ public sealed class JobRun
         }
     }
 
-    private static CarrierJob PrintedOn(CarrierJob job, PrintReadings readings) =>
+    internal static CarrierJob PrintedOn(CarrierJob job, PrintReadings readings) =>
         job with { Workshop = job.Workshop with { Paper = job.Workshop.Paper with { Readings = readings } } };
 
     /// <summary>Worked out by whoever asks first; what was cancelled stays so, for the run is over then.</summary>

@@ -53,7 +53,10 @@ internal static class JobBuilder
             given.Length("limits.zipper_pull"),
             given.Quantity<double>("limits.shrink"),
             given.Quantity<double>("limits.creep")),
-        given.Length("limits.sewn_thickness"));
+        given.Length("limits.sewn_thickness"))
+    {
+        BetweenCarriers = given.Length("limits.between_carriers"),
+    };
 
     private static WorkSpec Work(GivenValues given) => new(
         given.Quantity<Duration>("work.hours_per_day"),

@@ -13,9 +13,6 @@ internal static class PanelFields
     [
         new("panel.name", Text, Any, Presence.Optional),
         new("panel.mirrors", Text, Any, Presence.Optional),
-        new("panel.on", Text, Any, Presence.Optional),
-        new("panel.gap", Length, Reach("0 mm", "200 mm"), Presence.Optional),
-        new Field("panel.beside", Word, Any, Presence.Optional).Among("starboard", "aft"),
         new("panel.length", Length, Size("0.2 m", "3 m"), Presence.Required),
         new("panel.width", Length, Size("0.15 m", "2 m"), Presence.Required),
         new Field("panel.long_side", Word, Any, Presence.Optional).Among("athwart", "fore-aft"),

@@ -50,6 +50,7 @@ internal static class WorkshopFields
         new Field("plot.single_stroke", Flag, Any, Presence.Optional).Or("false", Source.Chosen),
 
         new Field("limits.bend_factor", Factor, Size("1", "5"), Presence.Optional).Or("1.5", Source.RuleOfThumb),
+        new Field("limits.between_carriers", Length, Reach("0 mm", "500 mm"), Presence.Optional).Or("50 mm", Source.Practice),
         new Field("limits.tube_clearance", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("10 mm", Source.RuleOfThumb),
         new Field("limits.cell_margin", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("10 mm", Source.RuleOfThumb),
         new Field("limits.shade_gap", Length, Reach("0 mm", "50 mm"), Presence.Optional).Or("3 mm", Source.RuleOfThumb),

@@ -8,7 +8,7 @@ namespace CanvasCut.JobFiles;
 internal sealed partial class SeveralRules(IReadOnlyList<PanelView> views, string fileName, ProblemLog log)
 {
     /// <summary>Fields that only panels of a list have.</summary>
-    private static readonly string[] OfLists = ["name", "mirrors", "on", "gap", "beside"];
+    private static readonly string[] OfLists = ["name", "mirrors"];
 
     private static readonly string[] OfTwins = ["name", "mirrors"];
 
@@ -37,7 +37,6 @@ internal sealed partial class SeveralRules(IReadOnlyList<PanelView> views, strin
         {
             CheckName(view);
             CheckMirror(view);
-            CheckRow(view);
         }
     }
 
@@ -83,49 +82,14 @@ internal sealed partial class SeveralRules(IReadOnlyList<PanelView> views, strin
         {
             Report(ProblemCode.Mirror, view, "mirrors", Say.Of("names the panel itself; name the one on the other side."));
         }
-        else if (IsTwin(original) || original.Entry["on"] is not null)
+        else if (IsTwin(original))
         {
-            Report(ProblemCode.Mirror, view, "mirrors", Say.Of($"\"{of}\" has no carrier of its own to be mirrored; name the panel that it mirrors or lies on."));
+            Report(ProblemCode.Mirror, view, "mirrors", Say.Of($"\"{of}\" has no carrier of its own to be mirrored; name the panel that it mirrors."));
         }
 
         foreach (var (name, _) in view.Entry.Keys.Where(key => !OfTwins.Contains(key.Name, StringComparer.Ordinal)))
         {
             Report(ProblemCode.Settled, view, name, Say.Of("is settled by the panel that this one mirrors; take it out, or take out mirrors."));
-        }
-    }
-
-    private void CheckRow(PanelView view)
-    {
-        if (view.Entry["on"] is null)
-        {
-            foreach (var name in new[] { "gap", "beside" }.Where(name => view.Entry[name] is not null && !IsTwin(view)))
-            {
-                Report(ProblemCode.Row, view, name, Say.Of("is for a panel that shares another's carrier; add on = \"...\" with that panel's name, or take this out."));
-            }
-
-            return;
-        }
-
-        var carrier = views.FirstOrDefault(other => NameOf(other) == view.TextOf("on"));
-        if (carrier is null || carrier == view || IsTwin(carrier) || carrier.Entry["on"] is not null)
-        {
-            Report(ProblemCode.Row, view, "on", Say.Of($"names no panel with a carrier of its own; there are {Names(view)}."));
-            return;
-        }
-
-        if (view.Entry["gap"] is null)
-        {
-            Report(ProblemCode.Row, view, "gap", Say.Of("is missing: how far this panel lies from the one before it on the carrier, as in gap = \"20 mm\"."));
-        }
-
-        foreach (var lies in new[] { carrier, view }.Where(lies => lies.Entry["long_side"] is null))
-        {
-            Report(ProblemCode.Row, lies, "long_side", Say.Of("is needed of panels that share a carrier: write \"athwart\" or \"fore-aft\"."));
-        }
-
-        foreach (var (name, _) in view.Entry.Keys.Where(key => OwnTables.Names.Contains(key.Name, StringComparer.Ordinal)))
-        {
-            Report(ProblemCode.Settled, view, name, Say.Of($"is settled by \"{NameOf(carrier)}\", on whose carrier this panel lies; write it there."));
         }
     }
 
@@ -136,7 +100,7 @@ internal sealed partial class SeveralRules(IReadOnlyList<PanelView> views, strin
     }
 
     private string Names(PanelView but) =>
-        string.Join(", ", views.Where(view => view != but && !IsTwin(view) && view.Entry["on"] is null).Select(view => $"\"{NameOf(view)}\"").Distinct(StringComparer.Ordinal).DefaultIfEmpty(Say.Of("none")));
+        string.Join(", ", views.Where(view => view != but && !IsTwin(view)).Select(view => $"\"{NameOf(view)}\"").Distinct(StringComparer.Ordinal).DefaultIfEmpty(Say.Of("none")));
 
     private static bool IsTwin(PanelView view) => view.Entry["mirrors"] is not null;
 

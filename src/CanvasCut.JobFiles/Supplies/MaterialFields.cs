@@ -29,6 +29,7 @@ internal static class MaterialFields
             Thickness,
             new("roll_width", Length, Size("0.5 m", "4 m"), Presence.Required),
             new("smooth", Flag, Any, Presence.Required),
+            new("stretch", Percent, Size("0.1 %", "9 %"), Presence.Optional),
         ],
         ["thread"] =
         [

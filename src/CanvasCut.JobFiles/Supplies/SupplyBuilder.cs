@@ -25,7 +25,7 @@ internal static class SupplyBuilder
     private static Grade GradeOf(MaterialEntry entry) => new(entry.Id, Say.Of(entry.Text("name")), Say.Of(entry.Text("source")), Say.Of(entry.Text("confidence")));
 
     private static ClothGrade Cloth(MaterialEntry entry) =>
-        new(GradeOf(entry), entry.Value<Length>("thickness"), entry.Value<Length>("roll_width"), entry.Value<bool>("smooth"));
+        new(GradeOf(entry), entry.Value<Length>("thickness"), entry.Value<Length>("roll_width"), entry.Value<bool>("smooth"), entry.Maybe<double>("stretch"));
 
     private static ZipperGrade Zipper(MaterialEntry entry) => new(
         GradeOf(entry),

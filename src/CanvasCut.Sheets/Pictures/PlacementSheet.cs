@@ -19,12 +19,15 @@ public static class PlacementSheet
     private const double TableMm = 168;
 
     /// <summary>Draws the placement with the table of marks.</summary>
-    public static Sheet Of(PatternSet patterns, SheetContext context)
+    public static Sheet Of(PatternSet patterns, SheetContext context) => Of([patterns], context);
+
+    /// <summary>Draws everything that is mounted on a top, with the table of all marks.</summary>
+    public static Sheet Of(ImmutableArray<PatternSet> mounted, SheetContext context)
     {
-        var picture = Picture(patterns, context);
+        var picture = Picture(mounted, context);
         var corner = new Point(PictureMm, -MarginMm - 2);
-        var marks = MarksTable(context, TableMm).At(corner, Marks(patterns, context));
-        var diagonals = DiagonalsTable(context, TableMm).At(corner - new Step(0, marks.HeightMm + 4), Diagonals(patterns, context));
+        var marks = MarksTable(context, TableMm).At(corner, mounted.SelectMany(patterns => Named(patterns, Marks(patterns, context))));
+        var diagonals = DiagonalsTable(context, TableMm).At(corner - new Step(0, marks.HeightMm + 4), mounted.SelectMany(patterns => Named(patterns, Diagonals(patterns, context))));
         var height = Math.Max(picture.HeightMm, marks.HeightMm + diagonals.HeightMm + 6 + (2 * MarginMm));
         return picture with
         {
@@ -36,14 +39,17 @@ public static class PlacementSheet
     }
 
     /// <summary>The picture alone.</summary>
-    public static Sheet Picture(PatternSet patterns, SheetContext context)
+    public static Sheet Picture(PatternSet patterns, SheetContext context) => Picture([patterns], context);
+
+    /// <summary>The picture of everything that is mounted on a top.</summary>
+    private static Sheet Picture(ImmutableArray<PatternSet> mounted, SheetContext context)
     {
-        var top = Plan.Of(patterns.Job.Top);
+        var top = Plan.Of(mounted[0].Job.Top);
         var view = View.Fitting(top, new Box(MarginMm + 18, 0, PictureMm - 20, TallestMm));
         var (low, high) = (view.Of(top).Bottom - RoomBelowMm, view.Of(top).Top + RoomAboveMm);
         ImmutableArray<Figure> figures =
         [
-            .. new TopPicture(patterns, view, context.Units).Figures(),
+            .. new TopPicture(mounted[0], view, context.Units).Figures(mounted.RemoveAt(0)),
             .. Figures.Moved([.. Head(context, view)], new(0, high + HeadMm)),
         ];
         return new("placement", Say.Of($"Placement, {context.JobName}"), PictureMm, high + HeadMm - low, Figures.Moved(figures, new(0, -low)));
@@ -57,6 +63,10 @@ public static class PlacementSheet
     /// <summary>The diagonals, as rows for <see cref="DiagonalsTable"/>.</summary>
     internal static IEnumerable<ImmutableArray<string>> Diagonals(PatternSet patterns, SheetContext context) =>
         TopMarks.Diagonals(patterns.Mounted).Select(diagonal => ImmutableArray.Create(diagonal.Name, LengthText.Of(diagonal.Distance, context.Units)));
+
+    /// <summary>Rows whose first cell says whose they are, where a top carries several.</summary>
+    private static IEnumerable<ImmutableArray<string>> Named(PatternSet patterns, IEnumerable<ImmutableArray<string>> rows) =>
+        patterns.Job.Mounting.IsOnly ? rows : rows.Select(row => row.SetItem(0, $"{patterns.Job.Mounting}: {row[0]}"));
 
     /// <summary>The heads of the table of marks.</summary>
     internal static Table MarksTable(SheetContext context, double widthMm) =>

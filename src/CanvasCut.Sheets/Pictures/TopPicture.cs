@@ -16,10 +16,13 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
     private readonly MountedShape _mounted = patterns.Mounted;
     private readonly PartKeys _keys = new(patterns.Job);
 
-    public IEnumerable<Figure> Figures()
+    /// <summary>The whole picture.</summary>
+    /// <param name="others">What else is mounted on the top; of it only the panels are named, for the parts of one look like those of another.</param>
+    public IEnumerable<Figure> Figures(ImmutableArray<PatternSet> others)
     {
-        ImmutableArray<Figure> drawn = [.. _bare.Lines(), .. Mounted(), .. _bare.TubeEdges()];
-        return [.. drawn, .. _bare.NamesOver(drawn, Named()), .. Sizes()];
+        ImmutableArray<TopPicture> besides = [.. others.Select(other => new TopPicture(other, view, units))];
+        ImmutableArray<Figure> drawn = [.. _bare.Lines(), .. Mounted(), .. besides.SelectMany(other => other.Mounted()), .. _bare.TubeEdges()];
+        return [.. drawn, .. _bare.NamesOver(drawn, [.. Named(), .. besides.Select(other => other.PanelNamed())]), .. Sizes()];
     }
 
     private IEnumerable<Figure> Mounted()
@@ -79,8 +82,12 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             yield return keepOut;
         }
 
-        yield return (Say.Of("panel, cells grey"), view.Of(_mounted.CellBox.Center));
+        yield return PanelNamed();
     }
+
+    private (string Name, Point At) PanelNamed() => (
+        patterns.Job.Mounting.IsOnly ? Say.Of("panel, cells grey") : Say.Of($"panel \"{patterns.Job.Mounting}\", cells grey"),
+        view.Of(_mounted.CellBox.Center));
 
     private IEnumerable<Figure> Sizes()
     {

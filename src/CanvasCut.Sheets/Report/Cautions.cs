@@ -21,8 +21,9 @@ public static class Cautions
         Say.Of("Nothing here claims that frame, cloth or fastening is strong enough, nor fire rating, nor use on the road."),
     ];
 
-    private static string OffAt(PatternSet patterns) =>
-        Say.Of($"Take the panel off before gusts of {LimitWords.Knots(HoldDown.Of(patterns.Job, patterns.Mounted).OffAt)} kn.");
+    private static string OffAt(PatternSet patterns) => HoldDown.Of(patterns.Job, patterns.Mounted) is { KnowsPull: true } hold
+        ? Say.Of($"Take the panel off before gusts of {LimitWords.Knots(hold.OffAt)} kn.")
+        : Say.Of("At which wind the panel must be off is not worked out, for how far the cloth stretches is not known.");
 
     private static string WindOf(SolarPanel panel) => panel.Limits.MaxWind is { } wind
         ? Say.Of($"This panel's maker wants it off at {LimitWords.Most(wind)}.")

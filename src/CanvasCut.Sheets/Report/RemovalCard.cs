@@ -32,8 +32,7 @@ public static class RemovalCard
         var steps = Steps(patterns);
         var column = new BigColumn(new(MarginMm, MarginMm, width - MarginMm, height - MarginMm), size);
         column.Put(Say.Of("TAKE THE PANEL OFF"), 11, isBold: true);
-        column.Put(Say.Of($"before gusts of {LimitWords.Knots(hold.OffAt)} knots"), 9, isBold: true);
-        column.Put(Say.Of($"{LimitWords.MetersPerSecond(hold.OffAt)} m/s. A mean wind of about {LimitWords.Knots(hold.MeanAtOff)} knots, Beaufort {hold.ForceAtOff}, brings them. At once when the cloth shakes."), 4.2);
+        Wind(column, hold);
         column.Rule();
         foreach (var (i, step) in steps.Index())
         {
@@ -46,6 +45,19 @@ public static class RemovalCard
         column.Rule();
         column.Put(Say.Of("Two people, one always holding the panel. Never begin on the side the wind comes from: it gets under and takes it out of your hands. If it already blows harder than this, stay off the top and leave it. Panel and cloth can be replaced."), 4.2);
         return column;
+    }
+
+    private static void Wind(BigColumn column, HoldDown hold)
+    {
+        if (hold.KnowsPull)
+        {
+            column.Put(Say.Of($"before gusts of {LimitWords.Knots(hold.OffAt)} knots"), 9, isBold: true);
+            column.Put(Say.Of($"{LimitWords.MetersPerSecond(hold.OffAt)} m/s. A mean wind of about {LimitWords.Knots(hold.MeanAtOff)} knots, Beaufort {hold.ForceAtOff}, brings them. At once when the cloth shakes."), 4.2);
+            return;
+        }
+
+        column.Put(Say.Of("before gusts of ____ knots"), 9, isBold: true);
+        column.Put(Say.Of($"Not worked out, for how far the cloth stretches is not known (stretch in the materials file). Never above {LimitWords.Knots(hold.OffAt)} knots. At once when the cloth shakes."), 4.2);
     }
 
     private static ImmutableArray<string> Steps(PatternSet patterns) =>

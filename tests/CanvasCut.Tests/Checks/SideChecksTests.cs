@@ -40,39 +40,38 @@ public sealed class SideChecksTests
                 .GroupBy(point => mounted.Fastened.Edges.MinBy(edge => OutTo(edge.Side, point.X, point.Y))!.Side)
                 .ToDictionary(group => group.Key, group => group.Count() / (double)(Tries * Tries));
 
-            Assert.All(mounted.Fastened.Edges, edge =>
-            {
-                var worst = hold.EdgeLoadAt(wind, edge).NewtonsPerMeter * edge.Run.Meters / job.Conditions.Wind.Factors.Edge.DecimalFractions;
-                Assert.Equal(nearest.GetValueOrDefault(edge.Side), worst / hold.UpliftAt(wind).Newtons, 0.02);
-            });
+            Assert.All(mounted.Fastened.Edges, edge => Assert.Equal(nearest.GetValueOrDefault(edge.Side), hold.UprightAt(wind, edge) / hold.UpliftAt(wind), 0.02));
         },
         iter: 40);
 
     /// <summary>
     /// By hand: 198.57 Pa x 1.4 on 1.1 x 0.5754 m² lift 175.96 N. The starboard triangle is 0.5754²/4 = 0.082771 m² of 0.63294,
-    /// 23.01 N. The flap is 575.4 - 50.8 = 524.6 long and its snaps 524.6 - 127 = 397.6 apart; by 101.6 3.91, so 5: 23.01 / 5 x 2.
+    /// 23.01 N, on 0.5754 m 39.99 N/m. The flap is 575.4 - 50.8 = 524.6 long and its snaps 524.6 - 127 = 397.6 apart; by 101.6 3.91, so 5.
+    /// There is no border: the snaps' middle lies 12.7 out at 562.7, 337.3 from the top's edge. Nothing holds the port side, so only a
+    /// stiff panel counts: T^3 x 2 x 350 / 12.7 / 40000 = 39.99^2, T = 105.09; with 2 x 39.99 132.06 N/m, and 0.5754 / 5 of a metre 15.20 N.
     /// </summary>
     [Fact]
     public void A_snap_at_a_side_bears_what_was_worked_out_by_hand()
     {
-        var hold = HoldDown.Of(Strong(), MountedShape.Of(Strong(), LongSide.Athwart)).Holds.Single(part => part.Code == CheckCodes.WindFastener);
+        var hold = HoldDown.Of(Strong(), InTheMiddle(Strong())).Holds.Single(part => part.Code == CheckCodes.WindFastener);
 
         Assert.Equal("starboard snaps", hold.Subject);
-        Assert.Equal(9.204, ((Force)hold.Load.Reading!.Value).Newtons, 0.005);
+        Assert.Equal(15.197, ((Force)hold.Load.Reading!.Value).Newtons, 0.005);
     }
 
     /// <summary>
-    /// By hand: 87.98 N on 1.0492 m are 83.85 N/m, twice that in the worst place; the top's five lugs of 89.032 are 0.42428 of the
-    /// run: 395.3 N/m.
+    /// By hand: 79.98 N/m. The rod lies 19.2945 out, the chain 9.5: 604.19 apart, 264.76 Pa. The rod is at 800 - 306.99, 433.01 from bow 1, the chain
+    /// 442.8 from bow 2: 54.19 + 875.81 = 930 mm stretch. T^3 x 0.93 / 40000 = 264.76^2 x 0.60419^3 / 24 = 644.2, T = 302.6; with 159.96 upright
+    /// 342.3 N/m of 1.1 m, which pass through the top's five lugs of 89.032: 845.8 N/m.
     /// </summary>
     [Fact]
     public void Lugs_bear_what_was_worked_out_by_hand()
     {
         var job = SampleJobs.Plain.Held(MountKind.Sleeve, MountKind.Zipper);
-        var hold = HoldDown.Of(job, MountedShape.Of(job, LongSide.Athwart));
+        var hold = HoldDown.Of(job, InTheMiddle(job));
         var part = hold.Holds.Single(part => part.Code == CheckCodes.WindSleeve);
 
-        Assert.Equal(395.3, ((ForcePerLength)part.Load.Reading!.Value).NewtonsPerMeter, 0.2);
+        Assert.Equal(845.8, ((ForcePerLength)part.Load.Reading!.Value).NewtonsPerMeter, 0.2);
         Assert.Empty(hold.UnknownFasteners);
     }
 
@@ -166,6 +165,8 @@ public sealed class SideChecksTests
 
     private static Bow At(double station, double height) =>
         new(SampleJobs.Mm(station), SampleJobs.Mm(25.4), BowHalves.Even(CircularArc.FromChordAndRise(1750, 90)), SampleJobs.Mm(height), SampleJobs.Mm(0));
+
+    private static MountedShape InTheMiddle(CarrierJob job) => MountedShape.Of(job, LongSide.Athwart).At(new(SampleJobs.Mm(800), SampleJobs.Mm(0)));
 
     private static CarrierJob OnLevelTop(CarrierJob job) => job with { Top = SampleJobs.Top(1600, 1800, [At(60, 0), At(1540, 0)]) };
 

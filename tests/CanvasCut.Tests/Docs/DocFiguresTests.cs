@@ -15,6 +15,7 @@ public sealed class DocFiguresTests
         ["bent-strip"] = BendingFigures.Strip,
         ["bonding-window"] = WeatherFigures.Bonding,
         ["carrier"] = CarrierFigures.Carrier,
+        ["cloth-pull"] = WeatherFigures.Pull,
         ["corner-pocket"] = FasteningFigures.CornerPocket,
         ["cut-pocket"] = FasteningFigures.CutPocket,
         ["felled-seam"] = CarrierFigures.FelledSeam,

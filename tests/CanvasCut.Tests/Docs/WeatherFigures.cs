@@ -20,8 +20,36 @@ internal static class WeatherFigures
             .Add(Arrow(forward - new Step(0, 3), new(0, -8)).Concat(Arrow(aft - new Step(0, 3), new(0, -8))))
             .Text("uplift = q × wind.coefficient × area", new(85, 58), TextAnchor.Middle)
             .Callout("the top", new(16, Level), new(8, 46))
-            .Callout("each zipper bears half, its worst stretch wind.edge_factor times its share", forward - new Step(0, 11), new(24, 8))
+            .Callout("each zipper bears half, and the cloth's pull", forward - new Step(0, 11), new(24, 8))
             .Callout("the bond bears all of it", new(86, Level), new(94, 20))
+            .ToSheet();
+    }
+
+    /// <summary>The two bounds from the side: the whole hangs in its edges, or only the border ties a board down.</summary>
+    public static Sheet Pull()
+    {
+        const double Rise = 9;
+        var (forward, aft) = (new Point(40, 62), new Point(130, 62));
+        Point On(double part) => forward + new Step(90 * part, 4 * Rise * part * (1 - part));
+        var arc = Enumerable.Range(0, 41).Select(i => On(i / 40.0));
+        var (left, right) = (new Point(40, 16), new Point(130, 16));
+        var board = new Box(52, 21, 118, 23);
+        return new DocPage("cloth-pull", "How the cloth pulls", new(170, 92))
+            .Add(Stroke.Open(LineRole.Fold, forward, aft), new Stroke(LineRole.Cut, [.. arc], IsClosed: false), Ring(forward), Ring(aft))
+            .Add(Stroke.Open(LineRole.Mark, new(8, 62), forward), Stroke.Open(LineRole.Mark, aft, new(162, 62)))
+            .Add(Enumerable.Range(1, 5).SelectMany(i => Arrow(On(i / 6.0) + new Step(0, 2), new(0, 8))))
+            .Add(Arrow(forward, new Step(-14, -5.6)).Concat(Arrow(aft, new Step(14, -5.6))))
+            .Across((40, 130), (53, 62), "L")
+            .Text("the panel limp: all of it hangs", new(85, 85), TextAnchor.Middle)
+            .Text("T", forward + new Step(-20, -8)).Text("T", aft + new Step(16, -8))
+            .Upright((62, 62 + Rise), (85, 85), "y")
+            .Add(Stroke.Open(LineRole.Mark, new(8, 16), left), Stroke.Open(LineRole.Mark, right, new(162, 16)), Ring(left), Ring(right))
+            .Add(Stroke.Open(LineRole.Cut, left, new(52, 22)), Stroke.Open(LineRole.Cut, new(118, 22), right))
+            .Add(new Tint(Outline.Of(board), 0.3), Stroke.Closed(LineRole.Mark, Outline.Of(board)))
+            .Add(Enumerable.Range(0, 5).SelectMany(i => Arrow(new(59 + (i * 13), 25), new(0, 8))))
+            .Across((40, 52), (7, 16), "b")
+            .Text("the panel stiff: its border ties it down", new(85, 40), TextAnchor.Middle)
+            .Callout("the top stretches too", new(146, 16), new(130, 28))
             .ToSheet();
     }
 

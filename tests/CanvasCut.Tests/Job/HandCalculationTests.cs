@@ -75,6 +75,29 @@ public sealed class HandCalculationTests
     }
 
     [Fact]
+    public void What_snaps_and_lacing_bear_is_as_worked_out_by_hand()
+    {
+        var patterns = ExampleTests.OutcomeOf("snaps-and-lacing").Content.Patterns;
+        var hold = HoldDown.Of(patterns.Job, patterns.Mounted);
+        WindHold Of(string subject) => hold.Holds.Single(part => part.Subject == subject);
+
+        Assert.Equal(46.13, QuantityWords.Plain(Of("forward snaps").Load.Reading!.Value).Number, 0.01);
+        Assert.Equal(57.66, QuantityWords.Plain(Of("aft lacing").Load.Reading!.Value).Number, 0.01);
+        Assert.Equal((23.82, 27.1), (Math.Round(hold.OffAt.Knots, 2), Math.Round(Of("aft lacing").HoldsTo.Knots, 1)));
+    }
+
+    [Fact]
+    public void A_zipper_too_short_for_its_edge_bears_at_its_end_what_was_worked_out_by_hand()
+    {
+        var patterns = ExampleTests.OutcomeOf("does-not-fit").Content.Patterns;
+        var hold = HoldDown.Of(patterns.Job, patterns.Mounted);
+
+        Assert.Equal("forward zipper's end", hold.Weakest.Subject);
+        Assert.Equal(61.53, QuantityWords.Plain(hold.Weakest.Load.Reading!.Value).Number, 0.01);
+        Assert.Equal(20.78, hold.OffAt.Knots, 0.01);
+    }
+
+    [Fact]
     public void A_rod_and_held_sides_are_as_worked_out_by_hand()
     {
         var (patterns, checks) = (ExampleTests.OutcomeOf("rod-and-held-sides").Content.Patterns, ExampleTests.OutcomeOf("rod-and-held-sides").Content.Checks);
@@ -86,9 +109,12 @@ public sealed class HandCalculationTests
         Assert.Equal((968.9, 51.29), (fastened.Flaps[0].Rod!.Value.WidthMm, fastened.Flaps[0].Band.Top - patterns.Mounted.CarrierBox.Top), new WithinMm(ReadmeMm));
         Assert.Equal((3, 83.8), (fastened.Flaps[1].Fasteners!.Count, fastened.Flaps[1].Fasteners!.Pitch.Millimeters), new WithinMm(ReadmeMm));
         Assert.Equal(15, RemovalActions.Of(fastened));
-        Assert.Equal(16.17, Load("port snaps"), 0.01);
-        Assert.Equal(359, Load("seam at the lugs of the forward rod sleeve"), 0.5);
-        Assert.Equal(144.7, Load("aft zipper's chain"), 0.1);
+        Assert.Equal(57.53, Load("port snaps"), 0.01);
+        Assert.Equal(921.6, Load("seam at the lugs of the forward rod sleeve"), 0.1);
+        Assert.Equal(371.5, Load("aft zipper's chain"), 0.1);
+        Assert.Equal(21.94, Load("aft zipper's end"), 0.01);
+        Assert.Equal(115.58, Load("each pocket beside an edge that came open"), 0.01);
+        Assert.Equal(31.62, hold.OffAt.Knots, 0.01);
         Assert.Equal(4345.6, checks.Single(check => check.Code == CheckCodes.MountRod).Measured.Value!.Value.Millimeters, ReadmeMm);
     }
 

@@ -42,15 +42,6 @@ public sealed class SeveralPanelsTests
         mirrors = "port"
 
         [[panel]]
-        name = "small"
-        on = "port"
-        length = "300 mm"
-        width = "200 mm"
-        long_side = "athwart"
-        gap = "20 mm"
-        beside = "aft"
-
-        [[panel]]
         name = "middle"
         length = "600 mm"
         width = "400 mm"
@@ -85,15 +76,6 @@ public sealed class SeveralPanelsTests
         Assert.Equal((30, 40), (middle.Carrier.Border.Port.Millimeters, middle.Fastenings.Zipper.Setback.Millimeters));
         Assert.Equal((MountKind.Snaps, null), (port.Fastenings.Mount.Port, middle.Fastenings.Mount.Port));
         Assert.Equal((-700.0, true), (port.Carrier.Position!.Offset.Millimeters, middle.Carrier.Position is null));
-    }
-
-    [Fact]
-    public void A_panel_on_anothers_carrier_lies_in_its_row()
-    {
-        var row = Assert.Single(Top.Mountings[0].Row);
-
-        Assert.Equal(("small", 300, 20, Side.Aft), (row.Name, row.Panel.Body.Length.Millimeters, row.Gap.Millimeters, row.Beside));
-        Assert.Empty(Top.Mountings[1].Row);
     }
 
     /// <summary>By hand: the box's port edge is 100 mm from the panel's port edge and 80 mm wide, so in the mirror its port edge is 900 - 100 - 80 = 720 mm from there.</summary>

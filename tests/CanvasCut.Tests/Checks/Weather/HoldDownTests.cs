@@ -9,7 +9,10 @@ namespace CanvasCut.Tests.Checks.Weather;
 
 /// <summary>
 /// Worked by hand for the plain job: carrier 1100 by 575.4 mm (0.63294 m²), zippers of 1049.2 mm, panel 1100 by 550 mm
-/// (0.605 m²); 35 kn = 18.00556 m/s, q = 0.6125 × 324.200 = 198.573 Pa; uplift 198.573 × 1.4 × 0.63294 = 175.96 N.
+/// (0.605 m²); 35 kn = 18.00556 m/s, q = 0.6125 × 324.200 = 198.573 Pa; uplift 198.573 × 1.4 × 0.63294 = 175.96 N, half of it an
+/// edge: 79.98 N/m of carrier, 159.96 where it is twice that.
+/// The chains lie 9.5 out from the carrier, 594.4 mm apart, with 800 ± 297.2 on a top whose bows stand at 60 and 1540: 442.8 to either.
+/// What stretches is 594.4 − 550 + 2 × 442.8 = 930 mm of a cloth of 2.5 % under 1 kN/m, 40 kN/m.
 /// </summary>
 public sealed class HoldDownTests
 {
@@ -26,32 +29,50 @@ public sealed class HoldDownTests
         Assert.Equal(689.06, Of(WithFactors(job, 1.5)).UpliftAt(Speed.FromMetersPerSecond(25)).Newtons, 0.01);
     }
 
-    /// <summary>175.96 / 2 / 1.0492 × 2 = 167.71 N/m; 250 N over 25 mm by 3 are 3333 N/m; it holds to 35·√(3333.3/167.71) = 156.0 kn.</summary>
+    /// <summary>
+    /// Limp and taut: 2 × 79.98 / 0.5944 = 269.12 Pa; T³ × 0.93 / 40000 = 269.12² × 0.5944³ / 24 = 633.75, T = 300.95; with 159.96 upright
+    /// 340.82 N/m, and on a zipper of 1049.2 for a carrier of 1100 mm 357.32. 250 N over 25 mm by 3 are 3333 N/m. At 139.63 kn, 3.9894 times as fast,
+    /// 159.96 × 3.9894² = 2545.8 and 300.95 × 3.9894^(4/3) = 1904.1 make 3179.1, on the zipper 3333.
+    /// </summary>
     [Fact]
-    public void Each_zipper_bears_half_and_its_worst_stretch_twice_the_mean()
+    public void Each_zipper_bears_the_pull_and_twice_its_upright_share()
     {
         var chain = Single(Of(SampleJobs.Plain), CheckCodes.WindZipper, "forward zipper's chain");
 
-        Assert.Equal((167.71, 3333.33), Rounded(chain));
-        Assert.Equal(156.0, chain.HoldsTo.Knots, 0.1);
+        Assert.Equal((357.32, 3333.33), Rounded(chain));
+        Assert.Equal(139.63, chain.HoldsTo.Knots, 0.05);
     }
 
-    /// <summary>167.71 N/m over 25.4 mm of setback and 25 mm of jaw are 8.45 N; 90 N by 3 are 30 N.</summary>
+    /// <summary>
+    /// Stiff: the border is 12.7 + 9.5 = 22.2 wide and pulls at 465 mm: T³ × 2 × 465 / 22.2 / 40000 = 79.98², T = 182.80, with 159.96 242.90,
+    /// on the zipper 254.67. Limp with cloth that has stretched for good by 0.5 % of 575.4, 2.877 mm:
+    /// 2.325e-5 × 264.85³ + 0.002877 × 264.85² = 431.9 + 201.8 = 633.7; with 159.96 309.41, on the zipper 324.39.
+    /// </summary>
     [Fact]
-    public void The_end_bears_the_setback_too() =>
-        Assert.Equal((8.45, 30), Rounded(Single(Of(SampleJobs.Plain), CheckCodes.WindZipperEnd, "aft zipper's end")));
+    public void A_stiff_panel_and_slack_cloth_are_told_beside_it()
+    {
+        var bounds = Single(Of(SampleJobs.Plain), CheckCodes.WindZipper, "aft zipper's chain").Bounds!;
+
+        Assert.Equal((254.67, 357.32, 324.39), (Number(bounds.Stiff), Number(bounds.Limp!), Number(bounds.Slack!)));
+    }
+
+    /// <summary>340.82 N/m over half of the setback of 25.4 mm and the jaw of 25 are 12.85 N; 90 N by 3 are 30 N.</summary>
+    [Fact]
+    public void The_end_bears_half_the_setback_too() =>
+        Assert.Equal((12.85, 30), Rounded(Single(Of(SampleJobs.Plain), CheckCodes.WindZipperEnd, "aft zipper's end")));
 
     /// <summary>
-    /// 175.96 / 4 × 2 = 87.98 N. Thread 5.8 lbf = 25.800 N at 4.5 mm: 1.5 × 25.8 / 0.0045 = 8599.9 N/m, by 3 2866.6; two ends
-    /// of 25 mm bear 143.33 N.
+    /// 175.96 / 4 = 43.99 N lift a corner. Its pocket covers 39.7 mm, so the mouth is 56.14 and lies 28.07 from the corner, 470.9 from the bow:
+    /// T³ × 2 × 470.9 / 28.07 / 40000 = (43.99 / 0.05614)² = 783.5², T = 901.2 N/m, 50.60 N; with 87.98 upright 101.49 N.
+    /// Thread 5.8 lbf = 25.800 N at 4.5 mm: 1.5 × 25.8 / 0.0045 = 8599.9 N/m, by 3 2866.6; two ends of 25 mm bear 143.33 N.
     /// </summary>
     [Fact]
     public void A_pocket_bears_its_part_of_an_open_zipper() =>
-        Assert.Equal((87.98, 143.33), Rounded(Of(SampleJobs.Plain).Holds.Single(part => part.Code == CheckCodes.WindPocket)));
+        Assert.Equal((101.49, 143.33), Rounded(Of(SampleJobs.Plain).Holds.Single(part => part.Code == CheckCodes.WindPocket)));
 
     [Fact]
     public void One_row_of_stitches_is_counted() =>
-        Assert.Equal((167.71, 2866.63), Rounded(Of(SampleJobs.Plain).Holds.Single(part => part.Code == CheckCodes.WindSeam)));
+        Assert.Equal((357.32, 2866.63), Rounded(Of(SampleJobs.Plain).Holds.Single(part => part.Code == CheckCodes.WindSeam)));
 
     /// <summary>
     /// Panel 198.573 × 1.4 × 0.605 = 168.191 N; the strips of BondPlanTests, 2 × 1090 + 5 × 489.2 = 4626 mm of 25.4 mm, 0.1175004 m²:
@@ -104,6 +125,25 @@ public sealed class HoldDownTests
     public void The_mean_wind_is_told() =>
         Assert.Contains("mean wind of about 25 kn, force 6", Assert.Single(Results(SampleJobs.Plain), check => check.Code == CheckCodes.WindOff).Advice, StringComparison.Ordinal);
 
+    /// <summary>Without the cloth's stretch nothing is known of what pulls at its edges; what bears no pull still counts.</summary>
+    [Fact]
+    public void Cloth_whose_stretch_is_not_known_is_not_checked()
+    {
+        var results = Results(WithoutStretch(SampleJobs.Plain));
+        var off = Assert.Single(results, check => check.Code == CheckCodes.WindOff);
+
+        Assert.Equal((Verdict.NotChecked, true), (off.Verdict, off.Measured.Reading is null));
+        Assert.Contains("stretch", off.Advice, StringComparison.Ordinal);
+        Assert.Equal(Verdict.NotChecked, Assert.Single(results, check => check.Code == CheckCodes.WindSeam).Verdict);
+        Assert.DoesNotContain(results, check => check.Code is CheckCodes.WindZipper or CheckCodes.WindZipperEnd or CheckCodes.WindPocket);
+        Assert.Equal(Verdict.Pass, Assert.Single(results, check => check.Code == CheckCodes.WindBond).Verdict);
+    }
+
+    /// <summary>Tape of 6 mm brings it off at 20.35 kn, whatever the cloth does: that is a failure, known or not.</summary>
+    [Fact]
+    public void What_fails_without_the_pull_fails_all_the_same() =>
+        Assert.Equal(Verdict.Fail, Assert.Single(Results(WithoutStretch(Narrow(6))), check => check.Code == CheckCodes.WindOff).Verdict);
+
     [Fact]
     public void A_class_without_a_figure_is_not_checked()
     {
@@ -132,6 +172,24 @@ public sealed class HoldDownTests
         Assert.True(job.Conditions.Wind.Factors.Coefficient.DecimalFractions >= -coefficient);
     }
 
+    /// <summary>
+    /// EN 1991-1-4:2005, table 7.6, local net pressures of zones A, B and C at 0 degrees, blocked beneath, from memory (1.5, 1.8 and 2.2): the coefficient
+    /// with the edge factor covers them at what holds the edges. Of zone B and C the worst to 30 degrees, 2.9 and 3.0 from memory, are not
+    /// quite covered, and docs/weather.md says so.
+    /// </summary>
+    [Theory]
+    [InlineData(1.5, true)]
+    [InlineData(1.8, true)]
+    [InlineData(2.2, true)]
+    [InlineData(2.9, false)]
+    [InlineData(3.0, false)]
+    public void The_edge_factor_stands_for_local_peaks(double net, bool isCovered)
+    {
+        var factors = JobFiles.Sample.Job(JobFiles.Sample.Least).Conditions.Wind.Factors;
+
+        Assert.Equal(isCovered, factors.Coefficient.DecimalFractions * factors.Edge.DecimalFractions >= net);
+    }
+
     /// <summary>EN 1991-1-4, 4.5: 3 m over the sea (z0 = 0.003 m) Iv = 1/ln(1000) = 0.1448; √(1 + 7·0.1448) = 1.419.</summary>
     [Fact]
     public void The_default_gust_is_that_of_the_standard() =>
@@ -145,8 +203,15 @@ public sealed class HoldDownTests
 
     private static WindHold Single(HoldDown hold, string code, string subject) => Assert.Single(hold.Holds, part => part.Code == code && part.Subject == subject);
 
-    private static (double Load, double Allowed) Rounded(WindHold part) =>
-        (Math.Round(QuantityWords.Plain(part.Load.Reading!.Value).Number, 2), Math.Round(QuantityWords.Plain(part.Load.Reading.Limit!).Number, 2));
+    private static (double Load, double Allowed) Rounded(WindHold part) => (Number(part.Load.Reading!.Value), Number(part.Load.Reading.Limit!));
+
+    private static double Number(IQuantity quantity) => Math.Round(QuantityWords.Plain(quantity).Number, 2);
+
+    private static CarrierJob WithoutStretch(CarrierJob job)
+    {
+        var supplies = job.Workshop.Supplies;
+        return job with { Workshop = job.Workshop with { Supplies = supplies with { Cloth = supplies.Cloth with { Stretch = null } } } };
+    }
 
     private static CarrierJob WithFactors(CarrierJob job, double coefficient) => job with
     {

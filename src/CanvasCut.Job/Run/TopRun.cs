@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using CanvasCut.Checks;
+using CanvasCut.Design;
+using CanvasCut.Drawing;
+using CanvasCut.JobFiles;
+using CanvasCut.Language;
+using CanvasCut.Patterns;
+using CanvasCut.Placing;
+using CanvasCut.Sheets;
+using CanvasCut.Takeoff;
+
+namespace CanvasCut.Job;
+
+/// <summary>All that comes of a top: one run for each of its mountings, and what they have in common.</summary>
+/// <remarks>
+/// A top with one mounting is its run and nothing more. Of several each keeps its own pieces, checks and order of work, placed so that all lie
+/// well together; the distances between them, the picture of the top and the cut plan of all pieces are common to them.
+/// </remarks>
+public sealed class TopRun
+{
+    private readonly RunSettings _settings;
+    private readonly string _language = Languages.Code;
+    private readonly Lazy<PlacedTop> _placed;
+    private readonly Lazy<ImmutableArray<JobRun>> _mountings;
+    private readonly Lazy<CutPlan> _plan;
+
+    private TopRun(TopJob top, RunSettings settings)
+    {
+        (Top, _settings) = (settings.Readings is { } readings ? top.With(job => JobRun.PrintedOn(job, readings)) : top, settings);
+        _placed = new(() => Spoken(() => PlacedTop.Of(Top, settings.Cancellation)));
+        _mountings = new(() => Top.HasSeveral ? [.. Placed.Mountings.Select(RunOf)] : [JobRun.Of(Top, settings)]);
+        _plan = new(() => Spoken(() => CutPlan.Of(AllPieces(), Top.First.Workshop, PlanSearch.For(Top.First), progress => settings.Watch?.Plans(progress), settings.Cancellation)));
+    }
+
+    /// <summary>The top and what is mounted on it.</summary>
+    public TopJob Top { get; }
+
+    /// <summary>Where everything lies.</summary>
+    public PlacedTop Placed => _placed.Value;
+
+    /// <summary>A run for each mounting, those of twins after what they mirror.</summary>
+    public ImmutableArray<JobRun> Mountings => _mountings.Value;
+
+    /// <summary>The distances between the carriers; none where there is one.</summary>
+    public ImmutableArray<CheckResult> Between => Top.HasSeveral ? Spoken(() => JobChecks.Of(Placed)) : [];
+
+    /// <summary>Whether a check of any mounting, or between two of them, failed.</summary>
+    public bool HasFailed => Mountings.Any(run => run.HasFailed) || Between.Any(check => check.Verdict == Verdict.Fail);
+
+    /// <summary>How all pieces of all mountings, and of all sets, lie on one roll.</summary>
+    public CutPlan Plan => !Top.HasSeveral && Top.Copies == 1 ? Mountings[0].Plan : _plan.Value;
+
+    /// <summary>The top from above with everything on it.</summary>
+    public Sheet Placement => Top.HasSeveral ? Spoken(() => PlacementSheet.Of([.. Mountings.Select(run => run.Pieces)], Context)) : Mountings[0].Placement;
+
+    /// <summary>What every sheet says that is common to all mountings.</summary>
+    public SheetContext Context => Mountings[0].Context with { JobName = Top.First.Name };
+
+    /// <summary>Begins with a job file.</summary>
+    /// <param name="text">The file's text.</param>
+    /// <param name="fileName">What messages call it.</param>
+    /// <param name="settings">What else is to be known.</param>
+    /// <returns>The run, or every problem of the file.</returns>
+    public static Checked<TopRun> Of(string text, string fileName, RunSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        return JobFile.Read(text, fileName, settings.Side).Then(top => new TopRun(top, settings));
+    }
+
+    /// <summary>Words something in the language in which the run was begun.</summary>
+    internal T Spoken<T>(Func<T> make)
+    {
+        using (Languages.Speak(_language))
+        {
+            return make();
+        }
+    }
+
+    private JobRun RunOf(PlacedMounting placed)
+    {
+        var job = placed.Job with { Name = $"{placed.Job.Name}, {placed.Job.Mounting}" };
+        return Spoken(() => JobRun.Settled(placed.Fit, PatternSet.Of(job, placed.Fit.Mounted), _settings));
+    }
+
+    /// <summary>The pieces of every mounting, as often as sets are made.</summary>
+    private ImmutableArray<PatternPiece> AllPieces() =>
+        [.. Mountings.SelectMany(run => run.Pieces.Pieces).Select(piece => piece with { Title = piece.Title with { Quantity = piece.Title.Quantity * Top.Copies } })];
+}

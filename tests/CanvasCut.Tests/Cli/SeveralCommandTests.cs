@@ -1,0 +1,107 @@
+using System.Text.Json;
+using CanvasCut.Cli;
+using CanvasCut.Geometry;
+using CanvasCut.Job;
+
+namespace CanvasCut.Tests.Cli;
+
+/// <summary>The commands on a job of several panels.</summary>
+public sealed class SeveralCommandTests
+{
+    private const string Text = """
+        format = 1
+        name = "Two on one top"
+        copies = 2
+        [top]
+        length = "2000 mm"
+        width = "2600 mm"
+        [[panel]]
+        name = "port"
+        length = "900 mm"
+        width = "500 mm"
+        junction_box = { from_port = "100 mm", from_forward = "20 mm", athwart = "90 mm", fore_aft = "60 mm", height = "15 mm" }
+        [[panel]]
+        name = "starboard"
+        mirrors = "port"
+
+        """;
+
+    [Fact]
+    public void Check_tells_of_every_carrier_and_of_the_room_between()
+    {
+        var (code, output, _) = Run("check");
+
+        Assert.Equal(0, code);
+        Assert.Contains("Carrier \"port\"", output, StringComparison.Ordinal);
+        Assert.Contains("Carrier \"starboard\"", output, StringComparison.Ordinal);
+        Assert.Contains("fit.between: port and starboard", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_command_for_one_carrier_asks_which()
+    {
+        var (code, _, errors) = Run("work");
+
+        Assert.Equal(2, code);
+        Assert.Contains("name one with --panel: port, starboard", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_carrier_that_there_is_not_is_told()
+    {
+        var (code, _, errors) = Run("work", "--panel", "aft");
+
+        Assert.Equal(2, code);
+        Assert.Contains("\"aft\" is no carrier of this job; there are port, starboard", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_carrier_alone_is_told_of() => Assert.Equal(0, Run("work", "--panel", "starboard").Code);
+
+    /// <summary>The pieces of both carriers and both sets lie on one roll: twice as many as both carriers have.</summary>
+    [Fact]
+    public void Make_writes_a_folder_for_each_carrier_and_one_cut_plan()
+    {
+        using var folder = new TemporaryFolder();
+        var @out = folder.PathOf("out");
+        var (code, output, _) = Run("make", "--out", @out);
+
+        Assert.Equal(0, code);
+        Assert.Contains("Cloth for 2 sets, all pieces on one roll", output, StringComparison.Ordinal);
+        using var all = JsonDocument.Parse(File.ReadAllText(Path.Combine(@out, "results.json")));
+        var pieces = new[] { "port", "starboard" }.Sum(name =>
+        {
+            using var one = JsonDocument.Parse(File.ReadAllText(Path.Combine(@out, name, "results.json")));
+            return one.RootElement.GetProperty("pieces").EnumerateArray().Sum(piece => piece.GetProperty("quantity").GetInt32());
+        });
+        Assert.Equal(2 * pieces, all.RootElement.GetProperty("cut_plan").GetProperty("placed").GetArrayLength());
+        Assert.All(all.RootElement.GetProperty("files").EnumerateArray(), name => Assert.True(File.Exists(Path.Combine(@out, name.GetString()!))));
+        Assert.Equal(0, Run("make", "--out", @out).Code);
+    }
+
+    /// <summary>Every piece of the twin is the mirror image of its original, which NetTopologySuite confirms by the area that the two do not share.</summary>
+    [Fact]
+    public void The_pieces_of_a_twin_are_mirrored()
+    {
+        var run = TopRun.Of(Text, "job.toml", RunSettings.Usual).Value!;
+        var (port, starboard) = (run.Mountings[0].Pieces, run.Mountings[1].Pieces);
+
+        Assert.Equal(port.Pieces.Length, starboard.Pieces.Length);
+        Assert.All(port.Pieces, piece => Assert.Contains(starboard.Pieces, twin =>
+            twin.Key.Kind == piece.Key.Kind && IsSame(piece.Shape.Cut.Mirrored(), twin.Shape.Cut)));
+        Assert.All(port.Pieces.Concat(starboard.Pieces).GroupBy(piece => piece.Key.Id), alike => Assert.Single(alike));
+    }
+
+    private static bool IsSame(Outline one, Outline other) =>
+        Witness.OutsideMm2(one, other) < 0.01 && Witness.OutsideMm2(other, one) < 0.01;
+
+    private static (int Code, string Output, string Errors) Run(params string[] arguments)
+    {
+        using var folder = new TemporaryFolder();
+        var job = folder.PathOf("job.toml");
+        File.WriteAllText(job, Text);
+        using var output = new StringWriter();
+        using var errors = new StringWriter();
+        return (CanvasCutCommand.Run([arguments[0], job, .. arguments[1..]], new(output, errors, IsTerminal: false)), output.ToString(), errors.ToString());
+    }
+}
