@@ -134,6 +134,9 @@ public static class CheckCodes
     /// <summary>What is sewn and a later, larger panel.</summary>
     public const string KeepRoom = "room.later-panel";
 
+    /// <summary>Where a zipper starts and the pocket beside it.</summary>
+    public const string ZipperStart = "zipper.start";
+
     /// <summary>The zipper wanted and the lengths on sale.</summary>
     public const string ZipperStock = "zipper.stock";
 
@@ -216,7 +219,7 @@ public static class CheckCodes
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
         PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,
-        MountPitch, MountRoom, MountEdge, MountReach, MountRod, MountRemoval, ZipperStock, ClothWidth,
+        MountPitch, MountRoom, MountEdge, MountReach, MountRod, MountRemoval, ZipperStart, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
         WindZipper, WindZipperEnd, WindFastener, WindSleeve, WindPocket, WindSeam, WindBond, WindOff,
         BondBorder, BondRows, BondStep, BondGap, BondLength, BondingOnto, BondingSurface, BondingDew, BondingClear, HeatFree, HeatBlocked, SlopeCorner, SlopeDrain,

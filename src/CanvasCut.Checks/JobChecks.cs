@@ -29,6 +29,7 @@ public static class JobChecks
             .Concat(RoomChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(MountChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SleeveChecks.Of(patterns))
+            .Concat(ZipperStartChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SupplyChecks.Of(patterns))
             .Concat(SeamChecks.Of(patterns))
             .Concat(PlotChecks.Of(patterns))

@@ -61,10 +61,11 @@ internal static class PocketChecks
             return null;
         }
 
+        var isFirst = edge.IsEnd ? pocket.Corner.Hand == Side.Port : pocket.Corner.End == Side.Forward;
         var needed = pocket.Leg - (edge.IsEnd ? pocket.OutX : pocket.OutY) + MountedFastenings.SeamClearance;
         return CheckResult.Judged(
             (CheckCodes.PocketZipper, SubjectOf(Say.Of($"{pocket.Corner} pocket"), edge)),
-            Measured.AtLeast(edge.Setback, needed),
+            Measured.AtLeast(edge.SetbackAt(isFirst), needed),
             Verdict.Fail,
             "pocket.over_zipper = false",
             edge.Kind switch

@@ -40,9 +40,9 @@ internal static class SeamChecks
         SeamKind.Zipper when patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero =>
             Say.Of("cut the end caps with a hot knife and do not turn their edges (zipper.cap_turn), or widen zipper.setback so that they end short of the corner's hems."),
         SeamKind.Zipper => Say.Of("widen zipper.setback so that the end caps end short of the corner's hems."),
-        SeamKind.Edges when seam.Pieces.Any(key => key.Kind == PieceKind.EndCap) && patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero =>
+        SeamKind.Caps when patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero =>
             Say.Of("cut the caps with a hot knife and do not turn their edges (zipper.cap_turn)."),
-        SeamKind.Edges when seam.Pieces.Any(key => key.Kind == PieceKind.EndCap) => Say.Of("use thinner cloth for the caps."),
+        SeamKind.Caps => Say.Of("use thinner cloth for the caps."),
         SeamKind.Edges => Say.Of("trim what is turned under inside the corners and tips to 6 mm before it is folded, or bind the edge instead."),
         SeamKind.Felled => Say.Of("join with cloth.join = \"semi\", or buy a wider roll."),
         SeamKind.Bound => Say.Of("trim the hem at its ends before it is bound."),

@@ -58,4 +58,4 @@ public enum ZipperClass
 /// <param name="Air">The air.</param>
 /// <param name="Wind">The breeze.</param>
 /// <param name="Limit">The warmest the cells may get.</param>
-public sealed record HeatSpec(Temperature Air, Speed Wind, Temperature Limit);
+public sealed record HeatSpec(Temperature Air, Speed Wind, Temperature? Limit);

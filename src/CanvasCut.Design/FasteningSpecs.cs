@@ -28,6 +28,15 @@ public sealed record ZipperSpec(
     ImmutableArray<Length> Stock,
     Length CapTurn = default)
 {
+    /// <summary>The side at which the forward and the aft zipper start: port or starboard.</summary>
+    public Side Start { get; init; } = Side.Port;
+
+    /// <summary>From the carrier's corner to where a zipper starts; null for as far as keeps it clear of the pocket.</summary>
+    public Length? StartSetback { get; init; }
+
+    /// <summary>Where the zipper of an edge starts; that of a side at its forward end.</summary>
+    public Side StartOf(Side edge) => edge is Side.Forward or Side.Aft ? Start : Side.Forward;
+
     /// <summary>From the carrier's edge out to the outer edge of the top's tape.</summary>
     public Length OuterTapeEdge => Reveal + (Gauge.OverallWidth / 2);
 }
@@ -51,7 +60,11 @@ public sealed record PocketSpec(Length? Leg, Length Ease, Hem Mouth, Length Seam
 /// <param name="SeamAllowance">Turned under along the seam on the top.</param>
 /// <param name="Hem">Of the free edge and the ends.</param>
 /// <param name="Overhang">How far it reaches past the carrier at each end.</param>
-public sealed record WeatherStripSpec(ImmutableArray<Side> Edges, Length Overlap, Length SeamAllowance, Hem Hem, Length Overhang);
+public sealed record WeatherStripSpec(ImmutableArray<Side> Edges, Length Overlap, Length SeamAllowance, Hem Hem, Length Overhang)
+{
+    /// <summary>From what it covers out to its seam, where that is settled; null where the job's rows decide.</summary>
+    public Length? SeamClearance { get; init; }
+}
 
 /// <summary>The chafe patches wanted.</summary>
 /// <param name="WidthBeyondTube">How far a patch reaches beyond the tube on each side.</param>

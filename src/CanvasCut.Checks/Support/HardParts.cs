@@ -20,6 +20,7 @@ internal static class HardParts
     public static IEnumerable<HardPart> Of(PatternSet patterns) =>
     [
         .. Seams(patterns),
+        .. SeamsOnTop(patterns),
         .. patterns.Mounted.Fastened.Zippers.Select(zipper => new HardPart(CheckCodes.SupportZipper, KeysOf(patterns).Fastening(zipper.Side), Say.Of($"{Words.Of(zipper.Side)} zipper's teeth"), HardPart.LinesOf(Teeth(zipper, patterns)))),
         .. CarrierRows(patterns),
         .. TopRows(patterns),
@@ -58,9 +59,40 @@ internal static class HardParts
         .Select(row => Box.Holding([row.From, row.To]))
         .GroupBy(box => (Math.Round(box.Center.X), Math.Round(box.Center.Y)))
         .Select(alike => alike.First())
-        .Select(box => box.WidthMm > box.HeightMm
-            ? box with { Bottom = box.Bottom - SeamHalfMm, Top = box.Top + SeamHalfMm }
-            : box with { Left = box.Left - SeamHalfMm, Right = box.Right + SeamHalfMm });
+        .Select(Ridge);
+
+    /// <summary>A felled seam as wide as it is, round its line.</summary>
+    private static Box Ridge(Box line) => line.WidthMm > line.HeightMm
+        ? line with { Bottom = line.Bottom - SeamHalfMm, Top = line.Top + SeamHalfMm }
+        : line with { Left = line.Left - SeamHalfMm, Right = line.Right + SeamHalfMm };
+
+    /// <summary>The felled seams of what was split for the roll, where they lie when all is folded.</summary>
+    private static IEnumerable<HardPart> SeamsOnTop(PatternSet patterns)
+    {
+        foreach (var (whole, widths) in SewnBesides(patterns))
+        {
+            ImmutableArray<(Point, Point)> seams =
+            [
+                .. from piece in widths
+                   from line in piece.Lines
+                   where line.Use?.Kind == RowKind.Felled
+                   from part in whole.Shape.Finished.Inside(line.Points)
+                   from side in HardPart.LinesOf(Ridge(Box.Holding(part.Select(piece.At!.Value.Of))))
+                   select side,
+            ];
+            if (seams.Length > 0)
+            {
+                yield return new(CheckCodes.SupportSeam, PartOf(whole.Key, KeysOf(patterns)), Say.Of($"felled seams of the {Say.Within(whole.Title.Name)}"), seams);
+            }
+        }
+    }
+
+    /// <summary>What is sewn to the top or the carrier besides: each piece as a whole, and what is cut of it.</summary>
+    private static IEnumerable<(PatternPiece Whole, IEnumerable<PatternPiece> Widths)> SewnBesides(PatternSet patterns) =>
+        patterns.TopPieces.Concat(patterns.NotionPieces)
+            .Where(piece => piece.At is not null)
+            .GroupBy(piece => piece.Key.Whole)
+            .Select(widths => (patterns.Wholes.Single(piece => piece.Key == widths.Key), widths.AsEnumerable()));
 
     /// <summary>The carrier's hems and the rows that hold the zippers, by the edge they lie at.</summary>
     private static IEnumerable<HardPart> CarrierRows(PatternSet patterns)
@@ -81,14 +113,12 @@ internal static class HardParts
     /// <summary>The rows of what is sewn to the top or the carrier besides.</summary>
     private static IEnumerable<HardPart> TopRows(PatternSet patterns)
     {
-        var sewn = patterns.TopPieces.Concat(patterns.NotionPieces).Where(piece => piece.At is not null);
-        foreach (var widths in sewn.GroupBy(piece => piece.Key.Whole))
+        foreach (var (whole, widths) in SewnBesides(patterns))
         {
-            var whole = patterns.Wholes.Single(piece => piece.Key == widths.Key);
             ImmutableArray<(Point, Point)> rows = [.. widths.SelectMany(piece => RowsOnTop(piece, whole.Shape.Finished))];
             if (rows.Length > 0)
             {
-                yield return new(CheckCodes.Stitch, PartOf(whole.Key, KeysOf(patterns)), Say.Of($"rows of the {Say.Within(widths.First().Title.WholeName)}"), rows);
+                yield return new(CheckCodes.Stitch, PartOf(whole.Key, KeysOf(patterns)), Say.Of($"rows of the {Say.Within(whole.Title.Name)}"), rows);
             }
         }
     }
@@ -100,7 +130,7 @@ internal static class HardParts
     /// <summary>The rows of a piece, or of a width of it, on the top; what of a joining seam is turned under lies on the rest.</summary>
     private static IEnumerable<(Point From, Point To)> RowsOnTop(PatternPiece piece, Outline finished) =>
         from line in piece.Lines
-        where line.Kind == PieceLineKind.Stitch && LiesThere(line, finished)
+        where line.Kind == PieceLineKind.Stitch && line.Use?.Kind != RowKind.Felled && LiesThere(line, finished)
         from part in finished.Inside(line.Points)
         from row in Stretches((line with { Points = part }).Mapped(piece.At!.Value.Of))
         select row;

@@ -121,12 +121,12 @@ public sealed class HoldDown
         zipper,
         ForcePerLength.FromNewtonsPerMeter(chain.Newtons / ZipperHold.Jaw.Meters / Factors.Safety.DecimalFractions)));
 
-    /// <summary>The end bears its own jaw's width, and half of the edge beyond it; the other half lies nearer to the pocket.</summary>
+    /// <summary>The end bears its own jaw's width, and its half of the edge beyond it; the other half lies nearer to the pocket.</summary>
     private IEnumerable<WindHold> Ends() => ZipperHold.End(Strength.Zipper) is not { } end ? [] : _mounted.Fastened.Zippers.SelectMany(zipper => Single(
         CheckCodes.WindZipperEnd,
         Say.Of($"{Words.Of(zipper.Side)} zipper's end"),
         zipper,
-        (zipper.Choice.Setback / 2) + ZipperHold.Jaw,
+        _mounted.Fastened.FreeEnd(zipper) + ZipperHold.Jaw,
         end / Factors.Safety.DecimalFractions));
 
     /// <summary>Fasteners share what the whole edge bears; hook-and-loop is peeled by the upright share alone.</summary>

@@ -124,6 +124,8 @@ public static class ResultsJson
         Mm(zipper.Choice.Buy),
         Mm(zipper.Choice.Run),
         Mm(zipper.Choice.Setback),
+        Words.Id(zipper.StartSide),
+        Mm(zipper.Choice.StartSetback),
         [.. zipper.Choice.Ticks.Select(tick => Mm(tick))]);
 
     private static PaperPart Paper(PaperSpec paper) => new(paper.Name, Mm(paper.Readings?.X), Mm(paper.Readings?.Y));

@@ -32,6 +32,8 @@ internal static class SewnJson
         sewn.Fastenings.Zipper.Reveal.Millimeters,
         sewn.Zipper.Run.Millimeters,
         sewn.Zipper.Setback.Millimeters,
+        Words.Id(sewn.Fastenings.Zipper.Start),
+        sewn.Zipper.StartSetback.Millimeters,
         sewn.Zipper.Buy.Millimeters);
 
     private static SewnPocketPart Pocket(SewnHalf sewn) => new(
@@ -42,7 +44,12 @@ internal static class SewnJson
         sewn.Fastenings.Pocket.OverZipper);
 
     private static SewnStripPart Strip(WeatherStripSpec strip) => new(
-        [.. strip.Edges.Select(Words.Id)], strip.Overlap.Millimeters, strip.SeamAllowance.Millimeters, Hem(strip.Hem), strip.Overhang.Millimeters);
+        [.. strip.Edges.Select(Words.Id)],
+        strip.Overlap.Millimeters,
+        strip.SeamAllowance.Millimeters,
+        Hem(strip.Hem),
+        strip.Overhang.Millimeters,
+        strip.SeamClearance?.Millimeters);
 
     private static HemPart Hem(Hem hem) => new(hem.TurnUnder.Millimeters, hem.Width.Millimeters);
 }

@@ -36,9 +36,13 @@ internal sealed class SewnReader(PlacedJson json, Action<string, string> report)
     {
         var kind = Word("zipper.kind", "separating", "continuous") == 0 ? ZipperKind.Separating : ZipperKind.Continuous;
         var (setback, buy) = (NotNegative("zipper.setback_mm"), Positive("zipper.buy_mm"));
+
+        // Results of earlier versions do not tell where it starts: both ends had one setback.
+        var start = At($"{Root}.zipper.start_setback_mm") is null ? setback : NotNegative("zipper.start_setback_mm");
+        var side = At($"{Root}.zipper.start") is null || Word("zipper.start", "port", "starboard") == 0 ? Side.Port : Side.Starboard;
         return (
-            new(new(Positive("zipper.chain_mm"), Positive("zipper.overall_width_mm")), kind, setback, Positive("zipper.reveal_mm"), [buy]),
-            new(kind, Positive("zipper.run_mm"), setback, buy, setback));
+            new(new(Positive("zipper.chain_mm"), Positive("zipper.overall_width_mm")), kind, setback, Positive("zipper.reveal_mm"), [buy]) { Start = side, StartSetback = start },
+            new(kind, Positive("zipper.run_mm"), setback, buy, setback) { StartSetback = start });
     }
 
     private (PocketSpec Spec, ImmutableArray<Length> Legs) Pocket()
@@ -54,7 +58,11 @@ internal sealed class SewnReader(PlacedJson json, Action<string, string> report)
         NotNegative("weather_strip.overlap_mm"),
         NotNegative("weather_strip.seam_allowance_mm"),
         Hem("weather_strip.hem"),
-        NotNegative("weather_strip.overhang_mm"));
+        NotNegative("weather_strip.overhang_mm"))
+    {
+        // Results of earlier versions do not tell it: the seam lay 6 mm beside what it covers, whatever its rows.
+        SeamClearance = At($"{Root}.weather_strip.seam_clearance_mm") is null ? null : NotNegative("weather_strip.seam_clearance_mm"),
+    };
 
     private Hem Hem(string path) => new(NotNegative($"{path}.turn_under_mm"), NotNegative($"{path}.width_mm"));
 

@@ -20,7 +20,8 @@ internal sealed record PiecePart(
 internal sealed record LinePart(string Kind, bool Closed, string Text, double[][] PointsMm);
 
 /// <summary>A zipper.</summary>
-internal sealed record ZipperPart(string Edge, string Kind, double BuyMm, double RunMm, double SetbackMm, ImmutableArray<double> TicksFromMiddleMm);
+internal sealed record ZipperPart(
+    string Edge, string Kind, double BuyMm, double RunMm, double SetbackMm, string StartsAt, double StartSetbackMm, ImmutableArray<double> TicksFromMiddleMm);
 
 /// <summary>What holds an edge in the place of a zipper.</summary>
 internal sealed record MountPart(

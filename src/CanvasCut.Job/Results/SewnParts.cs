@@ -13,13 +13,14 @@ internal sealed record SewnCarrierPart(double StationMm, double OffsetMm, double
 internal sealed record SewnPanelPart(string LongSide, double AthwartMm, double ForeAftMm, double ThicknessMm);
 
 /// <summary>The zippers on the top.</summary>
-internal sealed record SewnZipperPart(string Kind, double ChainMm, double OverallWidthMm, double RevealMm, double RunMm, double SetbackMm, double BuyMm);
+internal sealed record SewnZipperPart(
+    string Kind, double ChainMm, double OverallWidthMm, double RevealMm, double RunMm, double SetbackMm, string Start, double StartSetbackMm, double BuyMm);
 
 /// <summary>The pockets on the top.</summary>
 internal sealed record SewnPocketPart(ImmutableArray<double> LegsMm, double EaseMm, HemPart Mouth, double SeamAllowanceMm, bool OverZipper);
 
 /// <summary>The weather strips on the top.</summary>
-internal sealed record SewnStripPart(ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm);
+internal sealed record SewnStripPart(ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm);
 
 /// <summary>The chafe patches under the top.</summary>
 internal sealed record SewnChafePart(double WidthBeyondTubeMm, double TurnUnderMm);

@@ -10,7 +10,7 @@ internal static class ConditionsBuilder
         new(given.Quantity<Speed>("wind.off_at"), new(Factor(given, "coefficient"), Factor(given, "edge_factor"), Factor(given, "gust_factor"), Factor(given, "safety_factor"))),
         Strength(given),
         Bonding(given),
-        new(given.Quantity<Temperature>("heat.air"), given.Quantity<Speed>("heat.wind"), given.Quantity<Temperature>("heat.limit")),
+        new(given.Quantity<Temperature>("heat.air"), given.Quantity<Speed>("heat.wind"), given.Values.Quantity<Temperature>("heat.limit")),
         given.Quantity<Angle>("water.least_slope"),
         new([.. TopQuestion.All.Select(question => Answer(given.Values.Text($"top_condition.{question.Field}")))]));
 

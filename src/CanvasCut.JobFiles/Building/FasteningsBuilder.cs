@@ -13,7 +13,11 @@ internal static class FasteningsBuilder
         given.Length("zipper.setback"),
         given.Length("zipper.reveal"),
         given.Values.Lengths("zipper.stock")!.Value,
-        given.Length("zipper.cap_turn"));
+        given.Length("zipper.cap_turn"))
+    {
+        Start = given.Word<Side>("zipper.start"),
+        StartSetback = given.Values.Length("zipper.start_setback"),
+    };
 
     private static PocketSpec Pocket(GivenValues given) => new(
         given.Values.Length("pocket.leg"),

@@ -28,6 +28,8 @@ internal static class CarrierFields
             .Or("1 1/2 in", Say.Later("Marine Fabricator, \"Fabricating an enclosure\", 2010")),
         new Field("zipper.kind", Word, Any, Presence.Optional).Among("separating", "continuous").Or("separating", Source.Practice),
         new Field("zipper.setback", Length, Reach("0 mm", "150 mm"), Presence.Optional).Or("1 in", Source.Practice),
+        new Field("zipper.start", Word, Any, Presence.Optional).Among("port", "starboard").Or("port", Source.Practice),
+        new("zipper.start_setback", Length, Reach("0 mm", "400 mm"), Presence.Optional),
         new Field("zipper.reveal", Length, Size("2 mm", "30 mm"), Presence.Optional).Or("3/8 in", Source.Practice),
         new Field("zipper.stock", LengthList, Size("0.1 m", "6 m"), Presence.Optional)
             .Or("24 in, 30 in, 36 in, 48 in, 54 in, 60 in, 72 in, 84 in, 96 in, 120 in", Say.Later("24 to over 96 in: Marine Fabricator, \"Zipper basics\", 2019; steps from memory, ask the shop")),

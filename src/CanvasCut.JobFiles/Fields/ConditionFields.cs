@@ -16,7 +16,7 @@ internal static class ConditionFields
         .. Bonding(),
         new Field("heat.air", Temperature, Signed("-10 C", "50 C"), Presence.Optional).Or("30 C", Source.Chosen),
         new Field("heat.wind", Speed, Reach("0 m/s", "15 m/s"), Presence.Optional).Or("1 m/s", Source.Chosen),
-        new Field("heat.limit", Temperature, Signed("50 C", "100 C"), Presence.Optional).Or("85 C", Say.Later("a flexible panel's manual: -40 to 85 C")),
+        new("heat.limit", Temperature, Signed("50 C", "100 C"), Presence.Optional),
         new Field("water.least_slope", Angle, Reach("0 deg", "15 deg"), Presence.Optional).Or("5 deg", Say.Later("a seller of hollow sheet: it holds water below about 5 degrees; rule of thumb")),
         .. TopQuestion.All.Select(question => new Field($"top_condition.{question.Field}", Word, Any, Presence.Optional).Among("yes", "no")),
     ];

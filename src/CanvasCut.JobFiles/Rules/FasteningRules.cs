@@ -14,6 +14,7 @@ internal static class FasteningRules
     {
         CheckReveal(values, rules);
         CheckSetback(values, rules);
+        CheckStart(values, rules);
         CheckStock(values, rules);
         var edges = values.Words("weather_strip.edges") ?? [];
         rules.When(edges.Distinct().Count() < edges.Length, ProblemCode.Repeated, "weather_strip.edges", Say.Of("names an edge twice; name each once."));
@@ -41,6 +42,17 @@ internal static class FasteningRules
             ProblemCode.Setback,
             "zipper.setback",
             Say.Of($"leaves no zipper at a side: it counts at both ends, and the carrier can be as short as {In(foreAft)} fore and aft."));
+    }
+
+    private static void CheckStart(JobValues values, RuleLog rules)
+    {
+        var (athwart, foreAft) = MountedSize.SmallestCarrier(values);
+        var edge = MountFields.IsUsedAtSides("zipper", values) && foreAft < athwart ? foreAft : athwart;
+        rules.When(
+            values.Length("zipper.start_setback") + values.Length("zipper.setback") >= edge,
+            ProblemCode.Setback,
+            "zipper.start_setback",
+            Say.Of($"leaves no zipper: with zipper.setback at the other end it takes up an edge that can be as short as {In(edge)}."));
     }
 
     private static void CheckStock(JobValues values, RuleLog rules)

@@ -49,7 +49,7 @@ internal static class FelledBands
         {
             if (whole.Shape.Cut.Chord(axis.Before(at)) is var (from, to))
             {
-                ImmutableArray<SewnRun> row = [new(Length.FromMillimeters(from.DistanceMm(to)), new(Plies(join)))];
+                var row = new SewnRow(0, [new(Length.FromMillimeters(from.DistanceMm(to)), new(Plies(join)))]);
                 yield return new(
                     SeamKind.Felled,
                     Say.Of($"{whole.Title.Name}, felled seam {index + 1}"),

@@ -23,7 +23,7 @@ internal static class FlapSeams
                 [.. carrier, .. keys],
                 patterns.WholeCarrier.Lines
                     .Where(line => line.Use is { Kind: RowKind.Mount } use && use.Edge == flap.Side)
-                    .Select(line => line.Points),
+                    .Select(RowLine.Of),
                 flap.Side);
         }
     }
@@ -47,7 +47,7 @@ internal static class FlapSeams
         if (flap.Kind == MountKind.HookAndLoop)
         {
             builder.Lay([new(LayerKind.HookAndLoop, Outline.Of(flap.OnTop))]);
-            builder.Sew(SeamKind.Mount, $"{flap.Name}, {what}", keys, FlapPieces.RowsOf(flap).Select(row => ImmutableArray.Create(row.From, row.To)), flap.Side);
+            builder.Sew(SeamKind.Mount, $"{flap.Name}, {what}", keys, FlapPieces.RowsOf(flap).Select(row => new RowLine(0, [row.From, row.To])), flap.Side);
         }
     }
 }

@@ -30,8 +30,8 @@ public static class JobSeams
         var cap = Cap(patterns);
         var tape = new SewnLayer(LayerKind.ZipperTape, Outline.Of(cap.Shape.Finished.Bounds with { Right = 0 }));
         List<SewnLayer> layers = [.. SewnLayer.Of(LayerKind.Cloth, FoldedSheet.Of([cap.Shape.Cut]).Folded(cap.Folds)), tape];
-        var rows = cap.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => SewnRuns.Of(Left(line.Points), layers).ToImmutableArray());
-        yield return new(SeamKind.Edges, Say.Of("Zipper end caps"), [cap.Key], cap.Title.Quantity, [.. rows.Where(row => !row.IsEmpty)]);
+        var rows = cap.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => (RowLine.Of(line) with { Points = Left(line.Points) }).Through(layers));
+        yield return new(SeamKind.Caps, Say.Of("Zipper end caps"), [cap.Key], cap.Title.Quantity, [.. rows.Where(row => !row.Runs.IsEmpty)]);
     }
 
     private static IReadOnlyList<SewnSeam> Carrier(PatternSet patterns)
@@ -49,7 +49,7 @@ public static class JobSeams
                 SeamKind.Zipper,
                 Say.Of($"{Words.Of(zipper.Side)} zipper, half {OnCarrier}"),
                 keys,
-                whole.Lines.Where(line => line.Use is { Kind: RowKind.Zipper } use && use.Edge == zipper.Side).Select(line => line.Points),
+                whole.Lines.Where(line => line.Use is { Kind: RowKind.Zipper } use && use.Edge == zipper.Side).Select(RowLine.Of),
                 zipper.Side);
         }
 
@@ -75,7 +75,7 @@ public static class JobSeams
         foreach (var zipper in mounted.Fastened.Zippers)
         {
             builder.Lay(TapeHalf(patterns, zipper, isOnTop: true));
-            builder.Sew(SeamKind.Zipper, Say.Of($"{Words.Of(zipper.Side)} zipper, half {OnTop}"), [], OuterRows(job, zipper), zipper.Side);
+            builder.Sew(SeamKind.Zipper, Say.Of($"{Words.Of(zipper.Side)} zipper, half {OnTop}"), [], OuterRows(job, zipper).Select(row => new RowLine(0, row)), zipper.Side);
         }
 
         FlapSeams.OnTop(builder, patterns);
@@ -101,14 +101,14 @@ public static class JobSeams
                 _ => (finished with { Left = finished.Right - half }, Upright(finished, finished.Right - inMm)),
             };
             builder.Lay(Enumerable.Repeat(new SewnLayer(LayerKind.Binding, Outline.Of(tape)), 2));
-            builder.Sew(SeamKind.Bound, Say.Of($"Carrier, {Words.Of(side)} binding"), keys, [row]);
+            builder.Sew(SeamKind.Bound, Say.Of($"Carrier, {Words.Of(side)} binding"), keys, [new(0, row)]);
         }
     }
 
     /// <summary>What the panel is bonded to, by the rows that are drawn on the carrier.</summary>
     private static void Ground(SeamBuilder builder, PatternPiece whole, BondPlan bond, ImmutableArray<PieceKey> keys)
     {
-        var rows = whole.Lines.Where(line => line.Use?.Kind == RowKind.Ground).Select(line => line.Points);
+        var rows = whole.Lines.Where(line => line.Use?.Kind == RowKind.Ground).Select(RowLine.Of);
         builder.Lay(bond.Webbing.Select(strip => new SewnLayer(LayerKind.Webbing, Outline.Of(strip.Box))));
         builder.Lay(bond.Patch is { } patch ? [new(LayerKind.Patch, Outline.Of(patch))] : []);
         if (bond.Ground != BondGround.Cloth)
@@ -133,8 +133,8 @@ public static class JobSeams
         var folded = FoldedSheet.Of([cap.Shape.Cut]).Folded(cap.Folds);
         var starboard = folded.MovedBy(new Point(tape.Right, tape.Center.Y) - new Point(0, 0));
         var port = FoldedSheet.Of(folded.Plies.Select(ply => ply.Mirrored())).MovedBy(new Point(tape.Left, tape.Center.Y) - new Point(0, 0));
-        var isAtBothEnds = zipper.Choice.Kind == ZipperKind.Continuous;
-        foreach (var layer in SewnLayer.Of(LayerKind.Cloth, starboard).Concat(isAtBothEnds ? SewnLayer.Of(LayerKind.Cloth, port) : []))
+        var (stop, start) = zipper.StartsFirst ? (starboard, port) : (port, starboard);
+        foreach (var layer in SewnLayer.Of(LayerKind.Cloth, stop).Concat(zipper.Choice.Kind == ZipperKind.Continuous ? SewnLayer.Of(LayerKind.Cloth, start) : []))
         {
             yield return layer;
         }

@@ -20,10 +20,10 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
     public void Lay(IEnumerable<SewnLayer> layers) => _layers.AddRange(layers);
 
     /// <summary>Sews rows through all that lies there.</summary>
-    public void Sew(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, IEnumerable<ImmutableArray<Point>> rows, Side? edge = null) =>
-        Add(kind, (name, name), pieces, RunsOf(rows), edge);
+    public void Sew(SeamKind kind, string name, ImmutableArray<PieceKey> pieces, IEnumerable<RowLine> rows, Side? edge = null) =>
+        Add(kind, (name, name), pieces, Through(rows), edge);
 
-    private ImmutableArray<ImmutableArray<SewnRun>> RunsOf(IEnumerable<ImmutableArray<Point>> rows) => [.. rows.Select(row => SewnRuns.Of(row, _layers).ToImmutableArray())];
+    private ImmutableArray<SewnRow> Through(IEnumerable<RowLine> rows) => [.. rows.Select(row => row.Through(_layers))];
 
     /// <summary>Hems a piece by itself, then lays it at its place; its edges are not sewn on yet.</summary>
     /// <param name="piece">The piece as a whole.</param>
@@ -39,7 +39,7 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
             if (own.Count > 0)
             {
                 var folded = SewnLayer.Of(LayerKind.Cloth, flat.Folded(piece.Folds.Take(own[0].Use!.AfterFolds))).ToList();
-                Add(kind, name, KeysOf(piece, seams), [.. own.Select(row => SewnRuns.Of(row.Points, folded).ToImmutableArray())]);
+                Add(kind, name, KeysOf(piece, seams), [.. own.Select(row => RowLine.Of(row).Through(folded))]);
             }
         }
 
@@ -55,7 +55,7 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
             SeamKind.Edges,
             Named(piece, name => Say.Of($"{name}, edges {onWhat}")),
             KeysOf(piece, FelledBands.SeamsOf(piece, all)),
-            RunsOf(piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => line.Mapped(point => point + StepOf(piece)).Points)));
+            Through(piece.Lines.Where(line => line.Use?.Kind == RowKind.Edge).Select(line => RowLine.Of(line.Mapped(point => point + StepOf(piece))))));
     }
 
     /// <summary>What a seam of a piece is called, and what it and its like are.</summary>
@@ -68,9 +68,9 @@ internal sealed class SeamBuilder(IEnumerable<SewnLayer> ground, FelledSeam join
         ? [piece.Key]
         : [.. Enumerable.Range(1, seams.Length + 1).Select(i => piece.Key with { Width = i })];
 
-    private void Add(SeamKind kind, (string Own, string Kind) name, ImmutableArray<PieceKey> pieces, ImmutableArray<ImmutableArray<SewnRun>> rows, Side? edge = null)
+    private void Add(SeamKind kind, (string Own, string Kind) name, ImmutableArray<PieceKey> pieces, ImmutableArray<SewnRow> rows, Side? edge = null)
     {
-        if (rows.Any(row => !row.IsEmpty))
+        if (rows.Any(row => !row.Runs.IsEmpty))
         {
             _seams.Add(new(kind, name.Own, pieces, 1, rows) { KindName = name.Kind, Edge = edge });
         }

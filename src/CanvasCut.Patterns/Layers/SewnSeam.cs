@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Geometry;
 using UnitsNet;
 
 namespace CanvasCut.Patterns;
@@ -19,6 +20,9 @@ public enum SeamKind
     /// <summary>A zipper's half.</summary>
     Zipper,
 
+    /// <summary>Caps folded round the ends of a zipper's tapes.</summary>
+    Caps,
+
     /// <summary>A piece sewn on along its turned edges.</summary>
     Edges,
 
@@ -37,9 +41,8 @@ public enum SeamKind
 /// <param name="Name">As in "forward port pocket, legs on the top".</param>
 /// <param name="Pieces">The pieces it sews.</param>
 /// <param name="Copies">How often it is sewn.</param>
-/// <param name="Rows">Each row cut into runs of equal plies.</param>
-public sealed record SewnSeam(
-    SeamKind Kind, string Name, ImmutableArray<PieceKey> Pieces, int Copies, ImmutableArray<ImmutableArray<SewnRun>> Rows)
+/// <param name="Rows">Its rows.</param>
+public sealed record SewnSeam(SeamKind Kind, string Name, ImmutableArray<PieceKey> Pieces, int Copies, ImmutableArray<SewnRow> Rows)
 {
     /// <summary>The carrier's edge that is held there; null for other seams.</summary>
     public Side? Edge { get; init; }
@@ -50,10 +53,18 @@ public sealed record SewnSeam(
     /// <summary>A crossing that is shorter than this meets no stitch.</summary>
     public static readonly Length ShortestCrossing = Length.FromMillimeters(1);
 
-    private IEnumerable<SewnRun> Runs => Rows.SelectMany(row => row);
+    private IEnumerable<SewnRun> Runs => Rows.SelectMany(row => row.Runs);
 
     /// <summary>All rows of all copies.</summary>
     public Length Sewn => Length.FromMillimeters(Copies * Runs.Sum(run => run.Length.Millimeters));
+
+    /// <summary>
+    /// Basting tape: one run between every two faces that are laid on each other, as long as the longest row that holds them. Felled
+    /// seams, bound edges and end caps are sewn without.
+    /// </summary>
+    public Length Basted => Kind is SeamKind.Felled or SeamKind.Bound or SeamKind.Caps
+        ? Length.Zero
+        : Length.FromMillimeters(Copies * Rows.GroupBy(row => row.Face).Sum(face => face.Max(row => row.LengthMm)));
 
     /// <summary>What most of it goes through.</summary>
     public LayerCount Usual => Runs.GroupBy(run => run.Stack).MaxBy(group => group.Sum(run => run.Length.Millimeters))!.Key;
@@ -75,4 +86,25 @@ public sealed record SewnSeam(
 
     /// <summary>Thread for one length of lockstitch, needle and bobbin together.</summary>
     public static double LockstitchRatio(Length thickness, Length stitch) => 2 * (1 + (thickness / stitch));
+}
+
+/// <summary>A row of stitches.</summary>
+/// <param name="Face">Rows of one seam with the same number hold the same two faces together.</param>
+/// <param name="Runs">The row cut where the plies change.</param>
+public sealed record SewnRow(int Face, ImmutableArray<SewnRun> Runs)
+{
+    /// <summary>From end to end, gaps left out.</summary>
+    internal double LengthMm => Runs.Sum(run => run.Length.Millimeters);
+}
+
+/// <summary>A row of stitches before it is known what it goes through.</summary>
+/// <param name="Face">Rows of one seam with the same number hold the same two faces together.</param>
+/// <param name="Points">Where it lies.</param>
+internal sealed record RowLine(int Face, ImmutableArray<Point> Points)
+{
+    /// <summary>A row of a piece.</summary>
+    public static RowLine Of(PieceLine row) => new(row.Use?.Face ?? 0, row.Points);
+
+    /// <summary>The row with the plies under it.</summary>
+    public SewnRow Through(IReadOnlyList<SewnLayer> layers) => new(Face, [.. SewnRuns.Of(Points, layers)]);
 }

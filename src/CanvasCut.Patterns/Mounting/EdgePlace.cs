@@ -23,8 +23,11 @@ public abstract record EdgePlace(Side Side)
     /// <summary>From end to end.</summary>
     public abstract Length Run { get; }
 
-    /// <summary>From each finished corner of the carrier to its end.</summary>
+    /// <summary>From each finished corner of the carrier to its end; a zipper may start further in.</summary>
     public abstract Length Setback { get; }
+
+    /// <summary>From the carrier's corner to its first or its last end; see <see cref="EndNames"/>.</summary>
+    public virtual Length SetbackAt(bool first) => Setback;
 
     /// <summary>Whether both halves must come out equally long; what is adjusted as it is closed, or has gaps, need not.</summary>
     public bool MustMatch => Kind is not (MountKind.HookAndLoop or MountKind.Lacing or MountKind.Sleeve);

@@ -12,7 +12,7 @@ namespace CanvasCut.Patterns;
 public sealed record MountedFastenings(
     ImmutableArray<EdgePlace> Edges, ImmutableArray<PocketPlace> Pockets, ImmutableArray<StripPlace> Strips)
 {
-    /// <summary>Between the strip's seam and whatever it covers, so that a presser foot passes; common practice, no source.</summary>
+    /// <summary>Between the strip's innermost row and whatever it covers, so that a presser foot passes; common practice, no source.</summary>
     public static readonly Length SeamClearance = Length.FromMillimeters(6);
 
     /// <summary>The edges that are held by zippers.</summary>
@@ -26,6 +26,16 @@ public sealed record MountedFastenings(
 
     /// <summary>Whether zippers hold the forward and the aft edge, and nothing the sides.</summary>
     public bool HasEndZippersOnly => Flaps.IsEmpty && Sides.IsEmpty;
+
+    /// <summary>
+    /// The longest stretch of edge that hangs on an end of a zipper: half of what lies between it and the corner; where it starts half
+    /// of what lies between it and the pocket that holds the corner.
+    /// </summary>
+    public Length FreeEnd(ZipperPlace zipper)
+    {
+        var pocket = Pockets.First(each => (each.Corner.End == zipper.Side && each.Corner.Hand == zipper.StartSide) || (each.Corner.Hand == zipper.Side && each.Corner.End == zipper.StartSide));
+        return UnitMath.Max(zipper.Choice.Setback, zipper.Choice.StartSetback - pocket.Covers) / 2;
+    }
 
     /// <summary>Whether the flaps that a job asks for find room on its carrier, either way the panel may lie.</summary>
     public static bool Fits(CarrierJob job)
@@ -47,11 +57,15 @@ public sealed record MountedFastenings(
     }
 
     /// <summary>The fastenings of a carrier.</summary>
-    public static MountedFastenings For(Box carrier, Box cells, MountedPanel panel, CarrierJob job) => Of(
-        carrier,
-        job.Fastenings,
-        [.. new[] { Side.Forward, Side.Aft, Side.Port, Side.Starboard }.Where(side => job.Fastenings.Mount.At(side) is not null).Select(side => EdgeOn(side, carrier, job))],
-        [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, panel, job).Leg)]);
+    public static MountedFastenings For(Box carrier, Box cells, MountedPanel panel, CarrierJob job)
+    {
+        ImmutableArray<PocketPlace> pockets = [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, panel, job))];
+        return Of(
+            carrier,
+            job.Fastenings with { WeatherStrip = ClearStrip(job) },
+            [.. new[] { Side.Forward, Side.Aft, Side.Port, Side.Starboard }.Where(side => job.Fastenings.Mount.At(side) is not null).Select(side => EdgeOn(side, carrier, pockets, job))],
+            [.. pockets.Select(pocket => pocket.Leg)]);
+    }
 
     /// <summary>The fastenings of a carrier whose zippers and pockets are settled.</summary>
     internal static MountedFastenings Of(Box carrier, Fastenings fastenings, ZipperChoice choice, ImmutableArray<Length> legs) => Of(
@@ -71,15 +85,28 @@ public sealed record MountedFastenings(
         [.. Corner.All.Zip(legs, (corner, leg) => PocketPlace.Of(corner, carrier, fastenings, leg))],
         [.. fastenings.WeatherStrip.Edges.Select(side => StripOn(side, carrier, fastenings))]);
 
-    private static EdgePlace EdgeOn(Side side, Box carrier, CarrierJob job) => job.Fastenings.Mount.At(side) == MountKind.Zipper
-        ? ZipperPlace.On(side, carrier, job.Fastenings.Zipper)
-        : FlapPlace.On(side, carrier, job);
+    /// <summary>The job's strip with its seam so far out that no row of it meets a pocket or a tape.</summary>
+    internal static WeatherStripSpec ClearStrip(CarrierJob job) => job.Fastenings.WeatherStrip with
+    {
+        SeamClearance = SeamClearance + StitchRows.DistanceFromFold(job.Workshop.Sewing.Rows - 1),
+    };
+
+    private static EdgePlace EdgeOn(Side side, Box carrier, ImmutableArray<PocketPlace> pockets, CarrierJob job)
+    {
+        if (job.Fastenings.Mount.At(side) != MountKind.Zipper)
+        {
+            return FlapPlace.On(side, carrier, job);
+        }
+
+        var (spec, edge) = (job.Fastenings.Zipper, side is Side.Forward or Side.Aft ? carrier.WidthMm : carrier.HeightMm);
+        return ZipperPlace.On(side, carrier, spec, ZipperChoice.For(Length.FromMillimeters(edge), spec, ZipperStart.SetbackFor(side, carrier, pockets, spec)));
+    }
 
     private static StripPlace StripOn(Side side, Box carrier, Fastenings fastenings)
     {
         var (strip, pocket) = (fastenings.WeatherStrip, fastenings.Pocket);
         var covered = pocket.OverZipper ? fastenings.OuterEdge(side) + pocket.Ease : fastenings.OuterEdge(side);
-        var seamOut = (covered + SeamClearance).Millimeters;
+        var seamOut = (covered + (strip.SeamClearance ?? SeamClearance)).Millimeters;
         var (left, right) = (carrier.Left - strip.Overhang.Millimeters, carrier.Right + strip.Overhang.Millimeters);
         return side == Side.Forward
             ? new(side, new(left, carrier.Top - strip.Overlap.Millimeters, right, carrier.Top + seamOut), carrier.Top + seamOut)

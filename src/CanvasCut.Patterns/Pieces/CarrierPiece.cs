@@ -80,12 +80,17 @@ internal static class CarrierPiece
         return rows == 1 || last <= first ? [first] : Enumerable.Range(0, rows).Select(row => first + ((last - first) * row / (rows - 1)));
     }
 
-    private static IEnumerable<(double X, LineShows Shows)> Ticks(ZipperPlace zipper) =>
-    [
-        (zipper.Band.Left, LineShows.ZipperEnd),
-        .. zipper.Choice.Ticks.Select(tick => (zipper.Band.Center.X + tick.Millimeters, LineShows.Nothing)),
-        (zipper.Band.Right, LineShows.ZipperEnd),
-    ];
+    private static IEnumerable<(double X, LineShows Shows)> Ticks(ZipperPlace zipper)
+    {
+        var start = zipper.Choice.Kind == ZipperKind.Separating ? LineShows.ZipperPin : LineShows.ZipperStart;
+        var (first, last) = zipper.StartsFirst ? (start, LineShows.ZipperEnd) : (LineShows.ZipperEnd, start);
+        return
+        [
+            (zipper.Band.Left, first),
+            .. zipper.Choice.Ticks.Select(tick => (zipper.Band.Center.X + tick.Millimeters, LineShows.Nothing)),
+            (zipper.Band.Right, last),
+        ];
+    }
 
     private static IEnumerable<PieceLine> PanelMarks(CarrierJob job, MountedShape centred)
     {

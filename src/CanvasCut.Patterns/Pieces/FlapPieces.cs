@@ -119,7 +119,7 @@ internal static class FlapPieces
             [
                 .. folded.Folds(),
                 .. new[] { finished.Left + StitchRows.FromFold.Millimeters, finished.Right - StitchRows.FromFold.Millimeters }
-                    .Select(x => PieceLine.Row(new(x, finished.Bottom), new(x, finished.Top), new(RowKind.Hem, folded.Order.Length))),
+                    .Select((x, end) => PieceLine.Row(new(x, finished.Bottom), new(x, finished.Top), new(RowKind.Hem, folded.Order.Length, Face: end))),
                 PieceLine.Straight(PieceLineKind.Mark, new(0, finished.Bottom), new(0, finished.Top), LineShows.Centreline),
             ],
             [AllowanceText.Of(Sides.All(folded.Turn), job.Units), Say.Of("Folded in half: two plies when finished.")]).FoldedAlong(folded.Order);

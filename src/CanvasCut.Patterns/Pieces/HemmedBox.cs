@@ -105,7 +105,7 @@ public sealed class HemmedBox
             var width = _turns[side].Width.Millimeters;
             if (width > 0)
             {
-                yield return FinishedRow(index, width - StitchRows.FromFold.Millimeters, new(RowKind.Hem, all - OnceTurned.Count()));
+                yield return FinishedRow(index, width - StitchRows.FromFold.Millimeters, new(RowKind.Hem, all - OnceTurned.Count(), Face: index));
             }
             else if (_turns[side].TurnUnder.Millimeters > 0)
             {
@@ -122,7 +122,7 @@ public sealed class HemmedBox
     public ImmutableArray<PieceLine> EdgeRows(int rows) => [.. Enumerable.Range(0, EdgeOrder.Length).SelectMany(index => EdgeRows(index, rows))];
 
     private IEnumerable<PieceLine> EdgeRows(int index, int rows) => Enumerable.Range(0, rows)
-        .Select(row => FinishedRow(index, StitchRows.DistanceFromFold(row).Millimeters, new(RowKind.Edge, FoldOrder.Length)));
+        .Select(row => FinishedRow(index, StitchRows.DistanceFromFold(row).Millimeters, new(RowKind.Edge, FoldOrder.Length, Face: index)));
 
     private double HemBefore(int corner) => _turns[EdgeOrder[(corner + 3) % 4]].Width.Millimeters;
 

@@ -32,6 +32,12 @@ public enum LineShows
     /// <summary>Where a zipper ends.</summary>
     ZipperEnd,
 
+    /// <summary>Where a zipper starts.</summary>
+    ZipperStart,
+
+    /// <summary>Where a zipper starts with its pin.</summary>
+    ZipperPin,
+
     /// <summary>Where a flap ends.</summary>
     FlapEnd,
 
@@ -91,6 +97,8 @@ internal static class LineText
         LineShows.Mouth => Say.Of("mouth: finished edge"),
         LineShows.Leg => Say.Of("leg: fold and seam"),
         LineShows.ZipperEnd => Say.Of("zipper end"),
+        LineShows.ZipperStart => Say.Of("zipper starts here"),
+        LineShows.ZipperPin => Say.Of("zipper starts here: pin"),
         LineShows.FlapEnd => Say.Of("flap end"),
         LineShows.PanelEdge => Say.Of("panel edge"),
         LineShows.Cells => Say.Of("cells: no stitch inside"),

@@ -50,7 +50,7 @@ internal static class PocketPiece
 
     private static IEnumerable<PieceLine> Lines(Outline finished, PocketSpec spec, int rows)
     {
-        foreach (var (from, to) in Edges(finished))
+        foreach (var (index, (from, to)) in Edges(finished).Index())
         {
             var inward = (to - from).Unit().Left;
             PieceLine Beside(PieceLineKind kind, double inMm, LineShows shows) =>
@@ -69,7 +69,7 @@ internal static class PocketPiece
             foreach (var row in Enumerable.Range(0, rows))
             {
                 var beside = Beside(PieceLineKind.Stitch, StitchRows.DistanceFromFold(row).Millimeters, LineShows.Nothing);
-                yield return Within(finished, beside) with { Use = new(RowKind.Edge, MouthFolds(finished, spec).Count() + 2) };
+                yield return Within(finished, beside) with { Use = new(RowKind.Edge, MouthFolds(finished, spec).Count() + 2, Face: index) };
             }
         }
     }

@@ -31,4 +31,5 @@ public enum RowKind
 /// <param name="Kind">What it does.</param>
 /// <param name="AfterFolds">How many of the piece's folds are made before it is sewn.</param>
 /// <param name="Edge">The carrier's edge that is held there; null for other rows.</param>
-public sealed record RowUse(RowKind Kind, int AfterFolds, Side? Edge = null);
+/// <param name="Face">Rows of one seam with the same number hold the same two faces together: all rows of one edge.</param>
+public sealed record RowUse(RowKind Kind, int AfterFolds, Side? Edge = null, int Face = 0);

@@ -57,11 +57,11 @@ internal static class SleevePieces
     /// <summary>The ends are hemmed flat, before the strip is folded, so that the sleeve stays open; a row on either half.</summary>
     private static IEnumerable<PieceLine> EndRows(FoldedStrip folded)
     {
-        var (open, inset, use) = (folded.Open, StitchRows.FromFold.Millimeters, new RowUse(RowKind.Hem, folded.Hemmed.FoldOrder.Length));
-        return new[] { open.Left + inset, open.Right - inset }.SelectMany(x => new[]
+        var (open, inset, folds) = (folded.Open, StitchRows.FromFold.Millimeters, folded.Hemmed.FoldOrder.Length);
+        return new[] { open.Left + inset, open.Right - inset }.SelectMany((x, end) => new[]
         {
-            PieceLine.Row(new(x, open.Bottom), new(x, open.Center.Y), use),
-            PieceLine.Row(new(x, open.Center.Y), new(x, open.Top), use),
+            PieceLine.Row(new(x, open.Bottom), new(x, open.Center.Y), new(RowKind.Hem, folds, Face: 2 * end)),
+            PieceLine.Row(new(x, open.Center.Y), new(x, open.Top), new(RowKind.Hem, folds, Face: (2 * end) + 1)),
         });
     }
 }

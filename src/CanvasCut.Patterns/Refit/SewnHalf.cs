@@ -39,7 +39,7 @@ public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, Zipper
             Length.FromMillimeters(mounted.CarrierBox.WidthMm),
             Length.FromMillimeters(mounted.CarrierBox.HeightMm),
             new(mounted.Panel.LongSide, mounted.Panel.Athwart, mounted.Panel.ForeAft, job.Panel.Body.Thickness)),
-        job.Fastenings,
+        job.Fastenings with { WeatherStrip = MountedFastenings.ClearStrip(job) },
         mounted.Fastened.HasEndZippersOnly ? mounted.Fastened.Zippers[0].Choice : throw new ArgumentException("An edge is not held by a zipper.", nameof(mounted)),
         [.. mounted.Fastened.Pockets.Select(pocket => pocket.Leg)]);
 

@@ -53,10 +53,11 @@ public static class TopMarks
     {
         var name = Say.Of($"{Words.Of(zipper.Side)} zipper");
         var ((from, to), (first, last)) = (OuterLine(zipper, zipper.AsEnd.Band), zipper.EndNames);
-        yield return At(Say.Of($"{name}, chain, {first} end"), zipper.Line.From);
-        yield return At(Say.Of($"{name}, chain, {last} end"), zipper.Line.To);
+        yield return At(Chain(first, zipper.StartsFirst), zipper.Line.From);
+        yield return At(Chain(last, !zipper.StartsFirst), zipper.Line.To);
         yield return At(Say.Of($"{name}, outer tape edge, {first} end"), from);
         yield return At(Say.Of($"{name}, outer tape edge, {last} end"), to);
+        string Chain(string end, bool isStart) => isStart ? Say.Of($"{name}, chain, {end} end, where it starts") : Say.Of($"{name}, chain, {end} end");
     }
 
     /// <summary>The outer corners of what is sewn to the top, and the first and the last fastener; the others at equal spaces between.</summary>

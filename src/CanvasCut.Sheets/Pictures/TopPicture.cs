@@ -34,7 +34,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             .. CarrierEdges(),
             .. BareTopPicture.Shown(_keys.Panel, view.Line(LineRole.Mark, RoundedBox.Of(_mounted.PanelBox, patterns.Job.Panel.Body.CornerRadius.Millimeters))),
             .. BareTopPicture.Shown(_keys.Cells, view.Line(LineRole.Note, cells)),
-            .. fastened.Zippers.SelectMany(zipper => BareTopPicture.Shown(_keys.Fastening(zipper.Side), view.Line(LineRole.Mark, zipper.Band), view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To))),
+            .. fastened.Zippers.SelectMany(zipper => BareTopPicture.Shown(_keys.Fastening(zipper.Side), [view.Line(LineRole.Mark, zipper.Band), view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To), .. ZipperPicture.Start(zipper, view)])),
             .. fastened.Flaps.SelectMany(flap => BareTopPicture.Shown(_keys.Fastening(flap.Side), FlapPicture.Of(flap, view))),
             .. fastened.Pockets.SelectMany(pocket => BareTopPicture.Shown(_keys.Pocket(pocket.Corner), view.Line(LineRole.Grain, pocket.Outline))),
             .. fastened.Strips.SelectMany(strip => BareTopPicture.Shown(_keys.Strip(strip.Side), view.Line(LineRole.Fold, strip.Finished))),
@@ -64,6 +64,12 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
         foreach (var zipper in mounted.Zippers)
         {
             yield return (Say.Of($"{Words.Of(zipper.Side)} zipper"), view.Of(zipper.Line.From.Toward(zipper.Line.To, 0.3)));
+        }
+
+        // The others start at the same side, and bear the same dark box.
+        if (mounted.Zippers is [.., var last])
+        {
+            yield return (Say.Of("zippers start here"), view.Of(last.Start));
         }
 
         foreach (var flap in mounted.Flaps)

@@ -27,15 +27,17 @@ internal static class MountSection
     private static void Zippers(Flow flow, ImmutableArray<ZipperPlace> zippers, SheetContext context)
     {
         flow.Heading(Say.Of("Zippers"));
-        var column = (flow.WidthMm - 24) / 4;
-        var table = new Table([new(Say.Of("Edge"), 24), new(Say.Of("Kind"), column), new(Say.Of("Length to buy or cut"), column), new(Say.Of("Run as sewn"), column), new(Say.Of("Setback from each corner"), column)]);
+        var column = (flow.WidthMm - 24) / 5;
+        var table = new Table([new(Say.Of("Edge"), 24), new(Say.Of("Kind"), column), new(Say.Of("Length to buy or cut"), column), new(Say.Of("Run as sewn"), column), new(Say.Of("Starts, from that corner"), column), new(Say.Of("Ends before the other"), column)]);
         flow.Rows(table, zippers.Select(zipper => ImmutableArray.Create(
             Words.Of(zipper.Side),
             zipper.Choice.Kind == ZipperKind.Separating ? Say.Of("separating") : Say.Of("continuous"),
             LengthText.Of(zipper.Choice.Buy, context.Units),
             LengthText.OfMating(zipper.Choice.Run, context.Units),
+            $"{zipper.StartName}, {LengthText.OfMating(zipper.Choice.StartSetback, context.Units)}",
             LengthText.OfMating(zipper.Choice.Setback, context.Units) + (zipper.Choice.IsShort ? Say.Of(", more than asked") : string.Empty))));
         flow.Text(string.Empty);
+        flow.Text(Say.Of("Pin on the carrier's half, box and slider on the top's: so the slider stays on the boat. The pull faces up. Two zippers that start at one side are a left one and a right one, or sliders with a pull on both faces."));
         flow.Text(Say.Of($"Trim a separating zipper at its stop end, never at the pin. Both halves bear ticks in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, context.Units)} from it: close the zipper, put tick on tick, then sew. Stock lengths vary by some millimetres; measure before trimming."));
     }
 

@@ -33,17 +33,13 @@ internal static class MountOrder
         }
     }
 
-    /// <summary>The line of a lacing: zigzag from eyelet to eyelet across the gap, and its ends.</summary>
-    /// <remarks>
-    /// Between two neighbouring eyelets of one flap the line goes over to the other flap and back, half a pitch along
-    /// each time: 2 x sqrt(across² + (pitch / 2)²), across being from row to row.
-    /// </remarks>
+    /// <summary>The line of a lacing as it is threaded: straight across, aslant to the next eyelet, straight across again; and its ends.</summary>
     public static Length LineOf(FlapPlace flap)
     {
         var row = flap.Fasteners!;
         var across = flap.CentresOnTop[0].DistanceMm(flap.CentresOnCarrier[0]);
-        var zigzag = 2 * (row.Count - 1) * double.Hypot(across, row.Pitch.Millimeters / 2);
-        return Length.FromMillimeters(zigzag + across) + LineEnds;
+        var aslant = double.Hypot(across, row.Pitch.Millimeters);
+        return Length.FromMillimeters((row.Count * across) + ((row.Count - 1) * aslant)) + LineEnds;
     }
 
     private static OrderLine Counted(PatternSet patterns, FlapPlace[] flaps)
@@ -64,7 +60,7 @@ internal static class MountOrder
     {
         var (units, tapes) = (patterns.Job.Units, patterns.Job.Workshop.Supplies.Tapes.Mount);
         var (grade, length, also) = flaps[0].Kind == MountKind.Lacing
-            ? (tapes.Lacing, Sum(flaps, LineOf), Say.Of("zigzag through all eyelets and 0.6 m for the ends of each"))
+            ? (tapes.Lacing, Sum(flaps, LineOf), Say.Of("straight across, then aslant to the next eyelet, and 0.6 m for the ends of each"))
             : (tapes.HookAndLoop, OrderList.WithWaste(Sum(flaps, flap => flap.Run)), Say.Of("as much hook as loop, 15 % waste"));
         var (bought, rounding) = SoldBy.Of(length, grade.Sold, units);
         return new(new(grade.Grade.Id, grade.Grade.Name), bought, $"{LengthText.Of(Sum(flaps, flaps[0].Kind == MountKind.Lacing ? LineOf : flap => flap.Run), units)}: {also}", rounding, Use(patterns, flaps));

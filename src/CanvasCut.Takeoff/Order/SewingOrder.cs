@@ -44,33 +44,23 @@ internal static class SewingOrder
             Use(seams, Say.Of("every seam")));
     }
 
-    /// <summary>One run of tape for each seam, whatever its rows: as long as its longest row on each side of the work.</summary>
+    /// <summary>One run of tape between every two faces laid on each other, see <see cref="SewnSeam.Basted"/>.</summary>
     private static OrderLine Basting(PatternSet patterns, ImmutableArray<SewnSeam> seams)
     {
         var job = patterns.Job;
         var fastened = patterns.Mounted.Fastened;
         string[] edges = [.. fastened.Zippers.IsEmpty ? [] : new[] { Say.Of("zipper halves") }, .. fastened.Flaps.IsEmpty ? [] : new[] { Say.Of("flaps") }];
-        ImmutableArray<SewnSeam> basted = [.. seams.Where(seam => seam.Kind is SeamKind.Hems or SeamKind.Zipper or SeamKind.Edges or SeamKind.Webbing or SeamKind.Patch or SeamKind.Mount && seam.Copies == 1)];
+        ImmutableArray<SewnSeam> basted = [.. seams.Where(seam => seam.Basted > Length.Zero)];
         var grade = job.Workshop.Supplies.Tapes.Basting;
-        var length = OrderList.WithWaste(Sum(basted, seam => OneRun(seam, job.Workshop.Sewing.Rows)));
+        var length = OrderList.WithWaste(Sum(basted, seam => seam.Basted));
         var (bought, rounding) = SoldBy.Of(length, grade.Sold, job.Units);
         return new(
             new(grade.Grade.Id, grade.Grade.Name),
             bought,
-            Say.Of("one run a seam, 15 % waste"),
+            Say.Of("one run between every two faces laid on each other, 15 % waste"),
             rounding,
             Use(basted, Say.Of($"hems, {string.Join(", ", edges)}, pockets, strips, patches, webbing")));
     }
-
-    /// <summary>Hems have one row, webbing one along each of two edges; what else is sewn with the job's rows has as many.</summary>
-    private static Length OneRun(SewnSeam seam, int rows) => seam.Kind switch
-    {
-        SeamKind.Hems or SeamKind.Patch => seam.Sewn,
-        SeamKind.Webbing => seam.Sewn / 2,
-        SeamKind.Zipper => seam.Sewn / rows,
-        SeamKind.Mount => seam.Sewn / seam.Rows.Length,
-        _ => seam.Rows.Length >= 4 && seam.Rows.Length % rows == 0 ? seam.Sewn / rows : seam.Sewn,
-    };
 
     private static IEnumerable<OrderLine> Binding(PatternSet patterns)
     {

@@ -8,6 +8,12 @@ namespace CanvasCut.Takeoff;
 /// <summary>Zippers: in stock lengths, or from the roll with sliders and stops.</summary>
 internal static class ZipperOrder
 {
+    /// <summary>Trimming takes the stops of both halves away.</summary>
+    private const int StopsOfTrimmed = 2;
+
+    /// <summary>Less is round-off.</summary>
+    private const double LeastTrimMm = 1e-6;
+
     public static IEnumerable<OrderLine> Of(PatternSet patterns) => patterns.Mounted.Fastened.Zippers.IsEmpty ? []
         : patterns.Job.Fastenings.Zipper.Kind == ZipperKind.Continuous ? FromRoll(patterns)
         : FromStock(patterns);
@@ -18,15 +24,25 @@ internal static class ZipperOrder
         foreach (var alike in patterns.Mounted.Fastened.Zippers.GroupBy(zipper => Math.Round(zipper.Choice.Buy.Millimeters, 6)))
         {
             var choice = alike.First().Choice;
-            var trimmed = choice.Trim.Millimeters > 0 ? Say.Of($"trimmed to {LengthText.OfMating(choice.Run, units)} at the stop end") : Say.Of("not trimmed");
+            var trimmed = IsTrimmed(alike.First()) ? Say.Of($"trimmed to {LengthText.OfMating(choice.Run, units)} at the stop end") : Say.Of("not trimmed");
+            var (left, right) = (alike.Count(zipper => zipper.BoxIsLeft), alike.Count(zipper => !zipper.BoxIsLeft));
             yield return new(
                 new(grade.Id, Say.Of($"separating {grade.Name}, {Size(patterns.Job)}, {LengthText.Of(choice.Buy, units)} long"), choice.Buy),
                 new(alike.Count(), "piece"),
-                trimmed,
+                Say.Of($"{trimmed}; seen from its start with the pull up, box and slider are on the left of {left} and on the right of {right}, or all have a pull on both faces"),
                 Say.Of("shortest stock length that is long enough"),
                 Use(patterns, alike));
         }
+
+        if (patterns.Mounted.Fastened.Zippers.Where(IsTrimmed).ToList() is { Count: > 0 } cut)
+        {
+            var stop = patterns.Job.Workshop.Supplies.Notions.Stop;
+            var (count, rule) = SoldBy.Of(StopsOfTrimmed * cut.Count, stop);
+            yield return new(new(stop.Grade.Id, stop.Grade.Name), count, Say.Of("two a trimmed zipper, one on each half where it is cut"), rule, Use(patterns, cut));
+        }
     }
+
+    private static bool IsTrimmed(ZipperPlace zipper) => zipper.Choice.Trim.Millimeters > LeastTrimMm;
 
     private static IEnumerable<OrderLine> FromRoll(PatternSet patterns)
     {

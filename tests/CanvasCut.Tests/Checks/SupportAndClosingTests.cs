@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
@@ -36,7 +37,7 @@ public sealed class SupportAndClosingTests
         var job = Plain.On(Cloth with { Roll = new(Mm(900), Mm(10), Mm(100)) });
         var checks = ResultsOf(job with { Panel = job.Panel with { Limits = job.Panel.Limits with { AllowsHardPoints = allows } } });
 
-        Assert.Equal(verdict, Assert.Single(checks, check => check.Code == CheckCodes.SupportSeam).Verdict);
+        Assert.Equal(verdict, Single(checks, CheckCodes.SupportSeam, "cells and carrier's felled seam 1").Verdict);
         Assert.DoesNotContain(ResultsOf(Plain), check => check.Code == CheckCodes.SupportSeam);
     }
 
@@ -47,14 +48,20 @@ public sealed class SupportAndClosingTests
 
     /// <summary>
     /// A strip of two widths has the rows that it would have in one. Its free edge lies 15.9 over the carrier and is hemmed 12.7
-    /// wide, the row 3 from the inner fold: 15.9 − 9.7 = 6.2; the cells begin at 12.7 + 15. The seam ends with the strip at 15.9,
-    /// though its allowance is cut 25.4 beyond: 27.7 − 15.9 = 11.8.
+    /// wide, the row 3 from the inner fold: 15.9 − 9.7 = 6.2; the cells begin at 12.7 + 15: 21.5.
     /// </summary>
     [Theory]
-    [InlineData(1500, 21.5)]
-    [InlineData(900, 11.8)]
-    public void The_rows_of_a_piece_in_widths_are_looked_at_too(double roll, double clear) =>
-        Assert.Equal(clear, Single(ResultsOf(Plain.On(Cloth with { Roll = new(Mm(roll), Mm(10), Mm(100)) })), CheckCodes.Stitch, "cells and rows of the weather strip, forward").Measured.Value!.Value.Millimeters, 1e-9);
+    [InlineData(1500)]
+    [InlineData(900)]
+    public void The_rows_of_a_piece_in_widths_are_looked_at_too(double roll) =>
+        Assert.Equal(21.5, Single(OnRoll(roll), CheckCodes.Stitch, "cells and rows of the weather strip, forward").Measured.Value!.Value.Millimeters, 1e-9);
+
+    /// <summary>The seam ends with the strip, 15.9 over the carrier, though its allowance is cut 25.4 beyond: 27.7 − 15.9 = 11.8.</summary>
+    [Fact]
+    public void The_seam_of_a_strip_in_widths_is_looked_at_too() =>
+        Assert.Equal(11.8, Single(OnRoll(900), CheckCodes.SupportSeam, "cells and felled seams of the weather strip, forward").Measured.Value!.Value.Millimeters, 1e-9);
+
+    private static ImmutableArray<CheckResult> OnRoll(double roll) => ResultsOf(Plain.On(Cloth with { Roll = new(Mm(roll), Mm(10), Mm(100)) }));
 
     /// <summary>
     /// The hole lies 20 from the carrier's port edge, but the patch of 14 + 2 × 38.1 = 90.2 stays inside the carrier and reaches

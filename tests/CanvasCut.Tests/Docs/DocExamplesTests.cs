@@ -47,7 +47,7 @@ public sealed class DocExamplesTests
         var strip = Patterns.TopPieces.Single(piece => piece.Key.Id == "weather-strip-forward");
 
         AssertTold("+ 15.9 = {0} (", strip.FinishedSize.ForeAft, "+ 50.8 = {0} (", strip.FinishedSize.Athwart);
-        AssertTold("Cut {0} ×", strip.CutSize.ForeAft, "× {0} (4 ×", strip.CutSize.Athwart);
+        AssertTold("Cut {0} ×", strip.CutSize.ForeAft, "× {0} (4 5/16", strip.CutSize.Athwart);
     }
 
     [Fact]

@@ -92,25 +92,32 @@ internal static class FasteningFigures
     public static Sheet WeatherStrip()
     {
         var strip = Mounted.Fastened.Strips[0];
-        var window = new Box(Corner.X - 105, Corner.Y - 60, Corner.X + 32, Corner.Y + 52);
+        var window = new Box(Corner.X - 105, Corner.Y - 60, Corner.X + 32, Corner.Y + 62);
         var view = DocView.Putting(window.LowerLeft, new(5, 12), 0.85);
         var (box, seam, corner) = (view.Of(strip.Finished), view.Of(0, strip.SeamY).Y, view.Of(Corner));
         var pocketTop = view.Of(Pocket.At).Y;
-        return new DocPage("weather-strip", "The weather strip over zipper and pocket", new(170, 114))
+        var rows = StripRows().ToList();
+        var inner = view.Of(0, rows[^1]).Y;
+        return new DocPage("weather-strip", "The weather strip over zipper and pocket", new(170, 123))
             .Add(view.Clipped(
                 window,
                 [view.Shade(Outline.Of(strip.Finished), 0.12), .. Carrier(view), .. Chain(view, Zipper, SampleJobs.Plain), .. PocketLines(view), view.Line(LineRole.Cut, strip.Finished)]))
-            .Add(view.Clipped(window, view.Line(LineRole.Stitch, new(strip.Finished.Left, strip.SeamY - 3), new(strip.Finished.Right, strip.SeamY - 3))))
+            .Add(view.Clipped(window, [.. rows.Select(row => view.Line(LineRole.Stitch, new(strip.Finished.Left, row), new(strip.Finished.Right, row)))]))
             .Across((corner.X, box.Right), (6, box.Bottom), "overhang")
-            .Upright((pocketTop, seam), (132, box.Right), "6 mm")
+            .Upright((inner, seam), (132, box.Right), "i")
+            .Upright((pocketTop, inner), (132, box.Right), "6 mm")
             .Upright((corner.Y, pocketTop), (132, box.Right), "covered")
             .Upright((box.Bottom, corner.Y), (132, box.Right), "overlap")
-            .Callout("seam on the top", new(40, seam), new(50, 109))
-            .Callout("chain", view.Of(Corner.X - 95, Zipper.ChainY), new(14, 109))
+            .Callout("seam on the top", new(40, seam), new(50, 119))
+            .Callout("chain", view.Of(Corner.X - 95, Zipper.ChainY), new(14, 119))
             .Callout("pocket", view.Of(Pocket.At - new Step(0, 60)), new(120, 36))
             .Callout("carrier's edge", view.Of(Corner - new Step(0, 52)), new(120, 22))
             .ToSheet();
     }
+
+    /// <summary>The rows of the strip, in millimetres of the plan, the outermost first.</summary>
+    private static IEnumerable<double> StripRows() => Enumerable.Range(0, SampleJobs.Plain.Workshop.Sewing.Rows)
+        .Select(row => Mounted.Fastened.Strips[0].SeamY - StitchRows.DistanceFromFold(row).Millimeters);
 
     private static Point CellCorner => Pocket.Corner.Of(Mounted.CellBox);
 

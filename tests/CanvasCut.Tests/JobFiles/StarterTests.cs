@@ -1,5 +1,8 @@
 using System.Text.RegularExpressions;
+using CanvasCut.Checks;
 using CanvasCut.JobFiles;
+using CanvasCut.Patterns;
+using CanvasCut.Placing;
 
 namespace CanvasCut.Tests.JobFiles;
 
@@ -56,6 +59,34 @@ public sealed partial class StarterTests
     [Fact]
     public void The_starter_shows_every_field() =>
         Assert.All(JobFields.All, field => Assert.Contains(field.Name.Split('.')[^1] + " = ", Starter.Text, StringComparison.Ordinal));
+
+    /// <summary>The starter as anyone fills it in: two bows, a panel and what its sheet says. What is left out is the program's own construction.</summary>
+    [Fact]
+    public void The_starter_with_plain_numbers_gives_no_caution_that_its_user_did_not_cause()
+    {
+        string[] told = ["mass", "min_bend_radius", "dead_border", "junction_box"];
+        var text = told.Aggregate(Filled(Starter.Text), (all, field) => all.Replace($"# {field} = ", $"{field} = ", StringComparison.Ordinal).Replace($"#{field} = ", $"{field} = ", StringComparison.Ordinal));
+        const string Bows = """
+            [[top.bow]]
+            station = "150 mm"
+            diameter = "1 in"
+            chord = "1750 mm"
+            crown = "110 mm"
+            height = "0 mm"
+            [[top.bow]]
+            station = "1750 mm"
+            diameter = "1 in"
+            chord = "1750 mm"
+            crown = "110 mm"
+            height = "0 mm"
+            [panel]
+            """;
+        var job = Sample.Job(text.Replace("\n[panel]\n", $"\n{Bows}\n", StringComparison.Ordinal));
+        var results = JobChecks.Of(PatternSet.Of(job, FitChoice.For(job).Mounted));
+
+        Assert.True(results.Count(result => result.Verdict == Verdict.Pass) > 90);
+        Assert.Empty(results.Where(result => result.Verdict is Verdict.Caution or Verdict.Fail).Select(result => $"{result.Code}: {result.Subject}"));
+    }
 
     /// <summary>An example has a space behind its #; whatever has none must be what the table of fields takes.</summary>
     [Fact]

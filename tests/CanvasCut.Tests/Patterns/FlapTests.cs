@@ -94,7 +94,7 @@ public sealed class FlapTests
         Assert.Equal((1074.6, cut), (piece.CutSize.Athwart.Millimeters, piece.CutSize.ForeAft.Millimeters), new Pair(1e-6));
     }
 
-    /// <summary>From the edge out: snaps 25.4; twist and hook-and-loop 38.1; lacing 25.4 + 25.4 + 25.4; and the pockets' ease of 12.35 beyond.</summary>
+    /// <summary>From the edge out: snaps 25.4; twist and hook-and-loop 38.1; lacing 25.4 + 25.4 + 25.4; and the pockets' ease of 12.35 beyond; the strip's inner row of two 6 beyond that.</summary>
     [Theory]
     [InlineData(MountKind.Snaps, 25.4)]
     [InlineData(MountKind.Twist, 38.1)]
@@ -107,7 +107,7 @@ public sealed class FlapTests
 
         Assert.Equal(outside, band.Top - mounted.CarrierBox.Top, 1e-6);
         Assert.Equal(outside + 12.35, pocket.OutY.Millimeters, 1e-6);
-        Assert.Equal(outside + 18.35, strip.SeamY - mounted.CarrierBox.Top, 1e-6);
+        Assert.Equal(outside + 18.35 + 9.35, strip.SeamY - mounted.CarrierBox.Top, 1e-6);
         Assert.Equal(40.9, mounted.Fastened.Pockets[2].OutY.Millimeters, 1e-6);
     }
 

@@ -29,7 +29,7 @@ public sealed class JobSeamsTests
     [Fact]
     public void Two_plies_at_four_millimetres_take_the_fixed_ratio_of_the_trade()
     {
-        var seam = new SewnSeam(SeamKind.Hems, "seam", [], 1, [[new(Length.FromCentimeters(220), new(2))]]);
+        var seam = new SewnSeam(SeamKind.Hems, "seam", [], 1, [new(0, [new(Length.FromCentimeters(220), new(2))])]);
 
         Assert.Equal(550, seam.Thread(Supplies, SampleJobs.Mm(4)).Centimeters, 1e-9);
     }
@@ -38,7 +38,7 @@ public sealed class JobSeamsTests
     public void Thread_adds_up_run_by_run_and_copy_by_copy()
     {
         // 2 × (100 × 2(1 + 0.5/5) + 50 × 2(1 + 1.6/5)) = 2 × (220 + 132): one ply of 0.5, then two and a tape of 0.6.
-        var seam = new SewnSeam(SeamKind.Zipper, "seam", [], 2, [[new(SampleJobs.Mm(100), new(1)), new(SampleJobs.Mm(50), new(2, 1))]]);
+        var seam = new SewnSeam(SeamKind.Zipper, "seam", [], 2, [new(0, [new(SampleJobs.Mm(100), new(1)), new(SampleJobs.Mm(50), new(2, 1))])]);
 
         Assert.Equal(704, seam.Thread(Supplies, SampleJobs.Mm(5)).Millimeters, 1e-9);
         Assert.Equal(300, seam.Sewn.Millimeters, 1e-9);

@@ -18,7 +18,10 @@ internal static class SampleJobs
         new(Mm(12.7), Mm(12.7), Mm(0), Mm(0)), new(Mm(12.7), Mm(25.4)), CornerKind.Mitred, Sides.All(EdgeFinish.Hem), null, new(Sides.All(Mm(0)), Mm(100)));
 
     public static ZipperSpec Zipper { get; } = new(
-        new(Mm(10), Mm(38.1)), ZipperKind.Separating, Mm(25.4), Mm(9.5), [Mm(609.6), Mm(914.4), Mm(1219.2), Mm(1524)]);
+        new(Mm(10), Mm(38.1)), ZipperKind.Separating, Mm(25.4), Mm(9.5), [Mm(609.6), Mm(914.4), Mm(1219.2), Mm(1524)])
+    {
+        StartSetback = Mm(25.4),
+    };
 
     public static PocketSpec Pocket { get; } = new(null, Mm(12.35), new(Mm(12.7), Mm(12.7)), Mm(12.7), OverZipper: true);
 

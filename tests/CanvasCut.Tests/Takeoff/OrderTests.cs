@@ -61,7 +61,7 @@ public sealed class OrderTests
 
     [Fact]
     public void The_order_names_all_that_the_job_needs() => Assert.Equal(
-        ["marine-acrylic", "tooth-10", "v92", "nm110", "basting-6", "foam-25", "webbing-25", "wipe"],
+        ["marine-acrylic", "tooth-10", "stop", "v92", "nm110", "basting-6", "foam-25", "webbing-25", "wipe"],
         Order.Select(line => line.Thing.Grade));
 
     /// <summary>Two zippers of 1100 - 50.8 = 1049.2 mm: both from stock of 48 in.</summary>
@@ -72,6 +72,17 @@ public sealed class OrderTests
 
         Assert.Equal((2, "piece", 1219.2), (zipper.Bought.Number, zipper.Unit, zipper.Thing.Length!.Value.Millimeters));
         Assert.StartsWith("trimmed to 1049.2 mm", zipper.Also, StringComparison.Ordinal);
+    }
+
+    /// <summary>Trimming takes both stops off each of the two zippers; one that has just the right length keeps its own.</summary>
+    [Fact]
+    public void A_trimmed_zipper_gets_new_stops()
+    {
+        var fits = OrderOf(SampleJobs.Plain.With(zipper: SampleJobs.Zipper with { Stock = [SampleJobs.Mm(1049.2)] }));
+
+        Assert.Equal((4, "piece"), (Line(Order, "stop").Bought.Number, Line(Order, "stop").Unit));
+        Assert.DoesNotContain(fits, line => line.Thing.Grade == "stop");
+        Assert.EndsWith("on the left of 1 and on the right of 1, or all have a pull on both faces", Line(Order, "tooth-10").Also, StringComparison.Ordinal);
     }
 
     /// <summary>From the roll two pieces of 1049.2 + 2 × 25 = 1099.2 mm: 2.1984 m, so 3 m; a slider and two stops each.</summary>
@@ -92,7 +103,7 @@ public sealed class OrderTests
         var millimetres = 0.0;
         foreach (var seam in seams)
         {
-            foreach (var run in seam.Rows.SelectMany(row => row))
+            foreach (var run in seam.Rows.SelectMany(row => row.Runs))
             {
                 var thickness = (0.5 * run.Stack.Cloth) + (0.6 * run.Stack.ZipperTape) + (0.5 * run.Stack.Binding) + (1.2 * run.Stack.Webbing);
                 millimetres += seam.Copies * ((2 * run.Length.Millimeters) + (2 * run.Length.Millimeters * thickness / 4.5));

@@ -22,7 +22,7 @@ internal static class ZipperSteps
         var isSeparating = kind == ZipperKind.Separating;
         StepPart[] parts = [.. zippers.Select(zipper => new StepPart(Words.Of(zipper.Side), Say.Of($"to a run of {LengthText.OfMating(zipper.Choice.Run, subject.Job.Units)}")))];
         var how = isSeparating
-            ? Say.Of("Close the zipper, measure it, and trim it at the stop end, never at the pin, to its run.")
+            ? Say.Of("Close the zipper, measure it, and trim it at the stop end, never at the pin, to its run; put a new stop on each half there.")
             : Say.Of($"Cut the length to its run with {LengthText.Of(ZipperChoice.Tail, subject.Job.Units)} of tail at each end; put on the slider, and a stop at each end of the top's half only: so the carrier's half comes out of the slider.");
         var what = Say.Of($"{how} Tick both halves in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, subject.Job.Units)} from it.");
         return Step(new(
@@ -53,18 +53,26 @@ internal static class ZipperSteps
             .Minding(IsTurned(subject) ? string.Empty : SleeveSteps.HotKnife)
             .Seen(WorkPicture.Of(caps.Widths[0], PieceLineKind.Fold, PieceLineKind.Stitch));
 
+    private static string Half(WorkSubject subject) => subject.Patterns.Job.Fastenings.Zipper.Kind == ZipperKind.Separating
+        ? Say.Of("The half with the pin goes on the carrier, the pull facing up; box and slider are for the top.")
+        : Say.Of("The half without stops goes on the carrier, the pull facing up; the slider is for the top.");
+
+    private static string Start(ZipperPlace zipper) => zipper.Choice.Kind == ZipperKind.Separating
+        ? Say.Of($"the pin at the {zipper.StartName} end")
+        : Say.Of($"closes from the {zipper.StartName} end");
+
     private static bool IsTurned(WorkSubject subject) => subject.Patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero;
 
     private static WorkStep Sew(WorkSubject subject)
     {
-        StepPart[] parts = [.. subject.Zippers.Select(zipper => new StepPart(Words.Of(zipper.Side), string.Empty))];
+        StepPart[] parts = [.. subject.Zippers.Select(zipper => new StepPart(Words.Of(zipper.Side), Start(zipper)))];
         var rows = subject.Zippers.Aggregate(Length.Zero, (sum, zipper) => sum + zipper.Choice.Run) * subject.Job.Workshop.Sewing.Rows;
         return Step(new(
                 "sew-zippers-carrier",
                 WorkStage.Carrier,
                 WorkKind.Machine,
                 Named(Say.Of("Sew the zipper to the carrier"), parts, Say.Of($"Sew {parts.Length} zippers to the carrier")),
-                Say.Of("Tape one half down with the zipper closed, ticks on ticks, from the middle outward; open it and sew all rows from end to end without stretching the tape.")))
+                Told(Say.Of($"{Half(subject)} Tape it down with the zipper closed, ticks on ticks, from the middle outward; open it and sew all rows from end to end without stretching the tape."), parts)))
             .Ticking(parts)
             .On(subject.Carrier.Widths)
             .Using(WorkParts.HemmedCarrier, WorkParts.CappedZippers)
