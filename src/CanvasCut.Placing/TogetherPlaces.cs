@@ -98,7 +98,7 @@ internal static class TogetherPlaces
 
         public ImmutableArray<PlacedMounting> Placed(double[] place) => [.. _members.Select(member => Placed(member, place))];
 
-        private PlacedMounting Placed(Member member, double[] place)
+        private static PlacedMounting Placed(Member member, double[] place)
         {
             var mounted = member.Shape.MovedBy(member.StepTo(place));
             var way = mounted.Panel.LongSide;
