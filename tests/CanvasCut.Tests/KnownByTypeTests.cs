@@ -24,8 +24,8 @@ public sealed class KnownByTypeTests
         ("cable-exit-patch", "PieceKey.cs"), ("weather-strip", "PieceKey.cs"), ("-width", "PieceKey.cs"), ("top-edge", "PartKey.cs"), ("carrier-edge", "PartKey.cs"),
     ];
 
-    /// <summary>Names that the user or a shop gave, names of files and names in the files of others are not ours to know by type.</summary>
-    private static readonly string[] GivenNames = ["CanvasCut.JobFiles", "CanvasCut.Cli", "CanvasCut.Readback", "CanvasCut.Drawing", "CanvasCut.Export", "CanvasCut.Language", "CanvasCut.Job", "CanvasCut.Design", "CanvasCut.Measuring"];
+    /// <summary>Where names are those the user, a shop or a standard gave, or those of files and languages: not ours to know by type. Ids and Say.Of are ours everywhere.</summary>
+    private static readonly string[] GivenNames = ["CanvasCut.JobFiles", "CanvasCut.Cli", "CanvasCut.Readback", "CanvasCut.Drawing", "CanvasCut.Export", "CanvasCut.Language", "CanvasCut.Job", "CanvasCut.Design", "CanvasCut.Measuring", "CanvasCut.Electrics"];
 
     public static TheoryData<string> Projects { get; } = [.. Directory.EnumerateDirectories(Repository.PathOf("src"), "CanvasCut.*").Select(folder => Path.GetFileName(folder))];
 
