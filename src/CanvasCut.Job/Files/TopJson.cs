@@ -1,7 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
-using CanvasCut.Placing;
 
 namespace CanvasCut.Job;
 
