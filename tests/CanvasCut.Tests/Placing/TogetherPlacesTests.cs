@@ -37,8 +37,8 @@ public sealed class TogetherPlacesTests
         Assert.Equal(["port", "starboard"], placed.Mountings.Select(mounting => mounting.Job.Mounting.Text));
         Assert.Equal((-one.CarrierBox.Center.X, one.CarrierBox.Center.Y), (other.CarrierBox.Center.X, other.CarrierBox.Center.Y));
         Assert.Equal(
-            one.Parts.Select(part => part.Mirrored().Bounds).Order(Comparer<Box>.Create(ByPlace)),
-            other.Parts.Select(part => part.Bounds).Order(Comparer<Box>.Create(ByPlace)));
+            one.Parts.Select(part => Rounded(part.Mirrored().Bounds)).Order(),
+            other.Parts.Select(part => Rounded(part.Bounds)).Order());
         Assert.True(one.CarrierBox.Center.X < 0);
         Assert.True(Assert.Single(placed.Between).Distance > placed.Between[0].Needed);
     }
@@ -83,7 +83,8 @@ public sealed class TogetherPlacesTests
     private static CarrierJob Job(string name, TopCloth top, double length, double width) =>
         SampleJobs.Plain with { Top = top, Panel = SampleJobs.Panel(length, width), Mounting = new(name) };
 
-    private static int ByPlace(Box one, Box other) => (Math.Round(one.Left, 6), Math.Round(one.Bottom, 6), Math.Round(one.Right, 6)).CompareTo((Math.Round(other.Left, 6), Math.Round(other.Bottom, 6), Math.Round(other.Right, 6)));
+    private static (double Left, double Bottom, double Right, double Top) Rounded(Box box) =>
+        (Math.Round(box.Left, 6), Math.Round(box.Bottom, 6), Math.Round(box.Right, 6), Math.Round(box.Top, 6));
 
     private static double SmallestOf(PlacedTop placed) => placed.Mountings.SelectMany(mounting => Clearances.Of(mounting.Job, mounting.Fit.Mounted))
         .Concat(placed.Between)
