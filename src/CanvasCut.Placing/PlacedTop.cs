@@ -21,7 +21,7 @@ public sealed record PlacedTop(TopJob Top, ImmutableArray<PlacedMounting> Mounti
     public static PlacedTop Of(TopJob top, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(top);
-        var placed = top.HasSeveral ? TogetherPlaces.Of(top, cancel) : [new(top.First, FitChoice.For(top.First))];
+        var placed = top.HasSeveral ? TogetherPlaces.Of(top, cancel) : [new PlacedMounting(top.First, FitChoice.For(top.First))];
         return new(top, placed, BetweenCarriers.Of(top.First, placed));
     }
 }

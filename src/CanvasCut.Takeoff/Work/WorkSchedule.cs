@@ -75,7 +75,7 @@ public sealed record WorkSchedule(ImmutableArray<ScheduledStep> Steps, Duration 
     private static OpenStep Next(IReadOnlyList<OpenStep> ready, Duration clock, WorkDays days)
     {
         var first = ready.Where(each => each.From <= clock).MinBy(each => (each.StartsWait ? 0 : 1, each.Index))!;
-        if (first.StartsWait || ready.Where(each => each.From > clock && each.StartsWait).MinBy(each => each.From) is not { } soon)
+        if (ready.Where(each => each.From > clock && each.StartsWait).MinBy(each => each.From) is not { } soon)
         {
             return first;
         }

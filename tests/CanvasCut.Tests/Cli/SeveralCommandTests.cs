@@ -19,6 +19,7 @@ public sealed class SeveralCommandTests
         name = "port"
         length = "900 mm"
         width = "500 mm"
+        min_bend_radius = "400 mm"
         junction_box = { from_port = "100 mm", from_forward = "20 mm", athwart = "90 mm", fore_aft = "60 mm", height = "15 mm" }
         [[panel]]
         name = "starboard"

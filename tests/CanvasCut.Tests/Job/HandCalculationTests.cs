@@ -86,8 +86,9 @@ public sealed class HandCalculationTests
         Assert.Equal((23.82, 27.1), (Math.Round(hold.OffAt.Knots, 2), Math.Round(Of("aft lacing").HoldsTo.Knots, 1)));
     }
 
+    /// <summary>By hand: the load grows with the square of the wind, so the pocket holds to 31.28 kn times √(143.33 / 257.11).</summary>
     [Fact]
-    public void A_zipper_too_short_for_its_edge_bears_at_its_end_what_was_worked_out_by_hand()
+    public void A_pocket_that_gives_first_tells_the_wind_that_was_worked_out_by_hand()
     {
         var patterns = ExampleTests.OutcomeOf("does-not-fit").Content.Patterns;
         var hold = HoldDown.Of(patterns.Job, patterns.Mounted);

@@ -70,8 +70,8 @@ public sealed class OrderFilesTests
     {
         var cost = Priced.Content.Cost!;
 
-        Assert.Equal([19.26m, 12.70m, 2.20m, null, 14.95m, 5.20m, null, 16.67m, 4.25m, 0.96m, null], cost.Lines.Select(line => line.Amount));
-        Assert.Equal((76.19m, 3.81m, 171.00m, 251.00m, 3), (cost.Materials, cost.Waste, cost.Labour, cost.Total, cost.Unpriced));
+        Assert.Equal([19.26m, 12.70m, 2.20m, null, 14.95m, 5.20m, null, 16.67m, 4.25m, 0.96m], cost.Lines.Select(line => line.Amount));
+        Assert.Equal((76.19m, 3.81m, 171.00m, 251.00m, 2), (cost.Materials, cost.Waste, cost.Labour, cost.Total, cost.Unpriced));
     }
 
     [Fact]

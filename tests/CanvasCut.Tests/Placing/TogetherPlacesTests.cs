@@ -20,7 +20,7 @@ public sealed class TogetherPlacesTests
         var keepOut = new KeepOut("window", (SampleJobs.Mm(keepOutAt), SampleJobs.Mm(keepOutAt + 60)), (SampleJobs.Mm(-40), SampleJobs.Mm(120)), SampleJobs.Mm(20));
         var top = new TopJob([.. new[] { "one", "other" }.Select(name => Job(name, SampleJobs.Top(length, width, [SampleJobs.BowAt(40)], keepOut), 260, 240))], [], 1);
 
-        var placed = PlacedTop.Of(top, TestContext.Current.CancellationToken);
+        var placed = Placed(top);
 
         var brute = BruteForce(top, length, width);
         Assert.True(SpareOf(placed, length, width) >= brute - (FitChoice.GridMm / 2) - 1e-6, $"{SpareOf(placed, length, width)} against {brute}");
@@ -31,14 +31,14 @@ public sealed class TogetherPlacesTests
     public void Twins_lie_as_far_to_port_as_to_starboard()
     {
         var port = Job("port", SampleJobs.Top(1200, 1800, [SampleJobs.BowAt(40), SampleJobs.BowAt(1160)]), 500, 300);
-        var placed = PlacedTop.Of(new([port], [new(new("starboard"), new("port"))], 1), TestContext.Current.CancellationToken);
+        var placed = Placed(new([port], [new(new("starboard"), new("port"))], 1));
 
         var (one, other) = (placed.Mountings[0].Fit.Mounted, placed.Mountings[1].Fit.Mounted);
         Assert.Equal(["port", "starboard"], placed.Mountings.Select(mounting => mounting.Job.Mounting.Text));
         Assert.Equal((-one.CarrierBox.Center.X, one.CarrierBox.Center.Y), (other.CarrierBox.Center.X, other.CarrierBox.Center.Y));
         Assert.Equal(
-            one.Parts.Select(part => part.Mirrored().Bounds).Order(Comparer<Box>.Create(ByPlace)),
-            other.Parts.Select(part => part.Bounds).Order(Comparer<Box>.Create(ByPlace)));
+            one.Parts.Select(part => Rounded(part.Mirrored().Bounds)).Order(),
+            other.Parts.Select(part => Rounded(part.Bounds)).Order());
         Assert.True(one.CarrierBox.Center.X < 0);
         Assert.True(Assert.Single(placed.Between).Distance > placed.Between[0].Needed);
     }
@@ -48,7 +48,7 @@ public sealed class TogetherPlacesTests
     {
         var given = Job("given", SampleJobs.Top(1200, 1800, []), 500, 300);
         given = given with { Carrier = given.Carrier with { Position = new(SampleJobs.Mm(333), SampleJobs.Mm(-411)) } };
-        var placed = PlacedTop.Of(new([given, Job("free", given.Top, 500, 300)], [], 1), TestContext.Current.CancellationToken);
+        var placed = Placed(new([given, Job("free", given.Top, 500, 300)], [], 1));
 
         Assert.Equal(given.Carrier.Position, Plan.PlaceOf(placed.Mountings[0].Fit.Mounted.CarrierBox.Center));
         Assert.True(placed.Mountings[1].Fit.Mounted.CarrierBox.Center.X > 0);
@@ -59,7 +59,7 @@ public sealed class TogetherPlacesTests
     public void Two_that_do_not_fit_fall_short_by_as_little_as_can_be()
     {
         var top = SampleJobs.Top(420, 1000, []);
-        var placed = PlacedTop.Of(new([Job("one", top, 500, 200), Job("other", top, 500, 200)], [], 1), TestContext.Current.CancellationToken);
+        var placed = Placed(new([Job("one", top, 500, 200), Job("other", top, 500, 200)], [], 1));
 
         var extent = placed.Mountings[0].Fit.Mounted.Extent;
 
@@ -73,15 +73,18 @@ public sealed class TogetherPlacesTests
     public void Four_find_their_places_on_a_large_top()
     {
         var top = SampleJobs.Top(3000, 3000, [SampleJobs.BowAt(100), SampleJobs.BowAt(1100), SampleJobs.BowAt(2000), SampleJobs.BowAt(2900)]);
-        var placed = PlacedTop.Of(new([.. new[] { "a", "b", "c", "d" }.Select(name => Job(name, top, 900, 500))], [], 1), TestContext.Current.CancellationToken);
+        var placed = Placed(new([.. new[] { "a", "b", "c", "d" }.Select(name => Job(name, top, 900, 500))], [], 1));
 
         Assert.True(SmallestOf(placed) > 0);
     }
 
+    private static PlacedTop Placed(TopJob top) => PlacedTop.Of(top, TestContext.Current.CancellationToken);
+
     private static CarrierJob Job(string name, TopCloth top, double length, double width) =>
         SampleJobs.Plain with { Top = top, Panel = SampleJobs.Panel(length, width), Mounting = new(name) };
 
-    private static int ByPlace(Box one, Box other) => (Math.Round(one.Left, 6), Math.Round(one.Bottom, 6), Math.Round(one.Right, 6)).CompareTo((Math.Round(other.Left, 6), Math.Round(other.Bottom, 6), Math.Round(other.Right, 6)));
+    private static (double Left, double Bottom, double Right, double Top) Rounded(Box box) =>
+        (Math.Round(box.Left, 6), Math.Round(box.Bottom, 6), Math.Round(box.Right, 6), Math.Round(box.Top, 6));
 
     private static double SmallestOf(PlacedTop placed) => placed.Mountings.SelectMany(mounting => Clearances.Of(mounting.Job, mounting.Fit.Mounted))
         .Concat(placed.Between)
