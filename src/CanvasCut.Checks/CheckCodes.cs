@@ -119,6 +119,12 @@ public static class CheckCodes
     /// <summary>A strip and the cells.</summary>
     public const string StripShade = "strip.shade";
 
+    /// <summary>Whether water runs in under a weather strip's free edge.</summary>
+    public const string StripWater = "strip.water";
+
+    /// <summary>Whether water runs in at a weather strip's open ends.</summary>
+    public const string StripEnds = "strip.ends";
+
     /// <summary>The junction box and what lies over the panel.</summary>
     public const string BoxCover = "box.cover";
 
@@ -218,7 +224,7 @@ public static class CheckCodes
         Margin, KeepOut, Between, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
-        PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,
+        PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, StripWater, StripEnds, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,
         MountPitch, MountRoom, MountEdge, MountReach, MountRod, MountRemoval, ZipperStart, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
         WindZipper, WindZipperEnd, WindFastener, WindSleeve, WindPocket, WindSeam, WindBond, WindOff,
