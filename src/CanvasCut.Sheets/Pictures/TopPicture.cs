@@ -63,7 +63,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
 
         foreach (var zipper in mounted.Zippers)
         {
-            yield return (Say.Of($"{Words.Of(zipper.Side)} zipper"), view.Of(zipper.Line.From.Toward(zipper.Line.To, 0.3)));
+            yield return (Say.Of($"{Words.Of(zipper.Side)} zipper"), view.Of(zipper.Line.From.Toward(zipper.Line.To, 0.5)));
         }
 
         // The others start at the same side, and bear the same dark box.
