@@ -54,7 +54,7 @@ internal sealed class SewnReader(PlacedJson json, Action<string, string> report)
     }
 
     private WeatherStripSpec Strip() => new(
-        [.. Items("weather_strip.edges", null).Select(item => Word(item, "forward", "aft") == 0 ? Side.Forward : Side.Aft).Distinct()],
+        [.. EndsIn("weather_strip.edges")],
         NotNegative("weather_strip.overlap_mm"),
         NotNegative("weather_strip.seam_allowance_mm"),
         Hem("weather_strip.hem"),
@@ -62,7 +62,14 @@ internal sealed class SewnReader(PlacedJson json, Action<string, string> report)
     {
         // Results of earlier versions do not tell it: the seam lay 6 mm beside what it covers, whatever its rows.
         SeamClearance = At($"{Root}.weather_strip.seam_clearance_mm") is null ? null : NotNegative("weather_strip.seam_clearance_mm"),
+
+        // Earlier versions sewed every strip to the top.
+        SewnTo = At($"{Root}.weather_strip.on_carrier") is null ? Sides.All(StripGround.Top) : OnCarrier([.. EndsIn("weather_strip.on_carrier")]),
     };
+
+    private IEnumerable<Side> EndsIn(string path) => Items(path, null).Select(item => Word(item, "forward", "aft") == 0 ? Side.Forward : Side.Aft).Distinct();
+
+    private static Sides<StripGround> OnCarrier(ImmutableArray<Side> edges) => Sides.Of(side => edges.Contains(side) ? StripGround.Carrier : StripGround.Top);
 
     private Hem Hem(string path) => new(NotNegative($"{path}.turn_under_mm"), NotNegative($"{path}.width_mm"));
 

@@ -19,8 +19,8 @@ internal sealed record SewnZipperPart(
 /// <summary>The pockets on the top.</summary>
 internal sealed record SewnPocketPart(ImmutableArray<double> LegsMm, double EaseMm, HemPart Mouth, double SeamAllowanceMm, bool OverZipper);
 
-/// <summary>The weather strips on the top.</summary>
-internal sealed record SewnStripPart(ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm);
+/// <summary>The weather strips, and which of them are sewn to the carrier.</summary>
+internal sealed record SewnStripPart(ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm, ImmutableArray<string> OnCarrier);
 
 /// <summary>The chafe patches under the top.</summary>
 internal sealed record SewnChafePart(double WidthBeyondTubeMm, double TurnUnderMm);

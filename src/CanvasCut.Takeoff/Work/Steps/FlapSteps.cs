@@ -95,8 +95,8 @@ internal static class FlapSteps
     private static WorkStep Sew(WorkSubject subject, ImmutableArray<FlapPlace> flaps)
     {
         WholePiece[] pieces = [.. flaps.Select(subject.FlapOf)];
-        StepPart[] parts = [.. flaps.Zip(pieces, (flap, piece) => new StepPart(piece.Name, Say.Of($"{subject.Text(flap.AsEnd.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge")))];
-        var how = Say.Of($"Lay the flap's raw edges {subject.Text(FlapPlace.Lap.Millimeters)} under the carrier's edge, end on end mark, and sew all rows through the hem.");
+        StepPart[] parts = [.. flaps.Zip(pieces, (flap, piece) => new StepPart(piece.Name, Say.Of($"{subject.Text(flap.AsEnd.Flap.HeightMm - MountSpec.Lap.Millimeters)} beyond the edge")))];
+        var how = Say.Of($"Lay the flap's raw edges {subject.Text(MountSpec.Lap.Millimeters)} under the carrier's edge, end on end mark, and sew all rows through the hem.");
         return Step(new(
                 $"sew-{Id(flaps[0].Kind)}-flaps-carrier",
                 WorkStage.Carrier,
