@@ -58,7 +58,7 @@ public sealed class BondPlanTests
     public void Pattern_order_and_wind_have_the_same_strips()
     {
         var patterns = PatternSet.Of(With(length: 5200, onto: BondSurface.SewnTape), Mounted(SampleJobs.Plain));
-        var order = OrderList.Of(patterns, CutPlan.Of(patterns, new BottomLeftSearch(), cancellation: TestContext.Current.CancellationToken), JobSeams.Of(patterns));
+        var order = Purchase.Of(patterns, CutPlan.Of(patterns, new BottomLeftSearch(), cancellation: TestContext.Current.CancellationToken)).Order;
         var drawn = patterns.WholeCarrier.Lines.Where(line => line.Text.Contains("foam tape", StringComparison.Ordinal)).Sum(line => LongSideMm(line.Points));
         var load = HoldDown.Of(patterns.Job, patterns.Mounted).Holds.Single(hold => hold.Code == CheckCodes.WindBond).Load.Reading!.Value;
 
