@@ -132,10 +132,11 @@ public static class ResultsJson
 
     private static PlacePart Place(TopPlace place) => new(Mm(place.Station), Mm(place.Offset));
 
-    private static double[][] Points(CanvasCut.Geometry.Outline outline) => Points(outline.Corners);
+    private static ImmutableArray<PointPart> Points(CanvasCut.Geometry.Outline outline) => Points(outline.Corners);
 
     /// <summary>Points as they are written.</summary>
-    internal static double[][] Points(ImmutableArray<CanvasCut.Geometry.Point> points) => [.. points.Select(point => new[] { JsonText.Mm(point.X), JsonText.Mm(point.Y) })];
+    internal static ImmutableArray<PointPart> Points(ImmutableArray<CanvasCut.Geometry.Point> points) =>
+        [.. points.Select(point => new PointPart(JsonText.Mm(point.X), JsonText.Mm(point.Y)))];
 
     private static double? Number(IQuantity? quantity) => quantity is null ? null : Math.Round(QuantityWords.Plain(quantity).Number, JsonText.Digits) + 0.0;
 
