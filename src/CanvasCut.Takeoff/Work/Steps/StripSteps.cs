@@ -1,4 +1,4 @@
-using CanvasCut.Design;
+using System.Collections.Immutable;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -24,14 +24,9 @@ internal static class StripSteps
 
     private static WorkStep Ready(WorkSubject subject)
     {
-        StepPart[] parts = [.. subject.CarrierStrips.Select(piece => new StepPart(piece.Name, string.Empty))];
-        return Step(new(
-                "ready-carrier-strips",
-                WorkStage.Carrier,
-                WorkKind.Machine,
-                Named(Say.Of("Hem three sides"), parts, Say.Of($"Hem three sides of {parts.Length} strips")),
-                Say.Of("Fold the ends once, their raw edges sealed with a hot knife, and hem the free edge; turn the seam edge under and tape it.")))
-            .Ticking(parts)
+        ImmutableArray<StepPart> parts = [.. subject.CarrierStrips.Select(piece => new StepPart(piece.Name, string.Empty))];
+        var how = Say.Of("Fold the ends once, their raw edges sealed with a hot knife, and hem the free edge; turn the seam edge under and tape it.");
+        return Step(new("ready-carrier-strips", WorkStage.Carrier, WorkKind.Machine), new(Say.Of("Hem three sides"), count => Say.Of($"Hem three sides of {count} strips"), how, parts))
             .On(subject.CarrierStrips.SelectMany(piece => piece.Widths))
             .Using(subject.CarrierStrips.SelectMany(piece => piece.Flat))
             .Making(subject.CarrierStrips.Select(piece => WorkParts.Ready(piece.Key)))
@@ -45,16 +40,11 @@ internal static class StripSteps
     {
         var centred = CarrierSteps.Centred(subject);
         StripPlace[] places = [.. centred.Fastened.StripsOnCarrier];
-        StepPart[] parts = [.. subject.CarrierStrips.Zip(places, (piece, place) => new StepPart(
+        ImmutableArray<StepPart> parts = [.. subject.CarrierStrips.Zip(places, (piece, place) => new StepPart(
             piece.Name,
             Say.Of($"{subject.Text(place.SeamInside(centred.CarrierBox).Millimeters)} inside the carrier's edge")))];
-        return Step(new(
-                "sew-strips-carrier",
-                WorkStage.Carrier,
-                WorkKind.Machine,
-                Named(Say.Of("Sew to the carrier"), parts, Say.Of($"Sew {parts.Length} weather strips to the carrier")),
-                Told(Say.Of("Lay the strip on the carrier's face, its turned edge on its mark, its ends clear of the pockets, and sew all rows; it falls outward over the closed edge."), parts)))
-            .Ticking(parts)
+        var how = Say.Of("Lay the strip on the carrier's face, its turned edge on its mark, its ends clear of the pockets, and sew all rows; it falls outward over the closed edge.");
+        return Step(new("sew-strips-carrier", WorkStage.Carrier, WorkKind.Machine), new(Say.Of("Sew to the carrier"), count => Say.Of($"Sew {count} weather strips to the carrier"), how, parts))
             .On([.. subject.Carrier.Widths, .. subject.CarrierStrips.SelectMany(piece => piece.Widths)])
             .Using([.. subject.Edges.Select(WorkParts.OnCarrier), .. subject.CarrierStrips.Select(piece => WorkParts.Ready(piece.Key))])
             .Making(subject.CarrierStrips.Select(piece => WorkParts.OnCarrier(piece.Key)))

@@ -66,6 +66,7 @@ internal static class TopSteps
 
     private static WorkStep TakeOff(WorkSubject subject) =>
         Step(new("take-top-off", WorkStage.Mark, WorkKind.Hand, Say.Of("Take the top off its frame"), subject.HasZippersOnly ? Say.Of("Secure the tubes, then take the top off with the zipper halves taped to it.") : Say.Of("Secure the tubes, then take the top off with whatever is taped to it.")))
+            .OnceForAll()
             .Using(WorkParts.MarkedTop)
             .Making(WorkParts.LooseTop)
             .Opening(WorkAccess.TopUnderNeedle)
@@ -81,6 +82,7 @@ internal static class TopSteps
 
     private static WorkStep PutBack(WorkSubject subject) =>
         Step(new("put-top-back", WorkStage.Top, WorkKind.Hand, Say.Of("Put the top back on its frame"), Say.Of("Seal the rows against rain if the cloth's maker says so, then stretch the top as before.")))
+            .OnceForAll()
             .Using([WorkParts.LooseTop, .. subject.TopParts.Select(part => WorkParts.OnTop(part)), .. subject.Patterns.Mounted.Fastened.Flaps.Where(flap => flap.Fasteners is not null).Select(WorkParts.SetOnTop)])
             .Making(WorkParts.StretchedTop)
             .Opening(WorkAccess.TopStretched)
