@@ -27,6 +27,7 @@ public static class JobChecks
             .Concat(SupportChecks.Of(patterns))
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(StripSeamChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(StripHoldChecks.Of(patterns))
             .Concat(StripWaterChecks.Of(patterns))
             .Concat(RoomChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(MountChecks.Of(patterns.Job, patterns.Mounted))

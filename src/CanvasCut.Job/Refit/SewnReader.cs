@@ -85,8 +85,15 @@ internal sealed class SewnReader(string root, Action<string, string> report)
         SeamClearance = strip.SeamClearanceMm is { } clearance ? NotNegative("weather_strip.seam_clearance_mm", clearance) : null,
 
         // Earlier versions sewed every strip to the top.
+        Held = strip.Held is { } held ? (StripHold)(1 + Word("weather_strip.held.kind", held.Kind, HoldWords)) : StripHold.Nothing,
+        Pitch = strip.Held is { } row ? Positive("weather_strip.held.pitch_mm", row.PitchMm) : Length.Zero,
+        Square = strip.Held is { } squares ? Positive("weather_strip.held.square_mm", squares.SquareMm) : Length.Zero,
+        Rod = strip.Held is { } rod ? Positive("weather_strip.held.rod_mm", rod.RodMm) : Length.Zero,
         SewnTo = strip.OnCarrier is { } edges ? OnCarrier(EdgesOf("weather_strip.on_carrier", edges)) : Sides.All(StripGround.Top),
     };
+
+    /// <summary>What may hold a strip, in the order of <see cref="StripHold"/>, without nothing.</summary>
+    internal static readonly string[] HoldWords = ["hook-and-loop", "snaps", "rod"];
 
     private ImmutableArray<Side> EdgesOf(string field, ImmutableArray<string> edges) =>
         [.. edges.Index().Select(edge => EdgeOf(FormattableString.Invariant($"{field}[{edge.Index + 1}]"), edge.Item)).Distinct()];

@@ -29,7 +29,10 @@ internal sealed record SewnPocketPart(ImmutableArray<double> LegsMm, double Ease
 
 /// <summary>The weather strips, and which of them are sewn to the carrier.</summary>
 internal sealed record SewnStripPart(
-    ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm = null, ImmutableArray<string>? OnCarrier = null);
+    ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm = null, ImmutableArray<string>? OnCarrier = null, SewnHoldPart? Held = null);
+
+/// <summary>What holds the free edges of the weather strips.</summary>
+internal sealed record SewnHoldPart(string Kind, double PitchMm, double SquareMm, double RodMm);
 
 /// <summary>The chafe patches under the top.</summary>
 internal sealed record SewnChafePart(double WidthBeyondTubeMm, double TurnUnderMm);

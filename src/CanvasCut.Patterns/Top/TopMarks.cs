@@ -29,6 +29,7 @@ public static class TopMarks
         .. mounted.Fastened.Flaps.SelectMany(FlapMarks),
         .. mounted.Fastened.Pockets.SelectMany(PocketMarks),
         .. mounted.Fastened.StripsOnTop.SelectMany(StripMarks),
+        .. mounted.Fastened.StripsOnCarrier.SelectMany(HoldMarks),
     ];
 
     /// <summary>The diagonals that show that the marks are square: each pair must be equal.</summary>
@@ -91,6 +92,16 @@ public static class TopMarks
     {
         yield return At(Say.Of($"{strip.Name}, seam, {Words.Of(strip.Ends.First)} end"), strip.Seam.From);
         yield return At(Say.Of($"{strip.Name}, seam, {Words.Of(strip.Ends.Last)} end"), strip.Seam.To);
+    }
+
+    /// <summary>The first and the last of what holds a strip's free edge on the top; the others at equal spaces between.</summary>
+    private static IEnumerable<TopMark> HoldMarks(StripPlace strip)
+    {
+        if (strip.Holding is { Centres: [var first, .., var last] centres })
+        {
+            yield return At(Say.Of($"{strip.Name}, first of {centres.Length} that hold it, {Words.Of(strip.Ends.First)}"), first);
+            yield return At(Say.Of($"{strip.Name}, last of {centres.Length} that hold it, {Words.Of(strip.Ends.Last)}"), last);
+        }
     }
 
     private static TopMark At(string name, Point point) => new(name, Plan.PlaceOf(point));
