@@ -65,10 +65,14 @@ public sealed record StripHolding(StripHold Kind, Length Size, ImmutableArray<Po
         }
 
         var (from, to) = Line(strip, (size / 2) + Rim);
-        Length Clear(Side end) => StripPlace.CoveredAt(strip.Side, end, pockets) + MountedFastenings.SeamClearance + Rim + (size / 2);
-        var (first, last) = strip.Ends;
-        var start = Clear(first) + Beyond(first, carrier, strip.Finished);
-        var between = Length.FromMillimeters(from.DistanceMm(to)) - start - Clear(last) - Beyond(last, carrier, strip.Finished);
+        Length Inset(Side end)
+        {
+            var beyond = PocketReach(strip, StripPlace.PocketAt(strip.Side, end, pockets), fastenings) + MountedFastenings.SeamClearance - StripPlace.Inside(end, carrier, strip.Finished);
+            return UnitMath.Max(beyond, strip.IsOnCarrier ? spec.Hem.Width : FreeHem(spec, size).Width) + Rim + (size / 2);
+        }
+
+        var start = Inset(strip.Ends.First);
+        var between = Length.FromMillimeters(from.DistanceMm(to)) - start - Inset(strip.Ends.Last);
         if (between <= size)
         {
             return new(spec.Held, size, [], Length.Zero);
@@ -87,6 +91,13 @@ public sealed record StripHolding(StripHold Kind, Length Size, ImmutableArray<Po
         return (from + inward, to + inward);
     }
 
-    /// <summary>How far the strip reaches past the carrier's corner; below zero where it ends short of it.</summary>
-    private static Length Beyond(Side end, Box carrier, Box strip) => -StripPlace.Inside(end, carrier, strip);
+    /// <summary>
+    /// From the carrier's corner to where the pocket ends at what is held. On the carrier its mouth crosses the edge there; on the top it slants
+    /// outward, as far as the pocket reaches.
+    /// </summary>
+    private static Length PocketReach(StripPlace strip, PocketPlace pocket, Fastenings fastenings)
+    {
+        var leg = strip.Side is Side.Forward or Side.Aft ? pocket.OutY : pocket.OutX;
+        return strip.IsOnCarrier ? pocket.Covers + UnitMath.Min(fastenings.OuterEdge(strip.Side) + fastenings.WeatherStrip.Overlap, leg) : pocket.Covers;
+    }
 }

@@ -65,9 +65,9 @@ public sealed record StripPlace(Side Side, StripGround SewnTo, Box Finished)
         return strip with { Holding = StripHolding.Of(strip, carrier, fastenings, pockets) };
     }
 
-    /// <summary>What the pocket at an end of an edge covers of it.</summary>
-    internal static Length CoveredAt(Side side, Side end, ImmutableArray<PocketPlace> pockets) =>
-        pockets.Single(pocket => Touches(pocket.Corner, side) && Touches(pocket.Corner, end)).Covers;
+    /// <summary>The pocket at an end of an edge.</summary>
+    internal static PocketPlace PocketAt(Side side, Side end, ImmutableArray<PocketPlace> pockets) =>
+        pockets.Single(pocket => Touches(pocket.Corner, side) && Touches(pocket.Corner, end));
 
     /// <summary>Sewn to the top beyond all it covers, and free over the carrier; it reaches past both corners.</summary>
     private static StripPlace OnTop(Side side, Box carrier, Fastenings fastenings)
@@ -83,7 +83,7 @@ public sealed record StripPlace(Side Side, StripGround SewnTo, Box Finished)
     {
         var strip = fastenings.WeatherStrip;
         var (first, last) = IsEnd(side) ? (Side.Port, Side.Starboard) : (Side.Forward, Side.Aft);
-        Length Clear(Side end) => CoveredAt(side, end, pockets) + MountedFastenings.SeamClearance;
+        Length Clear(Side end) => PocketAt(side, end, pockets).Covers + MountedFastenings.SeamClearance;
         return Along(side, StripGround.Carrier, carrier, (Clear(first), Clear(last)), (SeamIn(side, fastenings), fastenings.OuterEdge(side) + strip.Overlap));
     }
 

@@ -16,19 +16,19 @@ namespace CanvasCut.Tests.Patterns;
 public sealed class StripHoldingTests
 {
     /// <summary>
-    /// A rim lies 6 + 3 beside the pocket's mouth, so the first middle 66.75 + 9 + 7.5 = 83.25 from the corner; 1033.5 are left between first and last, six spaces
-    /// of 172.25 for at most 203.2. Across it lies 3 + 7.5 inside the free edge: on the top's strip 325 − 35 + 10.5 = 300.5, on the carrier's 325 + 28.55 + 35 − 10.5 = 378.05.
+    /// On the carrier a rim lies 6 + 3 beside the pocket's mouth, so the first middle 66.75 + 9 + 7.5 = 83.25 from the corner; 1033.5 are left between first and last,
+    /// six spaces of 172.25 for at most 203.2. On the top the pocket reaches as far as its leg, 66.75 + 40.9: 124.15, and 951.7 are five spaces of 190.34. Across it lies 3 + 7.5 inside the free edge: on the top's strip 325 − 35 + 10.5 = 300.5, on the carrier's 325 + 28.55 + 35 − 10.5 = 378.05.
     /// </summary>
     [Theory]
-    [InlineData(StripGround.Top, 300.5)]
-    [InlineData(StripGround.Carrier, 378.05)]
-    public void Snaps_lie_where_they_were_worked_out(StripGround ground, double y)
+    [InlineData(StripGround.Top, 7, 172.25, 516.75, 300.5)]
+    [InlineData(StripGround.Carrier, 6, 190.34, 475.85, 378.05)]
+    public void Snaps_lie_where_they_were_worked_out(StripGround ground, int count, double pitch, double x, double y)
     {
         var holding = StripOf(Job(StripHold.Snaps, ground)).Holding!;
 
-        Assert.Equal((7, 172.25), (holding.Centres.Length, Math.Round(holding.Pitch.Millimeters, 6)));
-        Assert.Equal((-516.75, y), (Math.Round(holding.Centres[0].X, 6), Math.Round(holding.Centres[0].Y, 6)));
-        Assert.Equal((516.75, y), (Math.Round(holding.Centres[^1].X, 6), Math.Round(holding.Centres[^1].Y, 6)));
+        Assert.Equal((count, pitch), (holding.Centres.Length, Math.Round(holding.Pitch.Millimeters, 6)));
+        Assert.Equal((-x, y), (Math.Round(holding.Centres[0].X, 6), Math.Round(holding.Centres[0].Y, 6)));
+        Assert.Equal((x, y), (Math.Round(holding.Centres[^1].X, 6), Math.Round(holding.Centres[^1].Y, 6)));
     }
 
     /// <summary>15 + 3 to the fold + 3 to the row + 3 behind it are 24, 16 of a square 25; half way round a rod (6.35π + 6)/2 and 3 are 15.97, of one of 4 mm 12.28, no more than which is turned in.</summary>
