@@ -1,5 +1,3 @@
-using System.Text;
-using CanvasCut.Design;
 using CanvasCut.Takeoff;
 using UnitsNet;
 
@@ -16,11 +14,13 @@ public static class WorkJson
     {
         var order = outcome.Work;
         return new(
-            outcome.Job.Work.Order == BondOrder.BondFirst ? "bond-first" : "sew-first",
+            outcome.Job.Work.Order,
             Math.Round(order.HoursPerDay.Hours, JsonText.Digits),
             Minutes(order.Bench),
             order.Days,
-            [.. order.Steps.Select(Step)]);
+            [.. order.Steps.Select(Step)],
+            [.. order.Steps.SelectMany(each => each.Step.Flow.Uses.Concat(each.Step.Flow.Makes)).Distinct().Select(part => new WordedPart(part.Id, part.ToString()))],
+            [.. order.Steps.SelectMany(each => PlacesOf(each.Step.Flow.Access)).Distinct().Select(reach => new WordedPart(reach.Id, reach.ToString()))]);
     }
 
     private static StepPart Step(ScheduledStep each)
@@ -29,17 +29,17 @@ public static class WorkJson
         return new(
             each.Number,
             task.Id,
-            Word(task.Stage),
-            Word(task.Kind),
+            task.Stage,
+            task.Kind,
             task.Name,
             task.Do,
             [.. each.Step.Parts.Select(part => new TickPart(part.Name, part.Note))],
             [.. flow.Pieces.Select(key => key.Id)],
-            [.. flow.Uses.Select(part => part.ToString())],
-            [.. flow.Makes.Select(part => part.ToString())],
-            [.. flow.Access.Needs.Select(reach => reach.ToString())],
-            [.. flow.Access.Opens.Select(reach => reach.ToString())],
-            [.. flow.Access.Closes.Select(reach => reach.ToString())],
+            [.. flow.Uses.Select(part => part.Id)],
+            [.. flow.Makes.Select(part => part.Id)],
+            [.. flow.Access.Needs.Select(reach => reach.Id)],
+            [.. flow.Access.Opens.Select(reach => reach.Id)],
+            [.. flow.Access.Closes.Select(reach => reach.Id)],
             advice.Tool,
             advice.Condition,
             advice.Check,
@@ -51,18 +51,7 @@ public static class WorkJson
             Minutes(each.End));
     }
 
-    /// <summary>As in top-pieces.</summary>
-    private static string Word<T>(T value)
-        where T : struct, Enum
-    {
-        var word = new StringBuilder();
-        foreach (var letter in value.ToString())
-        {
-            word.Append(char.IsUpper(letter) && word.Length > 0 ? "-" : string.Empty).Append(char.ToLowerInvariant(letter));
-        }
-
-        return word.ToString();
-    }
+    private static IEnumerable<WorkReach> PlacesOf(StepAccess access) => [.. access.Needs, .. access.Opens, .. access.Closes];
 
     private static double Minutes(Duration time) => Math.Round(time.Minutes, JsonText.Digits);
 }

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
 
@@ -21,8 +22,19 @@ public sealed class WorkPart : IEquatable<WorkPart>
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(_state, _thing);
 
+    /// <summary>As in "weather-strip-forward:ready", the same in every language; nothing finds a thing by it.</summary>
+    public string Id => _thing is null ? WorkIds.Of(_state) : $"{_thing.Id}:{WorkIds.Of(_state)}";
+
     /// <summary>In words, in the language of the moment.</summary>
     public override string ToString() => _words();
+}
+
+/// <summary>How states and places are written where no language counts.</summary>
+internal static class WorkIds
+{
+    /// <summary>As in flat-carrier.</summary>
+    public static string Of<T>(T value)
+        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
 }
 
 /// <summary>A piece, or what lies along an edge without being one.</summary>
@@ -30,6 +42,9 @@ public sealed class WorkPart : IEquatable<WorkPart>
 /// <param name="Edge">The edge it lies along; null for a piece.</param>
 internal sealed record WorkThing(PieceKey? Piece, Side? Edge = null)
 {
+    /// <summary>As in weather-strip-forward or edge-aft, the same in every language.</summary>
+    public string Id => Piece?.Id ?? $"edge-{Words.Id(Edge!.Value)}";
+
     /// <summary>For a message to the one who writes steps.</summary>
     public override string ToString() => Piece?.Id ?? $"{Edge} edge";
 }
