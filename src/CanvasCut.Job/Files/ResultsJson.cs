@@ -58,7 +58,7 @@ public static class ResultsJson
         OrderJson.Cost(bought?.Cost),
         OrderJson.Seams(bought?.Seams ?? Purchase.SeamsOf(top.Made)),
         OrderJson.Materials(top.Made),
-        top.Top.HasSeveral ? null : WorkJson.Part(top.Mountings[0]),
+        WorkJson.Part(top.Top.First.Work.Order, top.Work),
         Paper(top.Top.First.Workshop.Paper));
 
     internal static CheckPart Check(CheckResult check) => new(

@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using CanvasCut.Takeoff;
 using UnitsNet;
 
@@ -7,21 +8,21 @@ namespace CanvasCut.Job;
 public static class WorkJson
 {
     /// <summary>The order of work alone, as text.</summary>
-    public static string Of(JobRun outcome) => JsonText.Of(Part(outcome), ResultsContext.Default.WorkPart);
+    public static string Of(TopRun top)
+    {
+        ArgumentNullException.ThrowIfNull(top);
+        return JsonText.Of(Part(top.Top.First.Work.Order, top.Work), ResultsContext.Default.WorkPart);
+    }
 
     /// <summary>What stands under "work" in results.json.</summary>
-    internal static WorkPart Part(JobRun outcome)
-    {
-        var order = outcome.Work;
-        return new(
-            outcome.Job.Work.Order,
-            Math.Round(order.HoursPerDay.Hours, JsonText.Digits),
-            Minutes(order.Bench),
-            order.Days,
-            [.. order.Steps.Select(Step)],
-            [.. order.Steps.SelectMany(each => each.Step.Flow.Uses.Concat(each.Step.Flow.Makes)).Distinct().Select(part => new WordedPart(part.Id, part.ToString()))],
-            [.. order.Steps.SelectMany(each => PlacesOf(each.Step.Flow.Access)).Distinct().Select(reach => new WordedPart(reach.Id, reach.ToString()))]);
-    }
+    internal static WorkPart Part(BondOrder bond, WorkSchedule order) => new(
+        bond,
+        Math.Round(order.HoursPerDay.Hours, JsonText.Digits),
+        Minutes(order.Bench),
+        order.Days,
+        [.. order.Steps.Select(Step)],
+        [.. order.Steps.SelectMany(each => each.Step.Flow.Uses.Concat(each.Step.Flow.Makes)).Distinct().Select(part => new WordedPart(part.Id, part.ToString()))],
+        [.. order.Steps.SelectMany(each => PlacesOf(each.Step.Flow.Access)).Distinct().Select(reach => new WordedPart(reach.Id, reach.ToString()))]);
 
     private static StepPart Step(ScheduledStep each)
     {
@@ -48,7 +49,8 @@ public static class WorkJson
             Minutes(each.Step.Time.Wait),
             each.Day,
             Minutes(each.Start),
-            Minutes(each.End));
+            Minutes(each.End),
+            [.. each.Step.Whose.Select(whose => whose.Text)]);
     }
 
     private static IEnumerable<WorkReach> PlacesOf(StepAccess access) => [.. access.Needs, .. access.Opens, .. access.Closes];

@@ -21,7 +21,7 @@ internal sealed record ResultsDocument(
     CostPart? Cost,
     ImmutableArray<SeamPart> Seams,
     ImmutableArray<MaterialPart> Materials,
-    WorkPart? Work,
+    WorkPart Work,
     PaperPart Paper);
 
 /// <summary>One of the carriers with all that is its own.</summary>
@@ -86,4 +86,4 @@ internal sealed record DiagonalPart(string From, string To, [property: Words] st
 internal sealed record PaperPart(string Name, double? ReadXMm, double? ReadYMm);
 
 /// <summary>A field that the job file left out.</summary>
-internal sealed record DefaultPart(string Field, string Value, [property: Words] string Source);
+internal sealed record DefaultPart(string Field, [property: Words] string Value, [property: Words] string Source);

@@ -34,7 +34,8 @@ internal sealed record StepPart(
     double WaitMin,
     int Day,
     double StartMin,
-    double EndMin);
+    double EndMin,
+    ImmutableArray<string>? Whose = null);
 
 /// <summary>One of several things to tick.</summary>
 internal sealed record TickPart([property: Words] string Name, [property: Words] string Note);

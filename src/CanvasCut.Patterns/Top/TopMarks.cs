@@ -34,7 +34,7 @@ public static class TopMarks
         .. mounted.Fastened.Zippers.SelectMany(ZipperMarks),
         .. mounted.Fastened.Flaps.SelectMany(FlapMarks),
         .. mounted.Fastened.Pockets.SelectMany(PocketMarks),
-        .. mounted.Fastened.Strips.SelectMany(StripMarks),
+        .. mounted.Fastened.StripsOnTop.SelectMany(StripMarks),
     ];
 
     /// <summary>The diagonals that show that the marks are square: each pair must be equal.</summary>
@@ -104,8 +104,9 @@ public static class TopMarks
 
     private static IEnumerable<TopMark> StripMarks(StripPlace strip)
     {
-        yield return At(new(MarkThing.Strip, MarkSpot.Seam, strip.Side, End: Side.Port), Say.Of($"{Words.Of(strip.Side)} weather strip, seam, port end"), new(strip.Finished.Left, strip.SeamY));
-        yield return At(new(MarkThing.Strip, MarkSpot.Seam, strip.Side, End: Side.Starboard), Say.Of($"{Words.Of(strip.Side)} weather strip, seam, starboard end"), new(strip.Finished.Right, strip.SeamY));
+        var (first, last) = strip.Ends;
+        yield return At(new(MarkThing.Strip, MarkSpot.Seam, strip.Side, End: first), Say.Of($"{strip.Name}, seam, {Words.Of(first)} end"), strip.Seam.From);
+        yield return At(new(MarkThing.Strip, MarkSpot.Seam, strip.Side, End: last), Say.Of($"{strip.Name}, seam, {Words.Of(last)} end"), strip.Seam.To);
     }
 
     private static TopMark At(MarkKey key, string name, Point point) => new(key, name, Plan.PlaceOf(point));

@@ -13,6 +13,11 @@ public sealed class WorkPart : IEquatable<WorkPart>
 
     internal WorkPart(WorkState state, WorkThing? thing, Func<string> words) => (_state, _thing, _words) = (state, thing, words);
 
+    /// <summary>The same thing of one of several carriers; what the top has once, and a piece, which says whose it is, stay as they are.</summary>
+    internal WorkPart Of(MountingName whose) => IsTheTops || _thing?.Piece is not null ? this : new(_state, (_thing ?? new(null)) with { Of = whose }, () => $"{whose}: {_words()}");
+
+    private bool IsTheTops => _state is WorkState.Measures or WorkState.Templates or WorkState.TriedTemplates or WorkState.MarkedTop or WorkState.LooseTop or WorkState.StretchedTop;
+
     /// <inheritdoc/>
     public bool Equals(WorkPart? other) => other is not null && _state == other._state && _thing == other._thing;
 
@@ -42,8 +47,24 @@ internal static class WorkIds
 /// <param name="Edge">The edge it lies along; null for a piece.</param>
 internal sealed record WorkThing(PieceKey? Piece, Side? Edge = null)
 {
-    /// <summary>As in weather-strip-forward or edge-aft, the same in every language.</summary>
-    public string Id => Piece?.Id ?? $"edge-{Words.Id(Edge!.Value)}";
+    /// <summary>Whose it is; a piece says so itself.</summary>
+    public MountingName Of { get; init; }
+
+    /// <summary>As in weather-strip-forward, edge-aft or port-edge-aft, the same in every language.</summary>
+    public string Id => Piece?.Id ?? string.Join('-', Parts());
+
+    private IEnumerable<string> Parts()
+    {
+        if (!Of.IsOnly)
+        {
+            yield return Of.Text;
+        }
+
+        if (Edge is { } edge)
+        {
+            yield return $"edge-{Words.Id(edge)}";
+        }
+    }
 
     /// <summary>For a message to the one who writes steps.</summary>
     public override string ToString() => Piece?.Id ?? $"{Edge} edge";

@@ -25,11 +25,11 @@ internal static class ExampleTable
 
         var plan = results.CutPlan!;
         Table(text, $"Cut plan: {Number(plan.UsedMm)} of {Number(plan.RollWidthMm)} wide, order {Number(plan.OrderMm)}, {plan.Verdict}", plan.Placed.Select(PlacedRow));
-        Table(text, "Order", results.Order!.Value.Select(line => Row(line.Grade, $"{line.Quantity.ToString(CultureInfo.InvariantCulture)} {line.Unit}", Number(line.LengthMm), line.Also)));
+        Table(text, "Order", results.Order!.Value.Select(line => Row(line.Grade, $"{line.Quantity.ToString(CultureInfo.InvariantCulture)} {line.Unit}", Number(line.LengthMm), $"for {line.Pieces.Length} pieces")));
         Table(text, $"Cost: {results.Cost?.Total.ToString(CultureInfo.InvariantCulture) ?? "no prices"} {results.Cost?.Currency}".TrimEnd(), []);
         Table(text, "Seams: copies, sewn, thread, plies usual and thickest", results.Seams.Select(seam => Row(
             seam.Name, $"{seam.Copies}", Number(seam.SewnMm), Number(seam.ThreadMm), $"{seam.Usual.Plies}", $"{seam.Thickest.Plies}")));
-        Table(text, $"Work: {results.Work!.Days} days, {Number(results.Work.BenchMin)} min; day, hands, wait", results.Work.Steps.Select(step => Row(
+        Table(text, $"Work: {results.Work.Days} days, {Number(results.Work.BenchMin)} min; day, hands, wait", results.Work.Steps.Select(step => Row(
             step.Id, $"{step.Day}", Number(step.HandsMin), Number(step.WaitMin))));
         return text.ToString();
     }
