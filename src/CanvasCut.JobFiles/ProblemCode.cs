@@ -144,6 +144,18 @@ public static class ProblemCode
     /// <summary>The number of sets is none.</summary>
     public const string Copies = "CC216";
 
+    /// <summary>The figures of a panel's label contradict each other.</summary>
+    public const string Label = "CC230";
+
+    /// <summary>A string or a controller is named that there is not, twice, or not at all.</summary>
+    public const string Wiring = "CC231";
+
+    /// <summary>A wire is no size of its family.</summary>
+    public const string WireSize = "CC232";
+
+    /// <summary>The voltages of a bank contradict each other.</summary>
+    public const string Bank = "CC233";
+
     /// <summary>A measures file has too few bows, or too many.</summary>
     public const string BowCount = "CC130";
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
+using CanvasCut.Electrics;
 using CanvasCut.Patterns;
 using CanvasCut.Placing;
 using CanvasCut.Takeoff;
@@ -22,6 +23,9 @@ public sealed record ReportContent(PatternSet Patterns, FitChoice Fit, Immutable
 
     /// <summary>Every seam, in the order of sewing.</summary>
     public ImmutableArray<SewnSeam> Seams => Purchase.Seams;
+
+    /// <summary>How the panel is wired; null when the job does not tell.</summary>
+    public WiringPlan? Wiring { get; init; }
 
     /// <summary>What it costs; null without a price file.</summary>
     public OrderCost? Cost => Purchase.Cost;
