@@ -115,7 +115,7 @@ public static class QuantityKinds
     public static QuantityKind<ElectricPotential> Voltage { get; } = new(
         "18.9 V",
         () => Say.Of("a voltage in V or mV"),
-        new UnitOf<ElectricPotential>(ElectricPotential.FromVolts, voltage => voltage.Volts, "V").Printed(1),
+        new UnitOf<ElectricPotential>(ElectricPotential.FromVolts, voltage => voltage.Volts, "V").Printed(2),
         new UnitOf<ElectricPotential>(ElectricPotential.FromMillivolts, voltage => voltage.Millivolts, "mV"));
 
     /// <summary>Currents.</summary>

@@ -153,7 +153,7 @@ public sealed class ElectricChecksTests
         var breaker = Single(CheckCodes.ElectricBreaker, Spec.With(each => each with { Devices = new(null, null, null) }));
 
         Assert.Equal(Verdict.NotChecked, breaker.Verdict);
-        Assert.Contains("10 A, for direct current of at least 50 V", breaker.Advice, StringComparison.Ordinal);
+        Assert.Contains("10 A, for direct current of at least 49.95 V", breaker.Advice, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -176,7 +176,7 @@ public sealed class ElectricChecksTests
         // Voc of a cell 22.6 / 60 = 0.377 V.
         var odd = ElectricChecks.Of(SampleWiring.Plan(Spec, Hundred with { CellsInSeries = 60 })).First(result => result.Code == CheckCodes.ElectricLabel);
         Assert.Equal(Verdict.Caution, odd.Verdict);
-        Assert.Contains("Voc is 0.4 V a cell", odd.Advice, StringComparison.Ordinal);
+        Assert.Contains("Voc is 0.38 V a cell", odd.Advice, StringComparison.Ordinal);
 
         Assert.Equal(Verdict.NotChecked, ElectricChecks.Of(SampleWiring.Plan(Spec, (PanelLabel?)null)).First(result => result.Code == CheckCodes.ElectricLabel).Verdict);
     }
