@@ -68,7 +68,8 @@ internal static class CheckTable
     /// <summary>What to do about each check that did not pass, alike advice only once.</summary>
     public static void WriteAdvice(JobRun outcome, Faces faces) => WriteAdvice(outcome.Checks, faces);
 
-    private static void WriteAdvice(ImmutableArray<CheckResult> checks, Faces faces)
+    /// <summary>The same of checks alone.</summary>
+    public static void WriteAdvice(ImmutableArray<CheckResult> checks, Faces faces)
     {
         foreach (var alike in checks
             .Where(check => check.Verdict != Verdict.Pass)

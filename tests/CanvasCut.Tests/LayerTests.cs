@@ -23,7 +23,7 @@ public sealed partial class LayerTests
         ("Patterns", ["Design", "Geometry", "Language"]),
         ("Placing", ["Design", "Geometry", "Language", "Patterns"]),
         ("Checks", ["Design", "Electrics", "Geometry", "Language", "Patterns", "Placing"]),
-        ("Takeoff", ["Design", "Geometry", "Language", "Nesting", "Patterns"]),
+        ("Takeoff", ["Design", "Electrics", "Geometry", "Language", "Nesting", "Patterns"]),
         ("Sheets", ["Checks", "Design", "Drawing", "Electrics", "Geometry", "Language", "Nesting", "Patterns", "Placing", "Takeoff"]),
         ("Job", ["Checks", "Design", "Drawing", "Electrics", "Export", "Geometry", "JobFiles", "Language", "Nesting", "Patterns", "Placing", "Readback", "Sheets", "Takeoff"]),
         ("Cli", ["Checks", "Design", "Electrics", "Job", "JobFiles", "Language", "Measuring", "Sheets", "Takeoff"]),

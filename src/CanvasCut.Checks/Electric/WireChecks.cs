@@ -75,5 +75,5 @@ internal static class WireChecks
         : wire.NextThicker is { } next ? Say.Of($"Reckoned with {SizeOf(wire)}; the next thicker is {SizeOf(next)}.")
         : Say.Of($"Reckoned with {SizeOf(wire)}, the thickest of its family.");
 
-    private static string SizeOf(WireSize? wire) => wire is null ? Say.Of("the next thicker size") : WireWords.Of(wire);
+    private static string SizeOf(WireSize? wire) => wire is null ? Say.Of("the next thicker size") : WireNames.Of(wire);
 }

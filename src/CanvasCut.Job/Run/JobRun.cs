@@ -42,7 +42,7 @@ public sealed class JobRun
         _wiring = new(() => Wirings.Of(Top, [Pieces]));
         _checks = Stage<ImmutableArray<CheckResult>>(RunStage.Checks, () => [.. JobChecks.Of(Pieces), .. ElectricChecks.Of(Wiring)]);
         _plan = Stage(RunStage.Plan, () => CutPlan.Of(Pieces, PlanSearch.For(Job), Tell, settings.Cancellation));
-        _purchase = Stage(RunStage.Purchase, () => Purchase.Of(Pieces, Plan));
+        _purchase = Stage(RunStage.Purchase, () => Purchase.Of(Pieces, Plan, Wiring));
         _work = Stage(RunStage.Work, () => WorkOrder.Of(Pieces));
         _drawings = Stage(RunStage.Drawings, () => PieceDrawing.All(Pieces, Context));
         _placement = Stage(RunStage.Placement, () => PlacementSheet.Of(Pieces, Context));

@@ -34,7 +34,7 @@ public sealed class TopRun
         _mountings = new(() => Top.HasSeveral ? [.. Placed.Mountings.Select(RunOf)] : [only ?? JobRun.Of(Top, settings)]);
         _wiring = new(() => Top.HasSeveral ? Spoken(() => Wirings.Of(Top, [.. Mountings.Select(run => run.Pieces)])) : Mountings[0].Wiring);
         _plan = new(() => Spoken(() => CutPlan.Of(Made.PiecesOfAllSets, Top.First.Workshop, PlanSearch.For(Top.First), progress => settings.Watch?.Plans(progress), settings.Cancellation)));
-        _purchase = new(() => Spoken(() => Purchase.Of(Made, Plan)));
+        _purchase = new(() => Spoken(() => Purchase.Of(Made, Plan, Wiring)));
     }
 
     /// <summary>The top and what is mounted on it.</summary>

@@ -1,11 +1,10 @@
 using CanvasCut.Design;
-using CanvasCut.Electrics;
 using CanvasCut.Language;
 
-namespace CanvasCut.Checks;
+namespace CanvasCut.Electrics;
 
 /// <summary>How a size of wire is asked for.</summary>
-public static class WireWords
+public static class WireNames
 {
     /// <summary>As in "6 mm2, tinned" or "AWG 10".</summary>
     public static string Of(WireSize wire)
