@@ -23,7 +23,14 @@ public static class CableWay
 
     private static double ToEdgeMm(TopCloth top, Point from)
     {
-        var whole = Plan.Of(top);
-        return new[] { from.X - whole.Left, whole.Right - from.X, from.Y - whole.Bottom, whole.Top - from.Y }.Min();
+        var corners = Plan.OutlineOf(top).Corners;
+        return corners.Select((corner, i) => ToEdgeMm(from, corner, corners[(i + 1) % corners.Length])).Min();
+    }
+
+    private static double ToEdgeMm(Point from, Point start, Point end)
+    {
+        var (along, to) = (end - start, from - start);
+        var part = Math.Clamp(((to.X * along.X) + (to.Y * along.Y)) / ((along.X * along.X) + (along.Y * along.Y)), 0, 1);
+        return from.DistanceMm(start + (along * part));
     }
 }
