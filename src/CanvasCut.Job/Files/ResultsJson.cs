@@ -51,7 +51,7 @@ public static class ResultsJson
         [.. files],
         top.HasFailed,
         top.Top.Copies,
-        [.. top.Between.Select(Check)],
+        [.. top.Between.Concat(top.Electric).Select(Check)],
         [.. top.Mountings.Select(mounting => MountingJson.Of(top, mounting))],
         bought is null ? null : CutPlanJson.Of(top.Plan),
         bought is null ? null : OrderJson.Lines(bought.Order),
