@@ -30,6 +30,11 @@ public static class ResultsJson
         return TextOf(outcome, [], null);
     }
 
+    /// <summary>The same of one of several carriers: cut plan and order are common to all.</summary>
+    /// <param name="outcome">The results.</param>
+    /// <param name="files">The names of all files written with it, itself included.</param>
+    internal static string OfCarrier(JobRun outcome, IEnumerable<string> files) => TextOf(outcome, files, null);
+
     private static string TextOf(JobRun outcome, IEnumerable<string> files, Purchase? bought) =>
         outcome.Spoken(() => JsonText.Of(Root(outcome, files, bought), ResultsContext.Default.ResultsDocument));
 

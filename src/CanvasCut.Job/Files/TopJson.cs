@@ -26,7 +26,8 @@ internal static class TopJson
             OrderJson.Cost(run.Purchase.Cost),
             OrderJson.Seams(run.Purchase.Seams),
             OrderJson.Materials(run.Made),
-            WorkJson.Part(run.Top.First.Work.Order, run.Work)),
+            WorkJson.Part(run.Top.First.Work.Order, run.Work),
+            CareJson.Of([.. run.Mountings.Select(mounting => mounting.Job)])),
         ResultsContext.Default.TopDocument);
 
     private static MountingPart Part(TopRun run, JobRun mounting) => new(

@@ -18,7 +18,8 @@ internal sealed record TopDocument(
     CostPart? Cost,
     ImmutableArray<SeamPart> Seams,
     ImmutableArray<MaterialPart> Materials,
-    WorkPart Work);
+    WorkPart Work,
+    CarePart Care);
 
 /// <summary>One of the carriers.</summary>
 internal sealed record MountingPart(

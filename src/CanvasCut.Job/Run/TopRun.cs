@@ -74,6 +74,9 @@ public sealed class TopRun
     /// <summary>Whether it is one carrier, made once: then there is nothing in common to tell.</summary>
     public bool IsOnlyOne => !Top.HasSeveral && Top.Copies == 1;
 
+    /// <summary>What the report of all of it tells.</summary>
+    internal TopContent Content => new([.. Mountings.Select(run => run.Carrier)], Between, Purchase, Work);
+
     /// <summary>Begins with a job file.</summary>
     /// <param name="text">The file's text.</param>
     /// <param name="fileName">What messages call it.</param>
