@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using CanvasCut.Design;
 using CanvasCut.Takeoff;
@@ -8,12 +7,12 @@ namespace CanvasCut.Job;
 /// <summary>The care of the finished job in results.json.</summary>
 internal static class CareJson
 {
-    public static CarePart Of(params ImmutableArray<CarrierJob> jobs)
+    public static CarePart Of(CarrierJob job)
     {
-        var plan = CarePlan.Of(jobs);
+        var plan = CarePlan.Of(job);
         return new(
-            Day(jobs[0].Care.Fitted),
-            CarePlan.FirstWindOf([.. jobs.Select(job => job.Fastenings.Mount)]),
+            Day(job.Care.Fitted),
+            CarePlan.FirstWindOf(job.Fastenings.Mount),
             plan.SixMonthCheck,
             [.. plan.Tasks.Select(task => new CareTaskPart(task.Id, task.Name, task.Do, task.Due.FirstMonths, task.Due.EveryMonths, task.Source))],
             [.. plan.Visits.Select(visit => new CareVisitPart(visit.Months, Day(visit.Date), [.. visit.Tasks.Select(task => task.Id)]))]);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
+using CanvasCut.Electrics;
 using CanvasCut.Patterns;
 using CanvasCut.Placing;
 using CanvasCut.Takeoff;
@@ -15,11 +16,14 @@ namespace CanvasCut.Sheets;
 public sealed record ReportContent(PatternSet Patterns, FitChoice Fit, ImmutableArray<CheckResult> Checks, Purchase Purchase, WorkSchedule Work)
 {
     /// <summary>What concerns the carrier alone.</summary>
-    public CarrierContent Carrier => new(Patterns, Fit, Checks);
+    public CarrierContent Carrier => new(Patterns, Fit, Checks) { Wiring = Wiring };
 
     /// <summary>The cut plan.</summary>
     public CutPlan Plan => Purchase.Plan;
 
     /// <summary>Every seam, in the order of sewing.</summary>
     public ImmutableArray<MadeSeam> Seams => Purchase.Seams;
+
+    /// <summary>How the panel is wired; null when the job does not tell.</summary>
+    public WiringPlan? Wiring { get; init; }
 }

@@ -78,7 +78,7 @@ public static class ReportSheets
         CheckTable(flow, CheckRows.Of(content.Checks), context);
         flow.Text(string.Empty);
         flow.Text(Say.Of("This version does not check:"), isBold: true);
-        flow.List(JobChecks.NotInThisVersion);
+        flow.List(JobChecks.NotInThisVersionFor(content.Wiring));
     }
 
     /// <summary>Verdicts, a row each.</summary>

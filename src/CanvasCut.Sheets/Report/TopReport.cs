@@ -10,7 +10,7 @@ namespace CanvasCut.Sheets;
 
 /// <summary>What the report of several carriers, or of several sets, tells.</summary>
 /// <param name="Carriers">Each carrier; it has a report of its own as well.</param>
-/// <param name="Between">The checks between them.</param>
+/// <param name="Between">The checks between them, and of wiring that they have in common.</param>
 /// <param name="Purchase">Cut plan, order and cost of all of it.</param>
 /// <param name="Work">The order of work on one set.</param>
 public sealed record TopContent(ImmutableArray<CarrierContent> Carriers, ImmutableArray<CheckResult> Between, Purchase Purchase, WorkSchedule Work);

@@ -83,8 +83,8 @@ internal static class FlapSteps
     private static WorkStep Sew(WorkSubject subject, ImmutableArray<FlapPlace> flaps)
     {
         WholePiece[] pieces = [.. flaps.Select(subject.FlapOf)];
-        ImmutableArray<StepPart> parts = [.. flaps.Zip(pieces, (flap, piece) => new StepPart(piece.Name, Say.Of($"{subject.Text(flap.AsEnd.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge")))];
-        var how = Say.Of($"Lay the flap's raw edges {subject.Text(FlapPlace.Lap.Millimeters)} under the carrier's edge, end on end mark, and sew all rows through the hem.");
+        ImmutableArray<StepPart> parts = [.. flaps.Zip(pieces, (flap, piece) => new StepPart(piece.Name, Say.Of($"{subject.Text(flap.AsEnd.Flap.HeightMm - MountSpec.Lap.Millimeters)} beyond the edge")))];
+        var how = Say.Of($"Lay the flap's raw edges {subject.Text(MountSpec.Lap.Millimeters)} under the carrier's edge, end on end mark, and sew all rows through the hem.");
         return Step(new($"sew-{Id(flaps[0].Kind)}-flaps-carrier", WorkStage.Carrier, WorkKind.Machine), new(Say.Of("Sew to the carrier"), count => Say.Of($"Sew {count} flaps to the carrier"), how, parts))
             .On([.. subject.Carrier.Widths, .. pieces.SelectMany(piece => piece.Widths)])
             .Using([WorkParts.HemmedCarrier, .. pieces.Select(piece => WorkParts.Ready(piece.Key))])
