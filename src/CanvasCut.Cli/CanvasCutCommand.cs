@@ -10,8 +10,23 @@ public static class CanvasCutCommand
     /// <param name="arguments">What was typed after the program's name.</param>
     /// <param name="faces">Where to write.</param>
     /// <param name="usualLanguage">The language where none is asked for; null for English.</param>
-    /// <returns>The exit code: 0 done, 1 a check failed, 2 wrong input, 3 not read or not written.</returns>
+    /// <returns>The exit code: 0 done, 1 a check failed, 2 wrong input, 3 not read or not written, 4 a fault of the program.</returns>
     public static int Run(string[] arguments, Faces faces, string? usualLanguage = null)
+    {
+        ArgumentNullException.ThrowIfNull(arguments);
+        ArgumentNullException.ThrowIfNull(faces);
+        var guarded = faces.Guarded();
+        try
+        {
+            return RunGuarded(arguments, guarded, usualLanguage);
+        }
+        catch (Exception exception)
+        {
+            return LastDefence.Tell(exception, guarded);
+        }
+    }
+
+    private static int RunGuarded(string[] arguments, Faces faces, string? usualLanguage)
     {
         var typed = LanguageChoice.Asked(arguments);
         var language = typed ?? (string.IsNullOrEmpty(usualLanguage) ? Languages.English : usualLanguage);
@@ -23,7 +38,14 @@ public static class CanvasCutCommand
 
         using (Languages.Speak(language))
         {
-            return RunSpoken(arguments, faces);
+            try
+            {
+                return RunSpoken(arguments, faces);
+            }
+            catch (Exception exception)
+            {
+                return LastDefence.Tell(exception, faces);
+            }
         }
     }
 
@@ -49,7 +71,7 @@ public static class CanvasCutCommand
         var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);
         if (parsed.Errors.Count == 0)
         {
-            return parsed.Invoke(new InvocationConfiguration { Output = faces.Output, Error = faces.Errors });
+            return parsed.Invoke(new InvocationConfiguration { Output = faces.Output, Error = faces.Errors, EnableDefaultExceptionHandler = false });
         }
 
         foreach (var error in parsed.Errors)

@@ -32,7 +32,7 @@ internal sealed class LayoutLine : IDisposable
 
     internal LayoutLine(Faces faces, TimeSpan patience)
     {
-        _to = faces.Errors;
+        _to = Faces.Plain(faces.Errors);
         _timer = faces.IsLive ? new Timer(_ => Show(), null, patience, Beat) : null;
     }
 

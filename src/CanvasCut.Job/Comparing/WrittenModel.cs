@@ -30,7 +30,7 @@ internal sealed record WrittenModel(ImmutableArray<WrittenPiece> Pieces, Immutab
                 : null;
         }
         catch (Exception exception) when (exception is JsonException or InvalidOperationException or KeyNotFoundException
-            or IndexOutOfRangeException or IOException or UnauthorizedAccessException or ArgumentException)
+            or IndexOutOfRangeException or FormatException or IOException or UnauthorizedAccessException or ArgumentException)
         {
             return null;
         }

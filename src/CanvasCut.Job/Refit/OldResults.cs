@@ -13,7 +13,7 @@ public sealed class OldResults
     private const string FileName = "results.json";
 
     /// <summary>No results.json is so large.</summary>
-    private const long MostBytes = 64L << 20;
+    private const int MostBytes = 64 << 20;
 
     /// <summary>A mark may lie so far from where the sewn half puts it: both are rounded to a millionth.</summary>
     private const double SameMarkMm = 1e-4;
@@ -74,14 +74,16 @@ public sealed class OldResults
         void Report(string message) => log.Report(ResultsCode.Missing, new(file, 1, 1, string.Empty), message);
         try
         {
-            if (new FileInfo(file) is { Exists: true, Length: <= MostBytes })
+            if (BoundedFile.Read(file, MostBytes) is { } bytes)
             {
-                return File.ReadAllBytes(file);
+                return bytes;
             }
 
-            Report(File.Exists(file)
-                ? Say.Of("is larger than a results.json can be; name the one that make wrote.")
-                : Say.Of("is not there; name the results.json that make wrote for the job that is sewn, or its folder."));
+            Report(Say.Of("is larger than a results.json can be; name the one that make wrote."));
+        }
+        catch (Exception exception) when (exception is FileNotFoundException or DirectoryNotFoundException)
+        {
+            Report(Say.Of("is not there; name the results.json that make wrote for the job that is sewn, or its folder."));
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
@@ -138,7 +140,7 @@ public sealed class OldResults
             return (ResultsCode.OtherVersion, "sewn", Say.Of("is missing: an earlier version wrote this file and did not keep what is sewn; make the old job again with this version."));
         }
 
-        return TextIn(root, "job") is null ? (ResultsCode.Damaged, "job", Say.Of("should be the job's name. The file was changed or damaged; make the old job again.")) : null;
+        return TextIn(root, "job") is not { } job || job.Any(char.IsControl) ? (ResultsCode.Damaged, "job", Say.Of("should be the job's name. The file was changed or damaged; make the old job again.")) : null;
     }
 
     private static string? TextIn(JsonElement root, string name) =>
@@ -187,7 +189,7 @@ public sealed class OldResults
     }
 
     private static Point? PlaceIn(JsonElement mark) =>
-        mark.TryGetProperty("station_mm", out var station) && mark.TryGetProperty("offset_mm", out var offset)
+        mark.ValueKind == JsonValueKind.Object && mark.TryGetProperty("station_mm", out var station) && mark.TryGetProperty("offset_mm", out var offset)
         && station.ValueKind == JsonValueKind.Number && offset.ValueKind == JsonValueKind.Number
             ? new Point(offset.GetDouble(), -station.GetDouble())
             : null;

@@ -17,7 +17,7 @@ internal sealed class PlacedJson
     public JsonElement Root { get; }
 
     /// <summary>Reads a text.</summary>
-    /// <exception cref="JsonException">It is no JSON.</exception>
+    /// <exception cref="JsonException">It is no JSON, or a text in it has half a letter.</exception>
     public static PlacedJson Of(byte[] text)
     {
         using var document = JsonDocument.Parse(text);
@@ -53,10 +53,14 @@ internal sealed class PlacedJson
                 (line, lineStart) = text[seen] == '\n' ? (line + 1, seen + 1) : (line, lineStart);
             }
 
-            if (reader.TokenType == JsonTokenType.PropertyName)
+            if (reader.TokenType is JsonTokenType.PropertyName or JsonTokenType.String)
             {
-                name = reader.GetString()!;
-                continue;
+                var read = Text(ref reader, line, lineStart);
+                if (reader.TokenType == JsonTokenType.PropertyName)
+                {
+                    name = read;
+                    continue;
+                }
             }
 
             if (reader.TokenType is JsonTokenType.EndArray or JsonTokenType.EndObject)
@@ -71,6 +75,18 @@ internal sealed class PlacedJson
             {
                 around.Push((path, reader.TokenType == JsonTokenType.StartArray ? 1 : 0));
             }
+        }
+    }
+
+    private static string Text(ref Utf8JsonReader reader, int line, int lineStart)
+    {
+        try
+        {
+            return reader.GetString()!;
+        }
+        catch (InvalidOperationException exception)
+        {
+            throw new JsonException("A text holds half a letter.", string.Empty, line - 1, reader.TokenStartIndex - lineStart, exception);
         }
     }
 
