@@ -1,14 +1,10 @@
 using System.IO.Enumeration;
-using System.Text.Json;
 
 namespace CanvasCut.Job;
 
 /// <summary>Which entries of a folder this program wrote, and the removal of these alone.</summary>
 internal static class OurFiles
 {
-    private const string ResultsName = "results.json";
-    private const string FormatBegins = "canvascut-results-";
-
     /// <summary>The first entry that the folder's own list of results does not name, by its place in the folder; null when all are named.</summary>
     public static string? StrangerIn(string folder)
     {
@@ -33,7 +29,7 @@ internal static class OurFiles
         }
 
         // The list goes last, so that a removal that is broken off can be taken up again.
-        foreach (var entry in EntriesOf(folder).Where(entry => !entry.IsFolder && !entry.IsLink && names.Contains(entry.Name)).OrderBy(entry => entry.Name == ResultsName).ToList())
+        foreach (var entry in EntriesOf(folder).Where(entry => !entry.IsFolder && !entry.IsLink && names.Contains(entry.Name)).OrderBy(entry => entry.Name == ResultsPath.FileName).ToList())
         {
             File.Delete(Path.Combine(folder, entry.Name));
         }
@@ -73,12 +69,9 @@ internal static class OurFiles
     {
         try
         {
-            using var json = JsonDocument.Parse(File.ReadAllBytes(Path.Combine(folder, ResultsName)));
-            return json.RootElement.GetProperty("format").GetString() is { } format && format.StartsWith(FormatBegins, StringComparison.Ordinal)
-                ? [.. json.RootElement.GetProperty("files").EnumerateArray().Select(name => name.GetString()!)]
-                : [];
+            return [.. new ResultsText(File.ReadAllBytes(Path.Combine(folder, ResultsPath.FileName)), ResultsPath.FileName).Files()];
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or JsonException or KeyNotFoundException or InvalidOperationException)
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
             return [];
         }
