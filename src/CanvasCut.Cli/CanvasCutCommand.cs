@@ -16,14 +16,7 @@ public static class CanvasCutCommand
         ArgumentNullException.ThrowIfNull(arguments);
         ArgumentNullException.ThrowIfNull(faces);
         var guarded = faces.Guarded();
-        try
-        {
-            return RunGuarded(arguments, guarded, usualLanguage);
-        }
-        catch (Exception exception)
-        {
-            return LastDefence.Tell(exception, guarded);
-        }
+        return LastDefence.Of(() => RunGuarded(arguments, guarded, usualLanguage), guarded);
     }
 
     private static int RunGuarded(string[] arguments, Faces faces, string? usualLanguage)
@@ -38,14 +31,7 @@ public static class CanvasCutCommand
 
         using (Languages.Speak(language))
         {
-            try
-            {
-                return RunSpoken(arguments, faces);
-            }
-            catch (Exception exception)
-            {
-                return LastDefence.Tell(exception, faces);
-            }
+            return LastDefence.Of(() => RunSpoken(arguments, faces), faces);
         }
     }
 

@@ -57,4 +57,19 @@ internal sealed class GuardedWriter : TextWriter
 }
 
 /// <summary>What a command tells cannot be written: the disk behind the output is full, or it is closed.</summary>
-internal sealed class OutputBrokenException(string message, Exception inner) : Exception(message, inner);
+internal sealed class OutputBrokenException : Exception
+{
+    public OutputBrokenException()
+    {
+    }
+
+    public OutputBrokenException(string message)
+        : base(message)
+    {
+    }
+
+    public OutputBrokenException(string message, Exception inner)
+        : base(message, inner)
+    {
+    }
+}

@@ -101,7 +101,7 @@ public sealed class MakingFolder : IDisposable
     }
 
     /// <summary>Does something with all that was made, which no request to stop may break in two.</summary>
-    internal void Whole(Action action)
+    internal static void Whole(Action action)
     {
         lock (Gate)
         {

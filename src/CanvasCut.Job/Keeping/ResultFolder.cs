@@ -43,7 +43,7 @@ public static class ResultFolder
                 making.Write(file.Name, file.Bytes.Span);
             }
 
-            making.Whole(() => Exchange(making, folder));
+            MakingFolder.Whole(() => Exchange(making, folder));
         }
 
         return making.LeftOver;
