@@ -70,9 +70,9 @@ internal static class FitChecks
             yield break;
         }
 
-        var whole = Plan.Of(job.Top);
-        foreach (var (side, distance) in new[] { (Side.Port, mounted.PanelBox.Left - whole.Left), (Side.Starboard, whole.Right - mounted.PanelBox.Right) })
+        foreach (var side in new[] { Side.Port, Side.Starboard })
         {
+            var distance = TopRim.InsideMm(job.Top, side, mounted.PanelBox);
             yield return CheckResult.Judged(
                 (CheckCodes.BentSide, Say.Of($"panel and the {Words.Of(side)} bend of the frame")),
                 Measured.AtLeast(Length.FromMillimeters(distance), radius),

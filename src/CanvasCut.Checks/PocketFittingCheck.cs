@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -15,9 +16,32 @@ internal static class PocketFittingCheck
         var last = mounted.Fastened.Pockets.Where(pocket => pocket.Corner.End == Side.Aft)
             .MaxBy(pocket => (pocket.Covers - fitting.Flat(pocket.Corner)).Millimeters)!;
         var (code, subject) = (CheckCodes.PocketFitting, Say.Of($"last corner into the {last.Corner} pocket"));
-        return fitting.BowFor(last) is not { } bow
-            ? new(code, subject, Verdict.Pass, Measured.Nothing, BendLimit.Source, Say.Of("It goes in flat: forward corners first, then the carrier pushed forward."))
-            : BendLimit.Of(job).Judge((code, subject), bow.Radius, TooSharp(job, last, fitting.Most(last.Corner)), How(job, bow));
+        var (limit, bows) = (BendLimit.Of(job), fitting.BowsFor(last));
+        if (bows.IsEmpty)
+        {
+            return new(code, subject, Verdict.Pass, Measured.Nothing, BendLimit.Source, Say.Of("It goes in flat: forward corners first, then the carrier pushed forward."));
+        }
+
+        // What is not known of the top can only make a bow sharper: one that fails without it fails.
+        var known = bows.FirstOrDefault(bow => MissingFor(bow, job, mounted).IsEmpty);
+        var bow = known?.Radius >= limit.Needed || bows[0].Radius < limit.Needed ? known ?? bows[0] : null;
+        return bow is null
+            ? new(code, subject, Verdict.NotChecked, Measured.Nothing, BendLimit.Source, Say.Of($"The top's own curve brings the panel's edges nearer before it is bowed, and is not known: give {string.Join(", ", MissingFor(bows[0], job, mounted))}."))
+            : limit.Judge((code, subject), bow.Radius, TooSharp(job, last, fitting.Most(last.Corner)), How(job, bow));
+    }
+
+    /// <summary>The fields without which it is not known how much nearer the top's curve brings the edges that a bow brings nearer.</summary>
+    private static ImmutableArray<string> MissingFor(PanelBow bow, CarrierJob job, MountedShape mounted)
+    {
+        if (bow.IsForeAft)
+        {
+            return TopSurface.Of(job.Top).Missing;
+        }
+
+        var shaping = AthwartBend.Shaping(job.Top, mounted).ToList();
+        return shaping.Count == 0
+            ? ["top.bow"]
+            : [.. shaping.Where(each => each.Bow.Halves is null).SelectMany(each => new[] { $"top.bow[{each.Index + 1}].chord", $"top.bow[{each.Index + 1}].crown" })];
     }
 
     private static string How(CarrierJob job, PanelBow bow) => bow.IsForeAft

@@ -126,6 +126,9 @@ public static class ProblemCode
     /// <summary>An edge leaves no room for a flap, or a flap none for what it carries.</summary>
     public const string FlapRoom = "CC191";
 
+    /// <summary>A weather strip is wanted at an edge that nothing holds.</summary>
+    public const string StripEdge = "CC192";
+
     /// <summary>A panel of a list has no name, or one that cannot be.</summary>
     public const string PanelName = "CC210";
 
@@ -143,6 +146,30 @@ public static class ProblemCode
 
     /// <summary>The number of sets is none.</summary>
     public const string Copies = "CC216";
+
+    /// <summary>The widths of the top are given twice, or one of them not at all.</summary>
+    public const string TopWidths = "CC230";
+
+    /// <summary>A station at which the top's width is given is out of order or off the top.</summary>
+    public const string WidthPlace = "CC231";
+
+    /// <summary>A corner of the top cannot be rounded or cut so.</summary>
+    public const string TopCorner = "CC232";
+
+    /// <summary>The edges of the top meet where they must not.</summary>
+    public const string OutlineCrosses = "CC233";
+
+    /// <summary>The figures of a panel's label contradict each other.</summary>
+    public const string Label = "CC260";
+
+    /// <summary>A string or a controller is named that there is not, twice, or not at all.</summary>
+    public const string Wiring = "CC261";
+
+    /// <summary>A wire is no size of its family.</summary>
+    public const string WireSize = "CC262";
+
+    /// <summary>The voltages of a bank contradict each other.</summary>
+    public const string Bank = "CC263";
 
     /// <summary>A measures file has too few bows, or too many.</summary>
     public const string BowCount = "CC130";

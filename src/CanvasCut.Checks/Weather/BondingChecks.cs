@@ -1,5 +1,6 @@
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using UnitsNet;
 
 namespace CanvasCut.Checks;
 
@@ -12,10 +13,13 @@ internal static class BondingChecks
         return BondingWeather.Of(bonding.Day, bonding.Limits).Prepend(Onto(patterns));
     }
 
-    /// <summary>Judged by what the plan lays there, whatever was asked for.</summary>
+    /// <summary>Less is round-off.</summary>
+    private static readonly Area RoundOff = Area.FromSquareMillimeters(1);
+
+    /// <summary>Judged by what the plan lays there, whatever was asked for: all that sticks must lie on it.</summary>
     private static CheckResult Onto(PatternSet patterns)
     {
-        var isRaw = patterns.Bond.Ground == BondGround.Cloth && !patterns.Job.Workshop.Supplies.Cloth.IsSmooth;
+        var isRaw = patterns.Bond.OnCloth(patterns.Mounted.PanelBox) > RoundOff && !patterns.Job.Workshop.Supplies.Cloth.IsSmooth;
         return new(
             CheckCodes.BondingOnto,
             Say.Of("what the adhesive is pressed to"),

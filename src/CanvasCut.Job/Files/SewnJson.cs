@@ -32,9 +32,9 @@ internal static class SewnJson
         sewn.Fastenings.Zipper.Reveal.Millimeters,
         sewn.Zipper.Run.Millimeters,
         sewn.Zipper.Setback.Millimeters,
+        sewn.Zipper.Buy.Millimeters,
         Words.Id(sewn.Fastenings.Zipper.Start),
-        sewn.Zipper.StartSetback.Millimeters,
-        sewn.Zipper.Buy.Millimeters);
+        sewn.Zipper.StartSetback.Millimeters);
 
     private static SewnPocketPart Pocket(SewnHalf sewn) => new(
         [.. sewn.Legs.Select(leg => leg.Millimeters)],
@@ -49,7 +49,8 @@ internal static class SewnJson
         strip.SeamAllowance.Millimeters,
         Hem(strip.Hem),
         strip.Overhang.Millimeters,
-        strip.SeamClearance?.Millimeters);
+        strip.SeamClearance?.Millimeters,
+        [.. strip.Edges.Where(edge => strip.SewnTo[edge] == StripGround.Carrier).Select(Words.Id)]);
 
     private static HemPart Hem(Hem hem) => new(hem.TurnUnder.Millimeters, hem.Width.Millimeters);
 }

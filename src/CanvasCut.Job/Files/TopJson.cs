@@ -19,9 +19,14 @@ internal static class TopJson
             [.. files],
             run.HasFailed,
             run.Top.Copies,
-            [.. run.Between.Select(ResultsJson.Check)],
+            [.. run.Between.Concat(run.Electric).Select(ResultsJson.Check)],
             [.. run.Mountings.Select(mounting => Part(run, mounting))],
-            CutPlanJson.Of(run.Plan)),
+            CutPlanJson.Of(run.Plan),
+            OrderJson.Lines(run.Purchase.Order),
+            OrderJson.Cost(run.Purchase.Cost),
+            OrderJson.Seams(run.Purchase.Seams),
+            OrderJson.Materials(run.Made),
+            WorkJson.Part(run.Top.First.Work.Order, run.Work)),
         ResultsContext.Default.TopDocument);
 
     private static MountingPart Part(TopRun run, JobRun mounting) => new(

@@ -13,7 +13,12 @@ internal sealed record TopDocument(
     int Copies,
     ImmutableArray<CheckPart> Checks,
     ImmutableArray<MountingPart> Mountings,
-    CutPlanPart CutPlan);
+    CutPlanPart CutPlan,
+    ImmutableArray<OrderPart> Order,
+    CostPart? Cost,
+    ImmutableArray<SeamPart> Seams,
+    ImmutableArray<MaterialPart> Materials,
+    WorkPart Work);
 
 /// <summary>One of the carriers.</summary>
 internal sealed record MountingPart(

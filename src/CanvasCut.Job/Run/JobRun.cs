@@ -4,6 +4,7 @@ using System.Reflection;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
+using CanvasCut.Electrics;
 using CanvasCut.JobFiles;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -25,6 +26,7 @@ public sealed class JobRun
     private readonly RunSettings _settings;
     private readonly Lazy<FitChoice> _placed;
     private readonly Lazy<PatternSet> _pieces;
+    private readonly Lazy<WiringPlan?> _wiring;
     private readonly Lazy<ImmutableArray<CheckResult>> _checks;
     private readonly Lazy<CutPlan> _plan;
     private readonly Lazy<Purchase> _purchase;
@@ -38,9 +40,10 @@ public sealed class JobRun
         (Top, _settings, Language) = (top, settings, Languages.Code);
         _placed = Stage(RunStage.Placed, place);
         _pieces = Stage(RunStage.Pieces, () => cut(Placed));
-        _checks = Stage(RunStage.Checks, () => JobChecks.Of(Pieces));
+        _wiring = new(() => Wirings.Of(Top, [Pieces]));
+        _checks = Stage<ImmutableArray<CheckResult>>(RunStage.Checks, () => [.. JobChecks.Of(Pieces), .. ElectricChecks.Of(Wiring)]);
         _plan = Stage(RunStage.Plan, () => CutPlan.Of(Pieces, PlanSearch.For(Job), Tell, settings.Cancellation));
-        _purchase = Stage(RunStage.Purchase, () => Purchase.Of(Pieces, Plan));
+        _purchase = Stage(RunStage.Purchase, () => Purchase.Of(Pieces, Plan, Wiring));
         _work = Stage(RunStage.Work, () => WorkOrder.Of(Pieces));
         _drawings = Stage(RunStage.Drawings, () => PieceDrawing.All(Pieces, Context));
         _placement = Stage(RunStage.Placement, () => PlacementSheet.Of(Pieces, Context));
@@ -65,6 +68,9 @@ public sealed class JobRun
 
     /// <summary>The pieces and what is mounted.</summary>
     public PatternSet Pieces => _pieces.Value;
+
+    /// <summary>How the panel is wired; null when the job does not tell, or where it is a matter of all mountings of a top.</summary>
+    public WiringPlan? Wiring => _wiring.Value;
 
     /// <summary>The results of the checks.</summary>
     public ImmutableArray<CheckResult> Checks => _checks.Value;
@@ -104,7 +110,7 @@ public sealed class JobRun
             var checks = Task.Run(() => Checks);
             var work = Task.Run(() => Work);
             var purchase = Purchase;
-            return new(Pieces, Placed, checks.GetAwaiter().GetResult(), purchase, work.GetAwaiter().GetResult());
+            return new(Pieces, Placed, checks.GetAwaiter().GetResult(), purchase, work.GetAwaiter().GetResult()) { Wiring = Wiring };
         }
     }
 
@@ -147,7 +153,7 @@ public sealed class JobRun
     /// <summary>Lays the pieces on every roll on sale, which takes a few seconds.</summary>
     /// <param name="report">Told how it gets on, from any thread; null when nobody listens.</param>
     public ImmutableArray<ClothChoice> ClothChoices(Action<PlanProgress>? report = null) =>
-        Spoken(() => Takeoff.ClothChoices.Of(Pieces, Plan, PlanSearch.For(Job), report, Cancellation));
+        Spoken(() => Takeoff.ClothChoices.Of(MadeTogether.Of(Pieces), Plan, PlanSearch.For(Job), report, Cancellation));
 
     /// <summary>Words something in the run's language.</summary>
     internal T Spoken<T>(Func<T> make)
@@ -179,7 +185,10 @@ public sealed class JobRun
 
     private void Tell(PlanProgress progress) => _settings.Watch?.Plans(progress);
 
-    private string Warning() => Checks.Count(check => check.Verdict == Verdict.Fail) switch
+    private string Warning() => WarningOf(Checks);
+
+    /// <summary>How many checks failed, as every sheet says; empty for none.</summary>
+    internal static string WarningOf(ImmutableArray<CheckResult> checks) => checks.Count(check => check.Verdict == Verdict.Fail) switch
     {
         0 => string.Empty,
         1 => Say.Of("1 CHECK FAILED, see report.pdf"),

@@ -21,12 +21,15 @@ internal static class JobRules
         WorkshopRules.Check(values, rules);
         ConditionRules.Check(values, rules);
         WorkRules.Check(values, rules);
+        LabelRules.Check(values, rules);
+        ElectricRules.Check(values, rules);
     }
 
     /// <summary>What must hold between the fields of the top, whatever lies on it.</summary>
     public static void CheckTop(JobValues values, RuleLog rules)
     {
-        TopRules.Check(values, rules);
-        BowRules.Check(values, rules);
+        var outline = OutlineRules.Check(values, rules);
+        TopRules.Check(values, rules, outline);
+        BowRules.Check(values, rules, outline);
     }
 }

@@ -7,7 +7,7 @@ namespace CanvasCut.Patterns;
 
 /// <summary>Every seam of a job, from the folded pieces: how long, and through how many plies.</summary>
 /// <remarks>
-/// The carrier is sewn first: joins, hems, binding, zipper halves, cable patch, webbing. Then on the top, with the carrier
+/// The carrier is sewn first: joins, hems, binding, zipper halves, cable patch, its own strips, webbing. Then on the top, with the carrier
 /// away: chafe patches, zipper halves or what stands for them, pockets, strips. A needle goes through what was sewn there before, never through
 /// what comes later. The top is one ply.
 /// </remarks>
@@ -54,19 +54,22 @@ public static class JobSeams
         }
 
         FlapSeams.OnCarrier(builder, patterns, centred, keys);
-        foreach (var patch in patterns.WholesOf(PieceKind.ExitPatch))
+        foreach (var piece in patterns.WholesOf(PieceKind.ExitPatch).Concat(centred.Fastened.StripsOnCarrier.Select(strip => patterns.Whole(PieceKind.WeatherStrip, strip.Side)!)))
         {
-            builder.SewOn(patch, patterns.NotionPieces, OnCarrier);
+            builder.SewOn(piece, patterns.NotionPieces, OnCarrier);
         }
 
         Ground(builder, whole, BondPlan.Of(job, centred), keys);
         return builder.Seams;
     }
 
+    /// <summary>The cloth of the top as rows are held against it, which takes convex plies; all rows lie well inside it.</summary>
+    private static Outline Cloth(TopCloth top) => top.Outline.IsRectangle ? Plan.OutlineOf(top) : ConvexHull.Of(Plan.OutlineOf(top).Corners);
+
     private static IReadOnlyList<SewnSeam> Top(PatternSet patterns)
     {
         var (job, mounted) = (patterns.Job, patterns.Mounted);
-        var builder = new SeamBuilder([new(LayerKind.Cloth, Outline.Of(Plan.Of(job.Top)))], job.Workshop.Cloth.Join, new(0, 0));
+        var builder = new SeamBuilder([new(LayerKind.Cloth, Cloth(job.Top))], job.Workshop.Cloth.Join, new(0, 0));
         foreach (var patch in patterns.WholesOf(PieceKind.ChafePatch))
         {
             builder.SewOn(patch, patterns.TopPieces, OnTop);
@@ -79,7 +82,7 @@ public static class JobSeams
         }
 
         FlapSeams.OnTop(builder, patterns);
-        foreach (var piece in patterns.WholesOf(PieceKind.Pocket).Concat(patterns.WholesOf(PieceKind.WeatherStrip)))
+        foreach (var piece in patterns.WholesOf(PieceKind.Pocket).Concat(mounted.Fastened.StripsOnTop.Select(strip => patterns.Whole(PieceKind.WeatherStrip, strip.Side)!)))
         {
             builder.SewOn(piece, patterns.TopPieces, OnTop);
         }

@@ -5,12 +5,6 @@ using UnitsNet;
 
 namespace CanvasCut.Patterns;
 
-/// <summary>A weather strip where it lies on the top.</summary>
-/// <param name="Side">Which edge it covers.</param>
-/// <param name="Finished">The finished strip.</param>
-/// <param name="SeamY">Its seam on the top, in millimetres of the plan.</param>
-public sealed record StripPlace(Side Side, Box Finished, double SeamY);
-
 /// <summary>Everything that is mounted, in the plan of the top; see <see cref="Plan"/>.</summary>
 /// <param name="Panel">The panel the way it lies.</param>
 /// <param name="CarrierBox">The finished carrier.</param>
@@ -41,6 +35,9 @@ public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelB
         .. Fastened.Pockets.Select(pocket => pocket.Outline),
         .. Fastened.Strips.Select(strip => Outline.Of(strip.Finished)),
     ];
+
+    /// <summary>The box round each of these; a pocket's box holds a little more than the pocket, on the safe side.</summary>
+    public ImmutableArray<Box> Bounds => [.. Parts.Select(part => part.Bounds)];
 
     /// <summary>The box around all of it.</summary>
     public Box Extent => Parts.Select(part => part.Bounds).Aggregate((all, next) => all.Joined(next));

@@ -53,10 +53,13 @@ public sealed class PocketFitting
     public Length Most(Corner corner) => Flat(corner) + _ways.Select(way => way.Most(_job.LeastRadius)).Append(Length.Zero).Max();
 
     /// <summary>The gentlest bow that lets a corner in; null when it goes in flat.</summary>
-    public PanelBow? BowFor(PocketPlace pocket)
+    public PanelBow? BowFor(PocketPlace pocket) => BowsFor(pocket).FirstOrDefault();
+
+    /// <summary>The bows that let a corner in, one for each way in which the panel may be curved, the gentlest first; none when it goes in flat.</summary>
+    public ImmutableArray<PanelBow> BowsFor(PocketPlace pocket)
     {
         var back = pocket.Covers - Flat(pocket.Corner);
-        return back <= Length.Zero ? null : _ways.Select(way => way.Bow(back)).MaxBy(bow => bow.Radius.Millimeters);
+        return back <= Length.Zero ? [] : [.. _ways.Select(way => way.Bow(back)).OrderByDescending(bow => bow.Radius.Millimeters)];
     }
 
     /// <summary>From what is on the carrier's edge out to the innermost row, the carrier in its place.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
+using CanvasCut.Electrics;
 using CanvasCut.Patterns;
 using CanvasCut.Placing;
 using CanvasCut.Takeoff;
@@ -17,12 +18,9 @@ public sealed record ReportContent(PatternSet Patterns, FitChoice Fit, Immutable
     /// <summary>The cut plan.</summary>
     public CutPlan Plan => Purchase.Plan;
 
-    /// <summary>What to buy.</summary>
-    public ImmutableArray<OrderLine> Order => Purchase.Order;
-
     /// <summary>Every seam, in the order of sewing.</summary>
-    public ImmutableArray<SewnSeam> Seams => Purchase.Seams;
+    public ImmutableArray<MadeSeam> Seams => Purchase.Seams;
 
-    /// <summary>What it costs; null without a price file.</summary>
-    public OrderCost? Cost => Purchase.Cost;
+    /// <summary>How the panel is wired; null when the job does not tell.</summary>
+    public WiringPlan? Wiring { get; init; }
 }

@@ -28,13 +28,13 @@ public static class ReportSheets
         Pieces(flow, content, context);
         MountSection.Write(flow, content, context);
         ClothPages.CutPlan(flow, content.Plan, context);
-        OrderPages.Order(flow, content);
-        OrderPages.Cost(flow, content);
-        OrderPages.Seams(flow, content, context);
-        WorkPages.Add(flow, content.Patterns, content.Work);
+        OrderPages.Order(flow, content.Purchase);
+        OrderPages.Cost(flow, content.Purchase);
+        OrderPages.Seams(flow, content.Purchase, context);
+        WorkPages.Add(flow, content.Purchase.Made, content.Work);
         flow.Heading(Say.Of("Cautions"));
         flow.List(Cautions.For(content.Patterns));
-        OrderPages.Materials(flow, content);
+        OrderPages.Materials(flow, content.Purchase.Made);
         Defaults(flow, content);
         return flow.Pages("report", Say.Of($"Report, {context.JobName}"), context.Footer);
     }
@@ -64,7 +64,7 @@ public static class ReportSheets
             i > 0 && WhatToDo(rows[i - 1]) == WhatToDo(row) ? Say.Of("as above") : WhatToDo(row))));
         flow.Text(string.Empty);
         flow.Text(Say.Of("This version does not check:"), isBold: true);
-        flow.List(JobChecks.NotInThisVersion);
+        flow.List(JobChecks.NotInThisVersionFor(content.Wiring));
     }
 
     private static string WhatToDo(CheckRow row) => row.Check.Advice.Length > 0 ? $"{row.Check.Advice} ({row.Check.Source})" : row.Check.Source;

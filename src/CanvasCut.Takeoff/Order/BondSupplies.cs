@@ -11,7 +11,7 @@ internal static class BondSupplies
     /// <summary>Wipes for each metre that is bonded, one for either face; common practice, no source.</summary>
     private const int WipesPerMetre = 2;
 
-    public static IEnumerable<OrderLine> Of(PatternSet patterns)
+    public static IEnumerable<OrderNeed> Of(PatternSet patterns)
     {
         var (job, supplies, bond) = (patterns.Job, patterns.Job.Workshop.Supplies, patterns.Bond);
         var use = new OrderUse(Say.Of("panel on the carrier"), [.. patterns.CarrierPieces.Select(piece => piece.Key)]);
@@ -33,42 +33,39 @@ internal static class BondSupplies
         yield return Wipes(job, bond, use);
     }
 
-    private static OrderLine Wipes(CarrierJob job, BondPlan bond, OrderUse use)
+    private static OrderNeed Wipes(CarrierJob job, BondPlan bond, OrderUse use)
     {
         var grade = job.Workshop.Supplies.Notions.Wipe;
         var bonded = bond.HasTape ? bond.TapeLength : (job.Panel.Body.Length + job.Panel.Body.Width) * 2;
-        var (wipes, rounding) = SoldBy.Of(WipesPerMetre * (int)Math.Ceiling(bonded.Meters), grade);
         return new(
+            default,
             new(grade.Grade.Id, grade.Grade.Name),
-            wipes,
+            new(bonded.Meters, metres => SoldBy.Of(WipesPerMetre * (int)Math.Ceiling(metres), grade)),
             Say.Of("one for either face of each metre; ask the panel's maker whether alcohol is allowed on it"),
-            rounding,
             use);
     }
 
     /// <summary>Soft vinyl is warned of because its plasticiser wanders into the adhesive; from memory.</summary>
-    private static OrderLine Patch(CarrierJob job, Geometry.Box patch, OrderUse use)
+    private static OrderNeed Patch(CarrierJob job, Geometry.Box patch, OrderUse use)
     {
         var grade = job.Workshop.Supplies.Notions.Patch;
-        var (bought, rounding) = SoldBy.Of(1, grade);
         string Text(double millimetres) => LengthText.Of(Length.FromMillimeters(millimetres), job.Units);
         return new(
+            default,
             new(grade.Grade.Id, grade.Grade.Name),
-            bought,
+            NeedAmount.Of(1, grade),
             Say.Of($"{Text(patch.WidthMm)} x {Text(patch.HeightMm)}, smooth face up; no soft vinyl, its plasticiser creeps into the adhesive: ask the maker of the tape"),
-            rounding,
             use);
     }
 
-    private static OrderLine Tape(CarrierJob job, (TapeGrade Grade, Length Width) tape, Length length, (string Also, OrderUse Use) told)
+    private static OrderNeed Tape(CarrierJob job, (TapeGrade Grade, Length Width) tape, Length length, (string Also, OrderUse Use) told)
     {
         var grade = tape.Grade;
-        var (bought, rounding) = SoldBy.Of(OrderList.WithWaste(length), grade.Sold, job.Units);
         return new(
+            (tape.Width.Millimeters, 0),
             new(grade.Grade.Id, tape.Width.Equals(grade.Width, Length.FromMillimeters(0.5)) ? grade.Grade.Name : Say.Of($"{grade.Grade.Name}, but {LengthText.Of(tape.Width, job.Units)} wide")),
-            bought,
+            NeedAmount.Of(OrderList.WithWaste(length), grade.Sold, job.Units),
             Say.Of($"{LengthText.Of(length, job.Units)} in strips, 15 % waste; {told.Also}"),
-            rounding,
             told.Use);
     }
 

@@ -10,23 +10,23 @@ namespace CanvasCut.Takeoff;
 /// <summary>What to buy, worked out from the drawn pieces and the plies under the needle.</summary>
 public static class OrderList
 {
-    /// <summary>The lines, cloth first.</summary>
-    /// <param name="patterns">The pieces.</param>
-    /// <param name="plan">Their cut plan.</param>
-    /// <param name="seams">Their seams.</param>
-    public static ImmutableArray<OrderLine> Of(PatternSet patterns, CutPlan plan, ImmutableArray<SewnSeam> seams) =>
+    /// <summary>The lines, cloth first: each sum rounded once, whichever carriers and sets it is for.</summary>
+    /// <param name="made">What is made.</param>
+    /// <param name="plan">The cut plan of all of it.</param>
+    /// <param name="seams">The seams of one set.</param>
+    public static ImmutableArray<OrderLine> Of(MadeTogether made, CutPlan plan, ImmutableArray<MadeSeam> seams) =>
     [
-        Cloth(patterns, plan),
-        .. ZipperOrder.Of(patterns),
-        .. MountOrder.Of(patterns),
-        .. SewingOrder.Of(patterns, seams),
-        .. BondSupplies.Of(patterns),
-        .. Grommet(patterns),
+        Cloth(made, plan),
+        .. NeedSums.Of(made, ZipperOrder.Of),
+        .. NeedSums.Of(made, MountOrder.Of),
+        .. SewingOrder.Of(made, seams),
+        .. NeedSums.Of(made, BondSupplies.Of),
+        .. NeedSums.Of(made, Grommet),
     ];
 
-    private static OrderLine Cloth(PatternSet patterns, CutPlan plan)
+    private static OrderLine Cloth(MadeTogether made, CutPlan plan)
     {
-        var (job, units) = (patterns.Job, patterns.Job.Units);
+        var (job, units) = (made.Job, made.Job.Units);
         var (grade, step) = (job.Workshop.Supplies.Cloth.Grade.Id, plan.Roll.OrderStep);
         var spare = job.Workshop.Buying.Spare;
         return new(
@@ -34,20 +34,19 @@ public static class OrderList
             Bought.InSteps(plan.Ordered, step, units),
             Say.Of($"{LengthText.Of(plan.Used, units)} of the roll's length (the warp) used{(spare > 0 ? Say.Of($", {Percent(spare)} spare") : Say.Of(", no spare"))}"),
             Say.Of($"up to a multiple of {LengthText.Of(step, units)}"),
-            new(Say.Of("all pieces of the cut plan"), [.. patterns.Pieces.Select(piece => piece.Key)]));
+            new(Say.Of("all pieces of the cut plan"), [.. made.Pieces.Select(piece => piece.Key)]));
     }
 
-    private static IEnumerable<OrderLine> Grommet(PatternSet patterns)
+    private static IEnumerable<OrderNeed> Grommet(PatternSet patterns)
     {
         if (patterns.Job.Panel.Fittings.CableExit is { } exit)
         {
             var grade = patterns.Job.Workshop.Supplies.Notions.Grommet;
-            var (bought, rounding) = SoldBy.Of(1, grade);
             yield return new(
+                default,
                 new(grade.Grade.Id, grade.Grade.Name),
-                bought,
+                NeedAmount.Of(1, grade),
                 Say.Of($"for a hole of {LengthText.Of(exit.Diameter, patterns.Job.Units)}"),
-                rounding,
                 new(Say.Of("cable exit"), [.. patterns.CarrierPieces.Select(piece => piece.Key), .. patterns.Pieces.Select(piece => piece.Key).Where(key => key.Kind == PieceKind.ExitPatch)]));
         }
     }

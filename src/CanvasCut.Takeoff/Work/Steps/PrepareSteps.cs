@@ -10,6 +10,9 @@ namespace CanvasCut.Takeoff;
 /// <summary>Measures, templates, cutting and marking.</summary>
 internal static class PrepareSteps
 {
+    /// <summary>To measure another panel with its box; from memory.</summary>
+    private static readonly Duration FurtherPanel = Duration.FromMinutes(10);
+
     private static string Height => Say.Of("Work on a top is work at height: have a second person, and do not lean on the cloth or the tubes.");
 
     public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
@@ -23,13 +26,14 @@ internal static class PrepareSteps
 
     private static WorkStep Measure(WorkSubject subject) =>
         Step(new("measure", WorkStage.Prepare, WorkKind.Look, Say.Of("Measure again"), Say.Of("Measure the stretched top, its bows and keep-outs, and the panel with its box, each length twice, and hold them against the job file.")))
+            .OnceForAll(FurtherPanel)
             .Making(WorkParts.Measures)
             .Needing(WorkAccess.TopStretched)
             .Taking(Duration.FromMinutes(45))
             .With(Say.Of("soft tape, straightedge, a helper"))
             .Until(Say.Of($"Both readings of a length agree within {subject.AtMost(3)}; the top's diagonals within {subject.AtMost(5)}."))
             .Minding(Height)
-            .Seen(WorkPicture.OnTop(Outline.Of(Plan.Of(subject.Job.Top))));
+            .Seen(WorkPicture.OnTop(Plan.OutlineOf(subject.Job.Top)));
 
     private static WorkStep Print(WorkSubject subject) =>
         Step(new("print", WorkStage.Prepare, WorkKind.Paper, Say.Of("Print the templates"), Say.Of("Print templates.pdf at 100 %, never \"fit to page\", and join the pages of each piece.")))

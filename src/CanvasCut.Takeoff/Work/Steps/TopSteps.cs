@@ -45,7 +45,7 @@ internal static class TopSteps
     private static string TakenOff(WorkSubject subject) => subject.HasZippersOnly ? Say.Of("Then unzip the carrier.") : Say.Of("Then open what is closed and take the carrier off.");
 
     private static WorkStep Mark(WorkSubject subject) =>
-        Step(new("mark-pockets", WorkStage.Mark, WorkKind.Mark, Say.Of("Mark pockets, strip and patches with the carrier in place"), Say.Of($"Put each pocket over its corner with the carrier in it, and the strip over its {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)} {TakenOff(subject)}")))
+        Step(new("mark-pockets", WorkStage.Mark, WorkKind.Mark, subject.Strips.IsEmpty ? Say.Of("Mark pockets and patches with the carrier in place") : Say.Of("Mark pockets, strip and patches with the carrier in place"), HowToMark(subject)))
             .On(subject.TopPieces.SelectMany(piece => piece.Widths))
             .Using([Taped(subject), .. subject.TopPieces.Select(piece => WorkParts.Ready(piece.Key))])
             .Making(WorkParts.MarkedTop)
@@ -56,8 +56,17 @@ internal static class TopSteps
             .Minding(Height)
             .Seen(WorkPicture.OnTop(subject.TopParts.Where(part => part.Piece is not null).Select(part => part.Outline)));
 
+    private static string HowToMark(WorkSubject subject)
+    {
+        var put = subject.Strips.IsEmpty
+            ? Say.Of("Put each pocket over its corner with the carrier in it")
+            : Say.Of($"Put each pocket over its corner with the carrier in it, and the strip over its {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}");
+        return Say.Of($"{put}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)} {TakenOff(subject)}");
+    }
+
     private static WorkStep TakeOff(WorkSubject subject) =>
         Step(new("take-top-off", WorkStage.Mark, WorkKind.Hand, Say.Of("Take the top off its frame"), subject.HasZippersOnly ? Say.Of("Secure the tubes, then take the top off with the zipper halves taped to it.") : Say.Of("Secure the tubes, then take the top off with whatever is taped to it.")))
+            .OnceForAll()
             .Using(WorkParts.MarkedTop)
             .Making(WorkParts.LooseTop)
             .Opening(WorkAccess.TopUnderNeedle)
@@ -67,12 +76,13 @@ internal static class TopSteps
             .When(Say.Of("In a calm."))
             .Until(subject.HasZippersOnly ? Say.Of("All marks are still to be seen; the taped halves have not moved.") : Say.Of("All marks are still to be seen; nothing that is taped has moved."))
             .Minding(Say.Of("A frame without its top can fold: tie it up. ") + Height)
-            .Seen(WorkPicture.OnTop(Outline.Of(Plan.Of(subject.Job.Top))));
+            .Seen(WorkPicture.OnTop(Plan.OutlineOf(subject.Job.Top)));
 
     private static TopSort SortOf(TopPart part) => new(part.Layer, part.Edge?.Kind, part.Edge is FlapPlace);
 
     private static WorkStep PutBack(WorkSubject subject) =>
         Step(new("put-top-back", WorkStage.Top, WorkKind.Hand, Say.Of("Put the top back on its frame"), Say.Of("Seal the rows against rain if the cloth's maker says so, then stretch the top as before.")))
+            .OnceForAll()
             .Using([WorkParts.LooseTop, .. subject.TopParts.Select(part => WorkParts.OnTop(part)), .. subject.Patterns.Mounted.Fastened.Flaps.Where(flap => flap.Fasteners is not null).Select(WorkParts.SetOnTop)])
             .Making(WorkParts.StretchedTop)
             .Opening(WorkAccess.TopStretched)
@@ -82,5 +92,5 @@ internal static class TopSteps
             .When(Say.Of("In a calm."))
             .Until(Say.Of($"The top is as tight as before; the {(subject.HasZippersOnly ? Say.Of("zippers'") : Say.Of("fastenings'"))} diagonals are equal within {subject.AtMost(5)}."))
             .Minding(Height)
-            .Seen(WorkPicture.OnTop([Outline.Of(Plan.Of(subject.Job.Top)), .. subject.TopParts.Select(part => part.Outline)]));
+            .Seen(WorkPicture.OnTop([Plan.OutlineOf(subject.Job.Top), .. subject.TopParts.Select(part => part.Outline)]));
 }
