@@ -136,14 +136,7 @@ internal static class JobSource
     /// <summary>A file that a job names, looked for beside the job file; null when it cannot be read.</summary>
     private static NamedText? Beside(string? path, string name)
     {
-        try
-        {
-            var full = Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, name);
-            return new FileInfo(full) is { Exists: true, Length: <= TextSource.MostBytes } ? new(full, File.ReadAllText(full)) : null;
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
-        {
-            return null;
-        }
+        var full = Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, name);
+        return TextSource.ReadQuietly(full) is { } text ? new(full, text) : null;
     }
 }
