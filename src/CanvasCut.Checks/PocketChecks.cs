@@ -20,7 +20,7 @@ internal static class PocketChecks
         .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket).Append(PocketRoomCheck.Of(job, mounted, pocket).On(new PartKeys(job).Pocket(pocket.Corner)))),
         PocketFittingCheck.Of(job, mounted),
         .. Room(job, mounted),
-        .. mounted.Fastened.Strips.Select(strip => Shade(job, mounted, strip)),
+        .. mounted.Fastened.StripsOnTop.Select(strip => Shade(job, mounted, strip)),
         mounted.JunctionBox is null ? BoxCover(mounted) : BoxCover(mounted).On(new PartKeys(job).JunctionBox),
         .. BoxBack(job, mounted).Select(check => check.On(new PartKeys(job).JunctionBox)),
     ];
@@ -100,12 +100,9 @@ internal static class PocketChecks
 
     private static CheckResult Shade(CarrierJob job, MountedShape mounted, StripPlace strip)
     {
-        var toCells = strip.Side == Side.Forward
-            ? mounted.CarrierBox.Top - mounted.CellBox.Top
-            : mounted.CellBox.Bottom - mounted.CarrierBox.Bottom;
-        var most = Length.FromMillimeters(toCells) - job.Limits.ShadeGap;
+        var most = StripPlace.Inside(strip.Side, mounted.CarrierBox, mounted.CellBox) - job.Limits.ShadeGap;
         return CheckResult.Judged(
-            (CheckCodes.StripShade, Say.Of($"{Words.Of(strip.Side)} weather strip and cells")),
+            (CheckCodes.StripShade, Say.Of($"{strip.Name} and cells")),
             Measured.AtMost(job.Fastenings.WeatherStrip.Overlap, most),
             Verdict.Fail,
             ShadeSource,

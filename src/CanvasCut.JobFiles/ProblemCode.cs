@@ -126,6 +126,9 @@ public static class ProblemCode
     /// <summary>An edge leaves no room for a flap, or a flap none for what it carries.</summary>
     public const string FlapRoom = "CC191";
 
+    /// <summary>A weather strip is wanted at an edge that nothing holds.</summary>
+    public const string StripEdge = "CC192";
+
     /// <summary>A panel of a list has no name, or one that cannot be.</summary>
     public const string PanelName = "CC210";
 
@@ -164,6 +167,18 @@ public static class ProblemCode
 
     /// <summary>The boom does not reach from its pivot aft, or never over the top.</summary>
     public const string BoomPlace = "CC236";
+
+    /// <summary>The figures of a panel's label contradict each other.</summary>
+    public const string Label = "CC260";
+
+    /// <summary>A string or a controller is named that there is not, twice, or not at all.</summary>
+    public const string Wiring = "CC261";
+
+    /// <summary>A wire is no size of its family.</summary>
+    public const string WireSize = "CC262";
+
+    /// <summary>The voltages of a bank contradict each other.</summary>
+    public const string Bank = "CC263";
 
     /// <summary>A measures file has too few bows, or too many.</summary>
     public const string BowCount = "CC130";

@@ -37,7 +37,7 @@ internal static class FixtureParts
     private static IEnumerable<(bool RunsForeAft, TubePart Part)> Stitches(MountedShape mounted, PartKeys keys) =>
     [
         .. mounted.Fastened.Edges.Select(edge => (!edge.IsEnd, Part(keys.Fastening(edge.Side), edge.Name, edge.Band))),
-        .. mounted.Fastened.Strips.Select(strip => (false, Part(keys.Strip(strip.Side), Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), strip.Finished with { Bottom = strip.SeamY, Top = strip.SeamY }))),
+        .. mounted.Fastened.StripsOnTop.Select(strip => (strip.Side is Side.Port or Side.Starboard, Part(keys.Strip(strip.Side), Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), Box.Holding([strip.Seam.From, strip.Seam.To])))),
         .. mounted.Fastened.Pockets.SelectMany(pocket => new[]
         {
             (false, Part(keys.Pocket(pocket.Corner), Say.Of($"{pocket.Corner} pocket, leg across"), Box.Holding([pocket.At, pocket.EndAthwart]))),

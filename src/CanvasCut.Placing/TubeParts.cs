@@ -23,9 +23,9 @@ internal static class TubeParts
             yield return part;
         }
 
-        foreach (var strip in mounted.Fastened.Strips)
+        foreach (var strip in mounted.Fastened.StripsOnTop)
         {
-            yield return new(ClearanceKind.TubeStrip, keys.Strip(strip.Side), Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), [strip.Finished with { Bottom = strip.SeamY, Top = strip.SeamY }]);
+            yield return Seam(strip, keys);
         }
 
         if (mounted.JunctionBox is { } box)
@@ -50,6 +50,11 @@ internal static class TubeParts
             yield return part;
         }
 
+        foreach (var strip in mounted.Fastened.StripsOnTop.Where(strip => strip.Side is Side.Port or Side.Starboard))
+        {
+            yield return Seam(strip, keys);
+        }
+
         if (mounted.JunctionBox is { } box)
         {
             yield return new(ClearanceKind.TubeBox, keys.JunctionBox, Say.Of("junction box"), [box]);
@@ -60,6 +65,9 @@ internal static class TubeParts
             yield return part;
         }
     }
+
+    private static TubePart Seam(StripPlace strip, PartKeys keys) =>
+        new(ClearanceKind.TubeStrip, keys.Strip(strip.Side), Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), [Box.Holding([strip.Seam.From, strip.Seam.To])]);
 
     /// <summary>What holds two edges, and the pockets.</summary>
     private static IEnumerable<TubePart> Holding(MountedShape mounted, PartKeys keys, bool isEnd)

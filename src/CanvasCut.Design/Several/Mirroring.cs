@@ -40,6 +40,13 @@ public static class Mirroring
         return mount with { Port = mount.Starboard, Starboard = mount.Port };
     }
 
+    /// <summary>The weather strips, port and starboard exchanged.</summary>
+    public static WeatherStripSpec Mirrored(this WeatherStripSpec strip)
+    {
+        ArgumentNullException.ThrowIfNull(strip);
+        return strip with { Edges = [.. strip.Edges.Select(Mirrored)], SewnTo = strip.SewnTo.Mirrored() };
+    }
+
     /// <summary>The mirror image of a mounting whose panel lies a known way.</summary>
     /// <param name="job">What is mirrored.</param>
     /// <param name="way">How its panel lies.</param>
@@ -59,9 +66,16 @@ public static class Mirroring
                 Position = carrier.Position?.Mirrored(),
                 Room = carrier.Room with { Kept = carrier.Room.Kept.Mirrored() },
             },
-            Fastenings = job.Fastenings with { Mount = job.Fastenings.Mount.Mirrored() },
+            Fastenings = job.Fastenings with { Mount = job.Fastenings.Mount.Mirrored(), WeatherStrip = job.Fastenings.WeatherStrip.Mirrored() },
         };
     }
+
+    private static Side Mirrored(Side side) => side switch
+    {
+        Side.Port => Side.Starboard,
+        Side.Starboard => Side.Port,
+        _ => side,
+    };
 
     private static SolarPanel Mirrored(SolarPanel panel, LongSide way)
     {

@@ -23,7 +23,7 @@ public static class TopFiles
         string[] names = [.. common.Select(plan => plan.Name), "results.json", .. own.Select(file => file.Name)];
         return
         [
-            .. FilePlan.MakeAll([.. common, FilePlan.Text("results.json", Say.Of("what there is, for programs"), () => TopJson.Of(run, names))], run.Mountings[0].Cancellation),
+            .. FilePlan.MakeAll([.. common, FilePlan.Text("results.json", Say.Of("what there is, for programs"), () => ResultsJson.Of(run, names))], run.Mountings[0].Cancellation),
             .. own,
         ];
     }
@@ -47,6 +47,7 @@ public static class TopFiles
             FilePlan.Svg("cut-plan.svg", Say.Of("the pieces of every carrier on one roll"), CutPlan),
             FilePlan.Png("cut-plan.png", samePicture, CutPlan),
             FilePlan.Text("order.csv", Say.Of("what to buy for all of it, for a spreadsheet"), () => OrderCsv.Of(run.Purchase)),
+            .. run.Top.HasSeveral && run.Wiring is { } wiring ? WiringFiles.Of(wiring, run.Context) : [],
         ];
     }
 }

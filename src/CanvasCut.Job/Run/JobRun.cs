@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
+using CanvasCut.Electrics;
 using CanvasCut.JobFiles;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -24,6 +26,7 @@ public sealed class JobRun
     private readonly RunSettings _settings;
     private readonly Lazy<FitChoice> _placed;
     private readonly Lazy<PatternSet> _pieces;
+    private readonly Lazy<WiringPlan?> _wiring;
     private readonly Lazy<ImmutableArray<CheckResult>> _checks;
     private readonly Lazy<CutPlan> _plan;
     private readonly Lazy<Purchase> _purchase;
@@ -37,9 +40,10 @@ public sealed class JobRun
         (Top, _settings, Language) = (top, settings, Languages.Code);
         _placed = Stage(RunStage.Placed, place);
         _pieces = Stage(RunStage.Pieces, () => cut(Placed));
-        _checks = Stage(RunStage.Checks, () => JobChecks.Of(Pieces));
+        _wiring = new(() => Wirings.Of(Top, [Pieces]));
+        _checks = Stage<ImmutableArray<CheckResult>>(RunStage.Checks, () => [.. JobChecks.Of(Pieces), .. ElectricChecks.Of(Wiring)]);
         _plan = Stage(RunStage.Plan, () => CutPlan.Of(Pieces, PlanSearch.For(Job), Tell, settings.Cancellation));
-        _purchase = Stage(RunStage.Purchase, () => Purchase.Of(Pieces, Plan));
+        _purchase = Stage(RunStage.Purchase, () => Purchase.Of(Pieces, Plan, Wiring));
         _work = Stage(RunStage.Work, () => WorkOrder.Of(Pieces));
         _drawings = Stage(RunStage.Drawings, () => PieceDrawing.All(Pieces, Context));
         _placement = Stage(RunStage.Placement, () => PlacementSheet.Of(Pieces, Context));
@@ -64,6 +68,9 @@ public sealed class JobRun
 
     /// <summary>The pieces and what is mounted.</summary>
     public PatternSet Pieces => _pieces.Value;
+
+    /// <summary>How the panel is wired; null when the job does not tell, or where it is a matter of all mountings of a top.</summary>
+    public WiringPlan? Wiring => _wiring.Value;
 
     /// <summary>The results of the checks.</summary>
     public ImmutableArray<CheckResult> Checks => _checks.Value;
@@ -103,7 +110,7 @@ public sealed class JobRun
             var checks = Task.Run(() => Checks);
             var work = Task.Run(() => Work);
             var purchase = Purchase;
-            return new(Pieces, Placed, checks.GetAwaiter().GetResult(), purchase, work.GetAwaiter().GetResult());
+            return new(Pieces, Placed, checks.GetAwaiter().GetResult(), purchase, work.GetAwaiter().GetResult()) { Wiring = Wiring };
         }
     }
 
@@ -161,7 +168,8 @@ public sealed class JobRun
         job with { Workshop = job.Workshop with { Paper = job.Workshop.Paper with { Readings = readings } } };
 
     /// <summary>Worked out by whoever asks first; what was cancelled stays so, for the run is over then.</summary>
-    private Lazy<T> Stage<T>(RunStage stage, Func<T> make) => new(() =>
+    /// <remarks>The compiler ahead of time asks for a constructor that <see cref="Lazy{T}"/> would take without a function; none is ever called.</remarks>
+    private Lazy<T> Stage<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicParameterlessConstructor)] T>(RunStage stage, Func<T> make) => new(() =>
     {
         Cancellation.ThrowIfCancellationRequested();
         _settings.Watch?.Begins(stage);

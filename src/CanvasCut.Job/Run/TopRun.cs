@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
+using CanvasCut.Electrics;
 using CanvasCut.JobFiles;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -14,7 +15,7 @@ namespace CanvasCut.Job;
 /// <summary>All that comes of a top: one run for each of its mountings, and what they have in common.</summary>
 /// <remarks>
 /// A top with one mounting is its run and nothing more. Of several each keeps its own pieces and checks, placed so that all lie well
-/// together; the distances between them, the picture of the top, the cut plan of all pieces, the order and its cost are common to them.
+/// together; the distances between them, the picture of the top, the cut plan of all pieces, the order, its cost and the order of work are common to them.
 /// </remarks>
 public sealed class TopRun
 {
@@ -23,15 +24,19 @@ public sealed class TopRun
     private readonly Lazy<PlacedTop> _placed;
     private readonly Lazy<ImmutableArray<JobRun>> _mountings;
     private readonly Lazy<CutPlan> _plan;
+    private readonly Lazy<WiringPlan?> _wiring;
     private readonly Lazy<Purchase> _purchase;
+    private readonly Lazy<WorkSchedule> _work;
 
     private TopRun(TopJob top, RunSettings settings, JobRun? only = null)
     {
         (Top, _settings) = (settings.Readings is { } readings ? top.With(job => JobRun.PrintedOn(job, readings)) : top, settings);
         _placed = new(() => Spoken(() => PlacedTop.Of(Top, settings.Cancellation)));
         _mountings = new(() => Top.HasSeveral ? [.. Placed.Mountings.Select(RunOf)] : [only ?? JobRun.Of(Top, settings)]);
+        _wiring = new(() => Top.HasSeveral ? Spoken(() => Wirings.Of(Top, [.. Mountings.Select(run => run.Pieces)])) : Mountings[0].Wiring);
         _plan = new(() => Spoken(() => CutPlan.Of(Made.PiecesOfAllSets, Top.First.Workshop, PlanSearch.For(Top.First), progress => settings.Watch?.Plans(progress), settings.Cancellation)));
-        _purchase = new(() => Spoken(() => Purchase.Of(Made, Plan)));
+        _purchase = new(() => Spoken(() => Purchase.Of(Made, Plan, Wiring)));
+        _work = new(() => Spoken(() => WorkOrder.Of(Made)));
     }
 
     /// <summary>The top and what is mounted on it.</summary>
@@ -46,8 +51,14 @@ public sealed class TopRun
     /// <summary>The distances between the carriers; none where there is one.</summary>
     public ImmutableArray<CheckResult> Between => Top.HasSeveral ? Spoken(() => JobChecks.Of(Placed)) : [];
 
+    /// <summary>How the panels of all mountings are wired; null when the job does not tell.</summary>
+    public WiringPlan? Wiring => _wiring.Value;
+
+    /// <summary>The checks on the wiring of several mountings; none where there is one, whose own they are.</summary>
+    public ImmutableArray<CheckResult> Electric => Top.HasSeveral ? Spoken(() => ElectricChecks.Of(Wiring)) : [];
+
     /// <summary>Whether a check of any mounting, or between two of them, failed.</summary>
-    public bool HasFailed => Mountings.Any(run => run.HasFailed) || Between.Any(check => check.Verdict == Verdict.Fail);
+    public bool HasFailed => Mountings.Any(run => run.HasFailed) || Between.Concat(Electric).Any(check => check.Verdict == Verdict.Fail);
 
     /// <summary>How all pieces of all mountings, and of all sets, lie on one roll.</summary>
     public CutPlan Plan => IsOnlyOne ? Mountings[0].Plan : _plan.Value;
@@ -57,6 +68,9 @@ public sealed class TopRun
 
     /// <summary>What to buy for all of it, and what it costs.</summary>
     public Purchase Purchase => IsOnlyOne ? Mountings[0].Purchase : _purchase.Value;
+
+    /// <summary>The order of work on one set of all of it.</summary>
+    public WorkSchedule Work => Top.HasSeveral ? _work.Value : Mountings[0].Work;
 
     /// <summary>The top from above with everything on it.</summary>
     public Sheet Placement => Top.HasSeveral ? Spoken(() => PlacementSheet.Of([.. Mountings.Select(run => run.Pieces)], Context)) : Mountings[0].Placement;

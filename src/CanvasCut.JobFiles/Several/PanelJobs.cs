@@ -15,6 +15,7 @@ internal sealed class PanelJobs((TomlTable Root, bool IsWhole) file, string file
             ReportEmptyList();
             var only = ReadJob(file.Root, supplies, log);
             SeveralRules.CheckOnly(only.Values, log);
+            CheckStrings(only.Values, [string.Empty]);
             return new([only], [], only.Values);
         }
 
@@ -28,9 +29,18 @@ internal sealed class PanelJobs((TomlTable Root, bool IsWhole) file, string file
         if (panels.Count > 0)
         {
             SeveralRules.CheckCopies(panels[0].Values, log);
+            CheckStrings(panels[0].Values, [.. views.Select(view => view.TextOf("name")).OfType<string>()]);
         }
 
         return new(panels, [.. rules.Twins], panels.FirstOrDefault()?.Values);
+    }
+
+    private void CheckStrings(JobValues values, IReadOnlyList<string> panels)
+    {
+        if (file.IsWhole)
+        {
+            StringRules.Check(values, panels, log);
+        }
     }
 
     private void ReportEmptyList()

@@ -20,7 +20,7 @@ internal sealed record PanelRead(JobValues Values, ImmutableArray<DefaultUsed> D
     }
 
     /// <summary>What lies between carriers is no matter where there is one.</summary>
-    private bool Concerns(DefaultUsed used) => MountFields.Concerns(used.Field, Values) && (View is not null || used.Field != "limits.between_carriers");
+    private bool Concerns(DefaultUsed used) => MountFields.Concerns(used.Field, Values) && ElectricFields.Concerns(used.Field, Values) && CarrierFields.Concerns(used.Field, Values) && (View is not null || used.Field != "limits.between_carriers");
 }
 
 /// <summary>All panels of a file.</summary>
@@ -30,5 +30,5 @@ internal sealed record PanelRead(JobValues Values, ImmutableArray<DefaultUsed> D
 internal sealed record PanelsRead(IReadOnlyList<PanelRead> Panels, ImmutableArray<MirroredTwin> Twins, JobValues? Head)
 {
     /// <summary>The jobs, once nothing is wrong any more.</summary>
-    public TopJob Build() => new([.. Panels.Select(panel => panel.Build())], Twins, Head?.Quantity<int>("copies") ?? 1);
+    public TopJob Build() => new([.. Panels.Select(panel => panel.Build())], Twins, Head?.Quantity<int>("copies") ?? 1) { Electric = Head is null ? null : ElectricBuilder.Build(new(Head), [.. Panels.Select(panel => new MountingName(panel.Name)), .. Twins.Select(twin => twin.Name)]) };
 }

@@ -31,7 +31,7 @@ public static class ReportSheets
         OrderPages.Order(flow, content.Purchase);
         OrderPages.Cost(flow, content.Purchase);
         OrderPages.Seams(flow, content.Purchase, context);
-        WorkPages.Add(flow, content.Patterns, content.Work);
+        WorkPages.Add(flow, content.Purchase.Made, content.Work);
         flow.Heading(Say.Of("Cautions"));
         flow.List(Cautions.For(content.Patterns));
         OrderPages.Materials(flow, content.Purchase.Made);
@@ -64,7 +64,7 @@ public static class ReportSheets
             i > 0 && WhatToDo(rows[i - 1]) == WhatToDo(row) ? Say.Of("as above") : WhatToDo(row))));
         flow.Text(string.Empty);
         flow.Text(Say.Of("This version does not check:"), isBold: true);
-        flow.List(JobChecks.NotInThisVersion);
+        flow.List(JobChecks.NotInThisVersionFor(content.Wiring));
     }
 
     private static string WhatToDo(CheckRow row) => row.Check.Advice.Length > 0 ? $"{row.Check.Advice} ({row.Check.Source})" : row.Check.Source;

@@ -175,9 +175,9 @@ public sealed class TubePlacesTests
             yield return Witness.ToPolygon(Outline.Of(zipper.Band));
         }
 
-        foreach (var strip in mounted.Fastened.Strips)
+        foreach (var strip in mounted.Fastened.StripsOnTop)
         {
-            yield return Line(new(strip.Finished.Left, strip.SeamY), new(strip.Finished.Right, strip.SeamY));
+            yield return Line(strip.Seam.From, strip.Seam.To);
         }
     }
 
