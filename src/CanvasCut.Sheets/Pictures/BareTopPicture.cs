@@ -34,6 +34,7 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
     /// <summary>What lies under all that is mounted.</summary>
     public IEnumerable<Figure> Lines() =>
     [
+        .. _fixtures.Shade(),
         .. Tubes(),
         .. _tubes.Tints(),
         .. KeepOuts(),

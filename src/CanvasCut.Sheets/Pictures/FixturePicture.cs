@@ -9,12 +9,14 @@ namespace CanvasCut.Sheets;
 /// <summary>What is on a top already, and the swing of the boom over it.</summary>
 internal sealed class FixturePicture(TopCloth top, View view)
 {
-    /// <summary>Their outlines as far as the top reaches.</summary>
+    /// <summary>Outlines of what is on the top, as far as the top reaches.</summary>
     public IEnumerable<Figure> Lines() =>
-    [
-        .. top.Fixtures.SelectMany((fixture, i) => BareTopPicture.Shown(PartKey.Fixture(i + 1), Plan.OutlinesOf(fixture).SelectMany(Drawn))),
-        .. top.Boom is { } boom && Plan.OnTop(top, Plan.SwingOf(boom)) is { } over ? BareTopPicture.Shown(PartKey.Boom, new Tint(view.Of(over), 0.06), view.Line(LineRole.Fold, over)) : [],
-    ];
+        top.Fixtures.SelectMany((fixture, i) => BareTopPicture.Shown(PartKey.Fixture(i + 1), Plan.OutlinesOf(fixture).SelectMany(Drawn)));
+
+    /// <summary>What the boom shades; its tint lies below all else.</summary>
+    public IEnumerable<Figure> Shade() => top.Boom is { } boom && Plan.OnTop(top, Plan.SwingOf(boom)) is { } over
+        ? BareTopPicture.Shown(PartKey.Boom, new Tint(view.Of(over), 0.06), view.Line(LineRole.Fold, over))
+        : [];
 
     /// <summary>Their names, and the point on paper that each tells of.</summary>
     public IEnumerable<(string Name, Point At)> Named() =>
