@@ -15,6 +15,11 @@ internal static class PocketFittingCheck
         var fitting = PocketFitting.Of(job, mounted.CarrierBox, mounted.Panel);
         var last = mounted.Fastened.Pockets.Where(pocket => pocket.Corner.End == Side.Aft)
             .MaxBy(pocket => (pocket.Covers - fitting.Flat(pocket.Corner)).Millimeters)!;
+        return Of(job, mounted, fitting, last).On(new PartKeys(job).Pocket(last.Corner), new PartKeys(job).Panel);
+    }
+
+    private static CheckResult Of(CarrierJob job, MountedShape mounted, PocketFitting fitting, PocketPlace last)
+    {
         var (code, subject) = (CheckCodes.PocketFitting, Say.Of($"last corner into the {last.Corner} pocket"));
         var (limit, bows) = (BendLimit.Of(job), fitting.BowsFor(last));
         if (bows.IsEmpty)
