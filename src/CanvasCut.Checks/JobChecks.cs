@@ -33,6 +33,7 @@ public static class JobChecks
     [
         .. FitChecks.Of(patterns.Job, patterns.Mounted)
             .Concat(SideChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(BoomChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(ShapeChecks.Of(patterns))
             .Concat(SupportChecks.Of(patterns))
             .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
