@@ -14,6 +14,9 @@ public static class CheckCodes
     /// <summary>Two carriers with all that holds them.</summary>
     public const string Between = "fit.between";
 
+    /// <summary>The gap between two panels on one carrier.</summary>
+    public const string RowGap = "row.gap";
+
     /// <summary>The panel and the bent sides of the frame.</summary>
     public const string BentSide = "fit.bent-side";
 
@@ -221,7 +224,7 @@ public static class CheckCodes
     /// <summary>All of them, in the order of the report.</summary>
     public static ImmutableArray<string> All { get; } =
     [
-        Margin, KeepOut, Between, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
+        Margin, KeepOut, Between, BentSide, RowGap, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
         PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, StripWater, StripEnds, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,

@@ -10,14 +10,16 @@ namespace CanvasCut.Checks;
 internal static class FitChecks
 {
     /// <summary>Margins, keep-outs, and everything that must not lie on a tube.</summary>
-    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
+    public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
-        foreach (var clearance in Clearances.Of(job, mounted))
+        foreach (var clearance in Clearances.Of(patterns.Job, patterns.Mounted))
         {
             yield return Judged(clearance, Verdict.Fail, AdviceOn(clearance));
         }
 
-        foreach (var result in BentSide(job, mounted).Concat(CellsOnTubes(job, mounted)).Concat(MissingBox(job, mounted)))
+        foreach (var result in BentSide(patterns.Job, patterns.Mounted)
+            .Concat(patterns.EachPanel.SelectMany(each => CellsOnTubes(each.Job, each.Mounted)))
+            .Concat(patterns.OfEach(each => MissingBox(each.Job, each.Mounted))))
         {
             yield return result;
         }
@@ -71,14 +73,16 @@ internal static class FitChecks
         }
 
         var whole = Plan.Of(job.Top);
-        foreach (var (side, distance) in new[] { (Side.Port, mounted.PanelBox.Left - whole.Left), (Side.Starboard, whole.Right - mounted.PanelBox.Right) })
+        var each = EachPanel.Of(job, mounted);
+        var (first, last) = (each.MinBy(panel => panel.Mounted.PanelBox.Left)!, each.MaxBy(panel => panel.Mounted.PanelBox.Right)!);
+        foreach (var (side, panel, distance) in new[] { (Side.Port, first.Job, mounted.RowBox.Left - whole.Left), (Side.Starboard, last.Job, whole.Right - mounted.RowBox.Right) })
         {
             yield return CheckResult.Judged(
-                (CheckCodes.BentSide, Say.Of($"panel and the {Words.Of(side)} bend of the frame")),
+                (CheckCodes.BentSide, PanelWords.Of(panel, Say.Of($"panel and the {Words.Of(side)} bend of the frame"))),
                 Measured.AtLeast(Length.FromMillimeters(distance), radius),
                 Verdict.Fail,
                 "top.corner_radius",
-                Say.Of("The panel would lie where the bow bends down: move it inboard or choose a narrower one.")).On(new PartKeys(job).Panel, PartKey.TopEdge(side));
+                Say.Of("The panel would lie where the bow bends down: move it inboard or choose a narrower one.")).On(new PartKeys(panel).Panel, PartKey.TopEdge(side));
         }
     }
 

@@ -11,13 +11,16 @@ internal static class PocketFittingCheck
     /// <summary>The order of work puts the forward corners in first, so either aft corner may be the last; the harder one is judged.</summary>
     public static CheckResult Of(CarrierJob job, MountedShape mounted)
     {
-        var fitting = PocketFitting.Of(job, mounted.CarrierBox, mounted.Panel);
+        PocketFitting At(PocketPlace pocket) => PocketFitting.Of(job, mounted.CarrierBox, mounted.Panels, pocket.Corner);
         var last = mounted.Fastened.Pockets.Where(pocket => pocket.Corner.End == Side.Aft)
-            .MaxBy(pocket => (pocket.Covers - fitting.Flat(pocket.Corner)).Millimeters)!;
-        var (code, subject) = (CheckCodes.PocketFitting, Say.Of($"last corner into the {last.Corner} pocket"));
+            .OrderBy(pocket => At(pocket).BowFor(pocket)?.Radius / PocketFitting.PanelAt(job, pocket.Corner).LeastRadius ?? double.PositiveInfinity)
+            .ThenByDescending(pocket => (pocket.Covers - At(pocket).Flat(pocket.Corner)).Millimeters)
+            .First();
+        var (fitting, panel) = (At(last), PocketFitting.PanelAt(job, last.Corner));
+        var (code, subject) = (CheckCodes.PocketFitting, PanelWords.Of(panel, Say.Of($"last corner into the {last.Corner} pocket")));
         return fitting.BowFor(last) is not { } bow
             ? new(code, subject, Verdict.Pass, Measured.Nothing, BendLimit.Source, Say.Of("It goes in flat: forward corners first, then the carrier pushed forward."))
-            : BendLimit.Of(job).Judge((code, subject), bow.Radius, TooSharp(job, last, fitting.Most(last.Corner)), How(job, bow));
+            : BendLimit.Of(panel).Judge((code, subject), bow.Radius, TooSharp(job, last, fitting.Most(last.Corner)), How(job, bow));
     }
 
     private static string How(CarrierJob job, PanelBow bow) => bow.IsForeAft

@@ -144,6 +144,15 @@ public static class ProblemCode
     /// <summary>The number of sets is none.</summary>
     public const string Copies = "CC216";
 
+    /// <summary>A panel lies on the carrier of none, of itself, of a mirror image, or of one that lies on its own.</summary>
+    public const string On = "CC217";
+
+    /// <summary>Panels on one carrier are to lie in two directions.</summary>
+    public const string Beside = "CC218";
+
+    /// <summary>A row of panels is longer than the top.</summary>
+    public const string RowLength = "CC219";
+
     /// <summary>A measures file has too few bows, or too many.</summary>
     public const string BowCount = "CC130";
 

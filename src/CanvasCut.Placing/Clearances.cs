@@ -56,19 +56,24 @@ public static class Clearances
     private static IEnumerable<DistanceRule> OnTube(CarrierJob job, MountedShape mounted, int bow)
     {
         var (tube, needed) = (TubeOf(job, bow), job.Limits.TubeClearance.Millimeters);
-        foreach (var hard in HardParts(mounted, new(job)).Concat(SideFasteners.Of(mounted, new(job))))
+        var each = EachPanel.Of(job, mounted);
+        foreach (var hard in HardParts(mounted, new(job)).Concat(each.SelectMany(Boxes)).Concat(SideFasteners.Of(mounted, new(job))))
         {
             yield return new(hard.Kind, Say.Of($"{hard.Name} and {NameOf(bow)}"), hard.Places, tube, needed) { Of = hard.Key, To = PartKey.Bow(bow) };
         }
 
-        if (!job.Panel.Limits.AllowsHardPoints)
+        foreach (var panel in each.Where(panel => !panel.Job.Panel.Limits.AllowsHardPoints))
         {
-            yield return Cells(job, mounted, bow);
+            yield return Cells(panel.Job, panel.Mounted, bow);
         }
     }
 
+    private static IEnumerable<TubePart> Boxes(EachPanel panel) => panel.Mounted.JunctionBox is { } box
+        ? [new(ClearanceKind.TubeBox, new PartKeys(panel.Job).JunctionBox, PanelWords.Of(panel.Job, Say.Of("junction box")), [box])]
+        : [];
+
     private static DistanceRule Cells(CarrierJob job, MountedShape mounted, int bow) => new(
-        ClearanceKind.TubeCells, Say.Of($"cells and {NameOf(bow)}"), [mounted.CellBox], TubeOf(job, bow), job.Limits.CellMargin.Millimeters)
+        ClearanceKind.TubeCells, PanelWords.Of(job, Say.Of($"cells and {NameOf(bow)}")), [mounted.CellBox], TubeOf(job, bow), job.Limits.CellMargin.Millimeters)
     {
         Of = new PartKeys(job).Cells,
         To = PartKey.Bow(bow),
@@ -106,11 +111,6 @@ public static class Clearances
         foreach (var strip in mounted.Fastened.Strips)
         {
             yield return new(ClearanceKind.TubeStrip, keys.Strip(strip.Side), Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), [strip.Finished with { Bottom = strip.SeamY, Top = strip.SeamY }]);
-        }
-
-        if (mounted.JunctionBox is { } box)
-        {
-            yield return new(ClearanceKind.TubeBox, keys.JunctionBox, Say.Of("junction box"), [box]);
         }
     }
 }

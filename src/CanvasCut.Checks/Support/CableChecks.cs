@@ -11,7 +11,7 @@ namespace CanvasCut.Checks;
 internal static class CableChecks
 {
     public static IEnumerable<CheckResult> Of(PatternSet patterns) =>
-        CableHole.Of(patterns.Job, patterns.Mounted) is { } hole ? [.. Clear(patterns, hole), Reach(patterns, hole)] : [];
+        patterns.Holes.SelectMany(hole => Clear(patterns, hole).Append(Reach(patterns, hole)).Select(result => result with { Subject = PanelWords.Of(hole.Panel, result.Subject) }));
 
     /// <summary>Everything that comes too near, each by its name; when nothing does, what is nearest.</summary>
     private static IEnumerable<CheckResult> Clear(PatternSet patterns, CableHole hole)
@@ -35,9 +35,9 @@ internal static class CableChecks
 
     private static CheckResult Reach(PatternSet patterns, CableHole hole)
     {
-        var panel = patterns.Mounted.PanelBox;
-        var outside = ToBoxMm(hole.Middle, panel) - hole.Radius.Millimeters;
-        var isFromFace = patterns.Mounted.Panel.Fittings.JunctionBox is { IsAtBack: false };
+        var panels = patterns.Mounted.Panels;
+        var outside = panels.Min(panel => ToBoxMm(hole.Middle, panel.Box)) - hole.Radius.Millimeters;
+        var isFromFace = panels.First(panel => panel.Name == hole.Panel || panels.Length == 1).Lies.Fittings.JunctionBox is { IsAtBack: false };
         return new(
             CheckCodes.CableReach,
             Say.Of("cable hole and the bonded panel"),
@@ -57,7 +57,7 @@ internal static class CableChecks
         yield return (Say.Of("hems of the carrier"), Bands(mounted.CarrierBox, CableHole.FinishedBands(job)));
         yield return (Say.Of("rows of the carrier"), [.. HardParts.RowsOf([patterns.WholeCarrier]).Select(row => Box.Holding([row.From, row.To]))]);
         yield return (Say.Of("rows of its own patch"), LinesOf(hole.Patch.Grown(-StitchRows.FromFold.Millimeters)));
-        yield return (Say.Of("cells"), [mounted.CellBox]);
+        yield return (Say.Of("cells"), mounted.Cells);
         foreach (var edge in mounted.Fastened.Edges)
         {
             yield return (edge.Name, [edge.Band]);
@@ -73,9 +73,9 @@ internal static class CableChecks
             yield return (Say.Of("foam tape"), [.. bond.Tape.Concat(bond.Webbing).Select(strip => strip.Box)]);
         }
 
-        if (bond.Patch is { } ground)
+        if (!bond.Patches.IsEmpty)
         {
-            yield return (Say.Of("edge of the coated patch"), LinesOf(ground));
+            yield return (Say.Of("edge of the coated patch"), [.. bond.Patches.SelectMany(patch => LinesOf(patch))]);
         }
 
         foreach (var bow in job.Top.Bows)

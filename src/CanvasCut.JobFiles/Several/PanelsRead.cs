@@ -12,12 +12,20 @@ internal sealed record PanelRead(JobValues Values, ImmutableArray<DefaultUsed> D
     /// <summary>Its name; empty for the only panel of a file.</summary>
     public string Name => View?.TextOf("name") ?? string.Empty;
 
+    /// <summary>The panels that share its carrier, in the order of the file.</summary>
+    public ImmutableArray<PanelRead> On { get; init; } = [];
+
     /// <summary>The job of its carrier.</summary>
     public CarrierJob Build()
     {
-        var job = JobBuilder.Build(Values, Supplies, [.. Defaults.Where(Concerns)]);
-        return job with { Mounting = new(Name) };
+        var defaults = Defaults.Concat(On.SelectMany(panel => panel.Defaults)).Where(Concerns).Distinct().OrderBy(used => KnownFields.OrderOf(used.Field));
+        return JobBuilder.Build(Values, Supplies, [.. defaults], Row) with { Mounting = new(Name) };
     }
+
+    /// <summary>How the panels on its carrier lie; null where it is alone.</summary>
+    private PanelRow? Row => Values.Row is { } row
+        ? new(row.Axis, new(Name), [.. On.Select(panel => new RowPanel(new(panel.Name), PanelBuilder.Build(new(panel.Values)), panel.Values.Length("panel.gap")!.Value))])
+        : null;
 
     /// <summary>What lies between carriers is no matter where there is one.</summary>
     private bool Concerns(DefaultUsed used) => MountFields.Concerns(used.Field, Values) && (View is not null || used.Field != "limits.between_carriers");

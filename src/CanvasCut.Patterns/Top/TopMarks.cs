@@ -24,7 +24,7 @@ public static class TopMarks
     public static ImmutableArray<TopMark> Of(MountedShape mounted) =>
     [
         .. Corner.All.Select(corner => At(Say.Of($"carrier, {corner} corner"), corner.Of(mounted.CarrierBox))),
-        .. Corner.All.Select(corner => At(Say.Of($"panel, {corner} corner"), corner.Of(mounted.PanelBox)) with { IsOfPanel = true }),
+        .. mounted.Panels.SelectMany(PanelMarks),
         .. mounted.Fastened.Zippers.SelectMany(ZipperMarks),
         .. mounted.Fastened.Flaps.SelectMany(FlapMarks),
         .. mounted.Fastened.Pockets.SelectMany(PocketMarks),
@@ -48,6 +48,10 @@ public static class TopMarks
             Between(Say.Of("pocket corners, forward starboard to aft port"), PocketAt(1), PocketAt(2)),
         ];
     }
+
+    private static IEnumerable<TopMark> PanelMarks(PlacedPanel panel) => Corner.All.Select(corner => At(
+        panel.Name.IsOnly ? Say.Of($"panel, {corner} corner") : Say.Of($"panel \"{panel.Name}\", {corner} corner"),
+        corner.Of(panel.Box)) with { IsOfPanel = true });
 
     private static IEnumerable<TopMark> ZipperMarks(ZipperPlace zipper)
     {

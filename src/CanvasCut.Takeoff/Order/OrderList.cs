@@ -39,14 +39,14 @@ public static class OrderList
 
     private static IEnumerable<OrderLine> Grommet(PatternSet patterns)
     {
-        if (patterns.Job.Panel.Fittings.CableExit is { } exit)
+        foreach (var holes in patterns.Holes.GroupBy(hole => hole.Radius * 2))
         {
             var grade = patterns.Job.Workshop.Supplies.Notions.Grommet;
-            var (bought, rounding) = SoldBy.Of(1, grade);
+            var (bought, rounding) = SoldBy.Of(holes.Count(), grade);
             yield return new(
                 new(grade.Grade.Id, grade.Grade.Name),
                 bought,
-                Say.Of($"for a hole of {LengthText.Of(exit.Diameter, patterns.Job.Units)}"),
+                Say.Of($"for a hole of {LengthText.Of(holes.Key, patterns.Job.Units)}"),
                 rounding,
                 new(Say.Of("cable exit"), [.. patterns.CarrierPieces.Select(piece => piece.Key), .. patterns.Pieces.Select(piece => piece.Key).Where(key => key.Kind == PieceKind.ExitPatch)]));
         }
