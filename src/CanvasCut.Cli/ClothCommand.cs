@@ -25,39 +25,39 @@ internal static class ClothCommand
 
     private static int Run(string path, (bool All, bool AsJson) how, SideNames side, Faces faces)
     {
-        if (JobSource.Read(path, (null, side), faces, out var code) is not { } outcome)
+        if (JobSource.Whole(path, side, faces, out var code) is not { } top)
         {
             return code;
         }
 
-        var choices = ChoicesOf(outcome, faces);
+        var choices = ChoicesOf(top, faces);
         if (how.AsJson)
         {
-            faces.Output.Write(ClothJson.Of(outcome, choices));
+            faces.Output.Write(ClothJson.Of(top, choices));
         }
         else
         {
-            WriteTable(outcome, choices, how.All, faces);
+            WriteTable(top, choices, how.All, faces);
         }
 
-        return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
+        return top.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 
-    private static ImmutableArray<ClothChoice> ChoicesOf(JobRun outcome, Faces faces)
+    private static ImmutableArray<ClothChoice> ChoicesOf(TopRun top, Faces faces)
     {
         using var line = new LayoutLine(faces);
-        return outcome.ClothChoices(line.Tell);
+        return top.ClothChoices(line.Tell);
     }
 
-    private static void WriteTable(JobRun outcome, ImmutableArray<ClothChoice> all, bool isEveryOne, Faces faces)
+    private static void WriteTable(TopRun top, ImmutableArray<ClothChoice> all, bool isEveryOne, Faces faces)
     {
-        var (content, context) = (outcome.Content, outcome.Context);
+        var (priced, context) = (top.Purchase.Cost, top.Context);
         var choices = isEveryOne ? all : ClothChoices.WorthTelling(all);
         var table = new Table { Border = TableBorder.Simple };
         table.AddColumns([Say.Of("No"), .. ClothChoiceText.Heads.SkipLast(1)]);
         foreach (var (i, choice) in choices.Index())
         {
-            table.AddRow([new Text($"{i + 1}"), .. ClothChoiceText.Row(choice, content, context).SkipLast(1).Select(cell => new Text(cell))]);
+            table.AddRow([new Text($"{i + 1}"), .. ClothChoiceText.Row(choice, priced, context).SkipLast(1).Select(cell => new Text(cell))]);
         }
 
         faces.Console().Write(table);
@@ -67,7 +67,7 @@ internal static class ClothCommand
             faces.Output.WriteLine($"{i + 1,3}  {ClothChoiceText.GivenUp(choice)}");
         }
 
-        foreach (var sentence in ClothChoiceText.Sentences(all, content, context))
+        foreach (var sentence in ClothChoiceText.Sentences(all, priced, context))
         {
             faces.Output.WriteLine(sentence);
         }
@@ -77,7 +77,7 @@ internal static class ClothCommand
             faces.Output.WriteLine(Say.Of($"{leftOut} --all lists them."));
         }
 
-        if (outcome.HasFailed)
+        if (top.HasFailed)
         {
             faces.Output.WriteLine(Say.Of($"{context.Warning}: run check before you buy."));
         }

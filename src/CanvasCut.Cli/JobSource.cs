@@ -39,6 +39,27 @@ internal static class JobSource
         return null;
     }
 
+    /// <summary>Works out all panels of a job, or the one that is named as if there were no other.</summary>
+    public static TopRun? Whole(string? path, SideNames side, Faces faces, out int code)
+    {
+        if (ReadTop(path, (null, side), faces, out code) is not { } top)
+        {
+            return null;
+        }
+
+        if (Narrowed(top, side.Panel, faces) is { } meant)
+        {
+            return meant;
+        }
+
+        code = ExitCode.WrongInput;
+        return null;
+    }
+
+    /// <summary>The whole top, or the panel that is named as if there were no other; null when there is no such panel, which is told.</summary>
+    public static TopRun? Narrowed(TopRun top, string? panel, Faces faces) =>
+        panel is null ? top : Chosen(top, panel, faces) is [var only] ? TopRun.Of(only) : null;
+
     /// <summary>Works out a job with all its panels.</summary>
     public static TopRun? ReadTop(string? path, (PrintReadings? Readings, SideNames Side) given, Faces faces, out int code) =>
         Read(path, given.Side, (text, name, side) => TopRun.Of(text, name, new() { Readings = given.Readings, Side = side, Watch = new PlanWatch(faces) }), faces, out code);

@@ -37,12 +37,12 @@ internal static class MakeCommand
             return code;
         }
 
-        if (JobSource.Chosen(top, given.Side.Panel, faces) is not { } runs)
+        if (JobSource.Narrowed(top, given.Side.Panel, faces) is not { } meant)
         {
             return ExitCode.WrongInput;
         }
 
-        return runs is [var only] && top.Top.Copies == 1 ? MakeOne(path, folder, only, faces) : MakeSeveral(folder, top, faces);
+        return meant.IsOnlyOne ? MakeOne(path, folder, meant.Mountings[0], faces) : MakeSeveral(folder, meant, faces);
     }
 
     private static int MakeOne(string? path, string folder, JobRun outcome, Faces faces)
@@ -84,6 +84,11 @@ internal static class MakeCommand
         }
 
         var sets = top.Top.Copies > 1 ? Say.Of($" for {top.Top.Copies} sets") : string.Empty;
+        if (top.Purchase.Cost is { } cost)
+        {
+            output.WriteLine(cost.Summary);
+        }
+
         output.WriteLine(Say.Of($"Cloth{sets}, all pieces on one roll: {LengthText.Of(top.Plan.Ordered, top.Context.Units)}; that is the length to buy, not the sum of the carriers' own."));
         output.WriteLine(Say.Of($"Look first at {Path.Combine(folder, "placement.svg")}, then at the report.pdf of each carrier."));
         return top.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;

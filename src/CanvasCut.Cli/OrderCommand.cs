@@ -24,32 +24,32 @@ internal static class OrderCommand
 
     private static int Run(string path, (bool AsCsv, bool AsJson) how, SideNames side, Faces faces)
     {
-        if (JobSource.Read(path, (null, side), faces, out var code) is not { } outcome)
+        if (JobSource.Whole(path, side, faces, out var code) is not { } top)
         {
             return code;
         }
 
         if (how.AsCsv)
         {
-            faces.Output.Write(OrderCsv.Of(outcome.Content));
+            faces.Output.Write(OrderCsv.Of(top.Purchase));
         }
         else if (how.AsJson)
         {
-            faces.Output.Write(OrderJson.Of(outcome));
+            faces.Output.Write(OrderJson.Of(top));
         }
         else
         {
-            WriteTable(outcome, faces);
+            WriteTable(top, faces);
         }
 
-        return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
+        return top.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 
-    private static void WriteTable(JobRun outcome, Faces faces)
+    private static void WriteTable(TopRun top, Faces faces)
     {
         var table = new Table { Border = TableBorder.Simple };
         table.AddColumns(Say.Of("Item"), Say.Of("Buy"), Say.Of("That is"), Say.Of("Rounded"), Say.Of("For"));
-        foreach (var line in outcome.Purchase.Order)
+        foreach (var line in top.Purchase.Order)
         {
             table.AddRow(
                 new Text(line.Item),
@@ -60,15 +60,15 @@ internal static class OrderCommand
         }
 
         faces.Console().Write(table);
-        faces.Output.WriteLine(Say.Of($"Cloth: {ProofText.Of(outcome.Plan, outcome.Context.Units)}"));
-        if (outcome.Purchase.Cost is { } cost)
+        faces.Output.WriteLine(Say.Of($"Cloth: {ProofText.Of(top.Plan, top.Context.Units)}"));
+        if (top.Purchase.Cost is { } cost)
         {
             WriteCost(cost, faces);
         }
 
-        if (outcome.HasFailed)
+        if (top.HasFailed)
         {
-            faces.Output.WriteLine(Say.Of($"{outcome.Context.Warning}: run check before you buy."));
+            faces.Output.WriteLine(Say.Of($"{top.Context.Warning}: run check before you buy."));
         }
     }
 

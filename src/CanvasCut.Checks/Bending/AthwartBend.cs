@@ -65,7 +65,7 @@ internal static class AthwartBend
         new(CheckCodes.BendAthwart, subject, Verdict.NotChecked, Measured.Nothing, BendLimit.Source, advice);
 
     /// <summary>The bows under the panel, and the nearest forward and aft of it.</summary>
-    private static IEnumerable<(int Index, Bow Bow)> Shaping(TopCloth top, MountedShape mounted)
+    public static IEnumerable<(int Index, Bow Bow)> Shaping(TopCloth top, MountedShape mounted)
     {
         var (from, to) = (-mounted.PanelBox.Top, -mounted.PanelBox.Bottom);
         var all = top.Bows.Index().ToList();

@@ -35,17 +35,15 @@ internal static class CableChecks
 
     private static CheckResult Reach(PatternSet patterns, CableHole hole)
     {
-        var panels = patterns.Mounted.Panels;
-        var outside = panels.Min(panel => ToBoxMm(hole.Middle, panel.Box)) - hole.Radius.Millimeters;
-        var isFromFace = panels.First(panel => panel.Name == hole.Panel || panels.Length == 1).Lies.Fittings.JunctionBox is { IsAtBack: false };
+        var outside = patterns.Mounted.Panels.Min(panel => ToBoxMm(hole.Middle, panel.Box)) - hole.Radius.Millimeters;
         return new(
             CheckCodes.CableReach,
             Say.Of("cable hole and the bonded panel"),
-            !hole.IsUnderPanel ? Verdict.Pass : isFromFace ? Verdict.Fail : Verdict.Caution,
+            !hole.IsUnderPanel ? Verdict.Pass : hole.IsFromFace ? Verdict.Fail : Verdict.Caution,
             Measured.AtLeast(Length.FromMillimeters(Math.Max(0, outside)), CableHole.Rim),
             Say.Of("the flange of a gland or grommet, from memory"),
             !hole.IsUnderPanel ? string.Empty
-                : isFromFace ? Say.Of("The box is on the panel's face, and its cable cannot come to a hole under the panel: move the hole into the border, as in from_forward = \"-17 mm\", or leave panel.cable_exit out and lead the cable over the edge.")
+                : hole.IsFromFace ? Say.Of("The box is on the panel's face, and its cable cannot come to a hole under the panel: move the hole into the border, as in from_forward = \"-17 mm\", or leave panel.cable_exit out and lead the cable over the edge.")
                 : Say.Of("Nobody reaches a hole under a bonded panel: cut it and bush it flat before bonding, as the order of work has it, and lead the cable through it while the panel is laid."));
     }
 

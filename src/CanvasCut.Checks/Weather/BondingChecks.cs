@@ -1,5 +1,6 @@
 using CanvasCut.Language;
 using CanvasCut.Patterns;
+using UnitsNet;
 
 namespace CanvasCut.Checks;
 
@@ -9,13 +10,16 @@ internal static class BondingChecks
     public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
         var bonding = patterns.Job.Conditions.Bonding;
-        return BondingWeather.Of(bonding.Day, bonding.Limits).Prepend(Onto(patterns));
+        return patterns.OfEach(panel => [Onto(panel)]).Concat(BondingWeather.Of(bonding.Day, bonding.Limits));
     }
 
-    /// <summary>Judged by what the plan lays there, whatever was asked for.</summary>
+    /// <summary>Less is round-off.</summary>
+    private static readonly Area RoundOff = Area.FromSquareMillimeters(1);
+
+    /// <summary>Judged by what the plan lays there, whatever was asked for: all that sticks must lie on it.</summary>
     private static CheckResult Onto(PatternSet patterns)
     {
-        var isRaw = patterns.Bond.Ground == BondGround.Cloth && !patterns.Job.Workshop.Supplies.Cloth.IsSmooth;
+        var isRaw = patterns.Bond.OnCloth(patterns.Mounted.PanelBox) > RoundOff && !patterns.Job.Workshop.Supplies.Cloth.IsSmooth;
         return new(
             CheckCodes.BondingOnto,
             Say.Of("what the adhesive is pressed to"),

@@ -73,17 +73,18 @@ public static class ResultsComparison
 
     private static ComparedLine Troubled(string file, string trouble) => new(file, string.Empty, null, trouble);
 
-    /// <summary>The distance in the quarter turn that suits best, the corners of the boxes laid on each other.</summary>
+    /// <summary>The distance in the quarter turn that suits best, the middles of the boxes laid on each other.</summary>
+    /// <remarks>A box's corner has the whole rounding of the file's numbers in it, and every other point would bear it beside its own; the middle has half of both sides'.</remarks>
     private static Length DistanceOf(ImmutableArray<Point> model, ImmutableArray<Point> line)
     {
-        var there = FromCorner(line);
+        var there = FromMiddle(line);
         return Length.FromMillimeters(Enumerable.Range(0, 4).Min(quarters =>
-            ClosedLine.DistanceMm(FromCorner([.. model.Select(point => Turn.Quarters(point, quarters))]), there)));
+            ClosedLine.DistanceMm(FromMiddle([.. model.Select(point => Turn.Quarters(point, quarters))]), there)));
     }
 
-    private static ImmutableArray<Point> FromCorner(ImmutableArray<Point> line)
+    private static ImmutableArray<Point> FromMiddle(ImmutableArray<Point> line)
     {
-        var step = new Point(0, 0) - Box.Holding(line).LowerLeft;
+        var step = new Point(0, 0) - Box.Holding(line).Center;
         return [.. line.Select(point => point + step)];
     }
 }

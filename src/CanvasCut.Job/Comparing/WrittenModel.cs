@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Text.Json;
+using CanvasCut.Design;
 using CanvasCut.Geometry;
 
 namespace CanvasCut.Job;
@@ -16,32 +16,25 @@ internal sealed record WrittenPiece(string Id, string Name, ImmutableArray<Point
 /// <param name="IsForOnePrinter">Whether the pages of templates.pdf are stretched for a printer that is not true.</param>
 internal sealed record WrittenModel(ImmutableArray<WrittenPiece> Pieces, ImmutableArray<string> Files, bool IsForOnePrinter)
 {
-    private const string FileName = "results.json";
-
     /// <summary>Reads the model of a folder; null when it is no folder of our results.</summary>
     public static WrittenModel? In(string folder)
     {
+        var log = new ProblemLog();
+        if (ResultsPath.Read(Path.Combine(folder, ResultsPath.FileName), log)?.Read(log) is not { } results)
+        {
+            return null;
+        }
+
         try
         {
-            using var json = JsonDocument.Parse(File.ReadAllBytes(Path.Combine(folder, FileName)));
-            var root = json.RootElement;
-            return root.GetProperty("format").GetString() == ResultsJson.Format
-                ? new([.. root.GetProperty("pieces").EnumerateArray().Select(PieceOf)], [.. root.GetProperty("files").EnumerateArray().Select(TextOf)], root.GetProperty("paper").GetProperty("read_x_mm").ValueKind == JsonValueKind.Number)
-                : null;
+            return new([.. results.Mountings[0].Pieces.Select(PieceOf)], results.Files, results.IsForOnePrinter);
         }
-        catch (Exception exception) when (exception is JsonException or InvalidOperationException or KeyNotFoundException
-            or IndexOutOfRangeException or IOException or UnauthorizedAccessException or ArgumentException)
+        catch (ArgumentException)
         {
             return null;
         }
     }
 
     /// <exception cref="ArgumentException">The outline encloses nothing.</exception>
-    private static WrittenPiece PieceOf(JsonElement piece)
-    {
-        var cut = new Outline(piece.GetProperty("cut_mm").EnumerateArray().Select(point => new Point(point[0].GetDouble(), point[1].GetDouble())));
-        return new(TextOf(piece.GetProperty("id")), TextOf(piece.GetProperty("name")), cut.Corners);
-    }
-
-    private static string TextOf(JsonElement text) => text.GetString() ?? string.Empty;
+    private static WrittenPiece PieceOf(DrawnPiece piece) => new(piece.Id, piece.Name, new Outline(piece.CutMm.Select(point => new Point(point.X, point.Y))).Corners);
 }

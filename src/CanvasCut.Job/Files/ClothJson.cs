@@ -12,8 +12,8 @@ public static class ClothJson
     public const string Format = "canvascut-cloth-1";
 
     /// <summary>Every choice, as <c>cloth --json</c> prints them.</summary>
-    public static string Of(JobRun outcome, ImmutableArray<ClothChoice> choices) => JsonText.Of(
-        new(Format, outcome.Context.Version, outcome.Context.JobName, [.. choices.Select(Choice)]), ResultsContext.Default.ClothDocument);
+    public static string Of(TopRun top, ImmutableArray<ClothChoice> choices) => JsonText.Of(
+        new(Format, top.Context.Version, top.Context.JobName, [.. choices.Select(Choice)]), ResultsContext.Default.ClothDocument);
 
     private static ClothPart Choice(ClothChoice choice) => new(
         JsonText.Mm(choice.Plan.Roll.Width.Millimeters),
@@ -23,7 +23,7 @@ public static class ClothJson
             RollTurns.Half => "half",
             _ => "quarter",
         },
-        choice.Patterns.CarrierPieces.Length,
+        choice.Made.Carriers.Max(carrier => carrier.CarrierPieces.Length),
         choice.IsOwn,
         JsonText.Mm(choice.Plan.Used.Millimeters),
         JsonText.Mm(choice.Plan.Ordered.Millimeters),

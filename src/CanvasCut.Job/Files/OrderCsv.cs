@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using CanvasCut.Language;
-using CanvasCut.Sheets;
 using CanvasCut.Takeoff;
 
 namespace CanvasCut.Job;
@@ -15,10 +14,10 @@ public static class OrderCsv
     private static string[] CostHead => [Say.Of("price"), Say.Of("per"), Say.Of("amount"), Say.Of("currency")];
 
     /// <summary>The file's text: a head, then a line for each thing to buy; with prices the sums after them.</summary>
-    public static string Of(ReportContent content)
+    public static string Of(Purchase purchase)
     {
         var text = new StringBuilder();
-        foreach (var row in content.Cost is { } cost ? Priced(cost) : content.Order.Select(Cells).Prepend(Head))
+        foreach (var row in purchase.Cost is { } cost ? Priced(cost) : purchase.Order.Select(Cells).Prepend(Head))
         {
             text.AppendJoin(',', row.Select(Field)).Append(LineEnd);
         }

@@ -13,19 +13,12 @@ public static class OrderJson
     public const string Format = "canvascut-order-1";
 
     /// <summary>The order alone, as <c>order --json</c> prints it.</summary>
-    public static string Of(JobRun outcome)
+    public static string Of(TopRun top)
     {
-        var content = outcome.Content;
+        ArgumentNullException.ThrowIfNull(top);
+        var bought = top.Purchase;
         return JsonText.Of(
-            new(
-                Format,
-                outcome.Context.Version,
-                outcome.Context.JobName,
-                outcome.HasFailed,
-                Lines(content.Order),
-                Cost(content.Cost),
-                Seams(content.Seams, outcome.Job.Workshop),
-                Materials(outcome.Job)),
+            new(Format, top.Context.Version, top.Context.JobName, top.HasFailed, Lines(bought.Order), Cost(bought.Cost), Seams(bought.Seams), Materials(bought.Made)),
             ResultsContext.Default.OrderDocument);
     }
 
@@ -53,20 +46,17 @@ public static class OrderJson
         cost.Total,
         cost.Unpriced);
 
-    internal static ImmutableArray<SeamPart> Seams(ImmutableArray<SewnSeam> seams, Workshop workshop) => [.. seams.Select(seam => new SeamPart(
-        seam.Name,
-        seam.Copies,
-        [.. seam.Pieces.Select(key => key.Id)],
-        JsonText.Mm(seam.Sewn.Millimeters),
-        JsonText.Mm(seam.Thread(workshop.Supplies, workshop.Sewing.StitchLength).Millimeters),
-        Layers(seam.Usual, workshop.Supplies),
-        Layers(seam.Thickest(workshop.Supplies), workshop.Supplies)))];
+    internal static ImmutableArray<SeamPart> Seams(ImmutableArray<MadeSeam> seams) => [.. seams.Select(each => new SeamPart(
+        each.Seam.Name,
+        each.Seam.Copies,
+        [.. each.Seam.Pieces.Select(key => key.Id)],
+        JsonText.Mm(each.Seam.Sewn.Millimeters),
+        JsonText.Mm(each.Thread.Millimeters),
+        Layers(each.Seam.Usual, each.Supplies),
+        Layers(each.Seam.Thickest(each.Supplies), each.Supplies)))];
 
-    internal static ImmutableArray<MaterialPart> Materials(CarrierJob job) =>
-    [
-        .. job.Workshop.Supplies.GradesFor(job.Fastenings.Mount)
-            .Select(grade => new MaterialPart(grade.Id, grade.Name, grade.Confidence, grade.Source)),
-    ];
+    internal static ImmutableArray<MaterialPart> Materials(MadeTogether made) =>
+        [.. made.Grades.Select(grade => new MaterialPart(grade.Id, grade.Name, grade.Confidence, grade.Source))];
 
     private static LayersPart Layers(LayerCount layers, JobSupplies supplies) => new(
         layers.Plies,

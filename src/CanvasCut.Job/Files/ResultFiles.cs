@@ -29,7 +29,7 @@ public static class ResultFiles
         [
             .. Papers(outcome, drawings, shape.GetAwaiter().GetResult()),
             .. Pictures(outcome, shape.GetAwaiter().GetResult()),
-            FilePlan.Text("order.csv", Say.Of("what to buy, for a spreadsheet"), () => OrderCsv.Of(content)),
+            FilePlan.Text("order.csv", Say.Of("what to buy, for a spreadsheet"), () => OrderCsv.Of(content.Purchase)),
             .. CutterFiles.Of(outcome, drawings),
             .. drawings.Select(drawing => FilePlan.Svg($"pieces/{drawing.Piece.Key.Id}.svg", Say.Of($"{drawing.Title}, true size"), drawing.ToSheet)),
         ];

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using CanvasCut.Language;
 
 namespace CanvasCut.Job;
@@ -16,8 +15,6 @@ public static class ResultFolder
 
     /// <summary>Added to the name of the old folder while the new one takes its place.</summary>
     public const string OldEnding = ".canvascut-old";
-
-    private const string ResultsName = "results.json";
 
     /// <summary>Why a folder cannot be written, in words for the user; null when it can.</summary>
     public static string? Refusal(string folder)
@@ -113,7 +110,7 @@ public static class ResultFolder
     /// <summary>The first file or folder that our own list of results does not name; null when all are ours.</summary>
     private static string? StrangerIn(string full)
     {
-        var ours = ListedIn(Path.Combine(full, ResultsName));
+        var ours = ListedIn(Path.Combine(full, ResultsPath.FileName));
         return Directory.EnumerateFiles(full, "*", SearchOption.AllDirectories)
             .Select(path => Path.GetRelativePath(full, path).Replace('\\', '/'))
             .Order(StringComparer.Ordinal)
@@ -121,20 +118,7 @@ public static class ResultFolder
             ?? (ours.Count == 0 ? Say.Of("other folders") : null);
     }
 
-    private static HashSet<string> ListedIn(string resultsFile)
-    {
-        try
-        {
-            using var json = JsonDocument.Parse(File.ReadAllBytes(resultsFile));
-            return json.RootElement.GetProperty("format").GetString() == ResultsJson.Format
-                ? [.. json.RootElement.GetProperty("files").EnumerateArray().Select(name => name.GetString()!)]
-                : [];
-        }
-        catch (Exception exception) when (exception is IOException or JsonException or KeyNotFoundException or InvalidOperationException)
-        {
-            return [];
-        }
-    }
+    private static HashSet<string> ListedIn(string resultsFile) => [.. ResultsPath.Read(resultsFile, new())?.Files() ?? []];
 
     private static void DeleteIfThere(string folder)
     {

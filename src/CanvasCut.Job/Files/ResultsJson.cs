@@ -59,8 +59,8 @@ public static class ResultsJson
             bought is null ? null : CutPlanJson.Of(bought.Plan),
             bought is null ? null : OrderJson.Lines(bought.Order),
             OrderJson.Cost(bought?.Cost),
-            OrderJson.Seams(bought?.Seams ?? JobSeams.Of(patterns), patterns.Job.Workshop),
-            OrderJson.Materials(patterns.Job),
+            OrderJson.Seams(bought?.Seams ?? Purchase.SeamsOf(MadeTogether.Of(patterns))),
+            OrderJson.Materials(MadeTogether.Of(patterns)),
             WorkJson.Part(outcome),
             CareJson.Of(patterns.Job),
             [.. TopMarks.Of(mounted).Select(mark => new MarkPart(mark.Name, Mm(mark.Place.Station), Mm(mark.Place.Offset)))],
@@ -132,10 +132,11 @@ public static class ResultsJson
 
     private static PlacePart Place(TopPlace place) => new(Mm(place.Station), Mm(place.Offset));
 
-    private static double[][] Points(CanvasCut.Geometry.Outline outline) => Points(outline.Corners);
+    private static ImmutableArray<PointPart> Points(CanvasCut.Geometry.Outline outline) => Points(outline.Corners);
 
     /// <summary>Points as they are written.</summary>
-    internal static double[][] Points(ImmutableArray<CanvasCut.Geometry.Point> points) => [.. points.Select(point => new[] { JsonText.Mm(point.X), JsonText.Mm(point.Y) })];
+    internal static ImmutableArray<PointPart> Points(ImmutableArray<CanvasCut.Geometry.Point> points) =>
+        [.. points.Select(point => new PointPart(JsonText.Mm(point.X), JsonText.Mm(point.Y)))];
 
     private static double? Number(IQuantity? quantity) => quantity is null ? null : Math.Round(QuantityWords.Plain(quantity).Number, JsonText.Digits) + 0.0;
 

@@ -32,9 +32,9 @@ internal static class SewnJson
         sewn.Fastenings.Zipper.Reveal.Millimeters,
         sewn.Zipper.Run.Millimeters,
         sewn.Zipper.Setback.Millimeters,
+        sewn.Zipper.Buy.Millimeters,
         Words.Id(sewn.Fastenings.Zipper.Start),
-        sewn.Zipper.StartSetback.Millimeters,
-        sewn.Zipper.Buy.Millimeters);
+        sewn.Zipper.StartSetback.Millimeters);
 
     private static SewnPocketPart Pocket(SewnHalf sewn) => new(
         [.. sewn.Legs.Select(leg => leg.Millimeters)],

@@ -13,7 +13,7 @@ public static class TopFiles
     public static ImmutableArray<ResultFile> Of(TopRun run)
     {
         ArgumentNullException.ThrowIfNull(run);
-        return run.Top.HasSeveral || run.Top.Copies > 1 ? run.Spoken(() => Several(run)) : ResultFiles.Of(run.Mountings[0]);
+        return run.IsOnlyOne ? ResultFiles.Of(run.Mountings[0]) : run.Spoken(() => Several(run));
     }
 
     private static ImmutableArray<ResultFile> Several(TopRun run)
@@ -46,6 +46,7 @@ public static class TopFiles
             FilePlan.Png("placement.png", samePicture, Placement),
             FilePlan.Svg("cut-plan.svg", Say.Of("the pieces of every carrier on one roll"), CutPlan),
             FilePlan.Png("cut-plan.png", samePicture, CutPlan),
+            FilePlan.Text("order.csv", Say.Of("what to buy for all of it, for a spreadsheet"), () => OrderCsv.Of(run.Purchase)),
         ];
     }
 }

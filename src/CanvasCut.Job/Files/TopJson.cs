@@ -21,7 +21,11 @@ internal static class TopJson
             run.Top.Copies,
             [.. run.Between.Select(ResultsJson.Check)],
             [.. run.Mountings.Select(mounting => Part(run, mounting))],
-            CutPlanJson.Of(run.Plan)),
+            CutPlanJson.Of(run.Plan),
+            OrderJson.Lines(run.Purchase.Order),
+            OrderJson.Cost(run.Purchase.Cost),
+            OrderJson.Seams(run.Purchase.Seams),
+            OrderJson.Materials(run.Made)),
         ResultsContext.Default.TopDocument);
 
     private static MountingPart Part(TopRun run, JobRun mounting) => new(

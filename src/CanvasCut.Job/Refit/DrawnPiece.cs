@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text.Json;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Job;
@@ -11,37 +10,28 @@ namespace CanvasCut.Job;
 /// <param name="Finished">Its finished outline, as written.</param>
 /// <param name="Cut">Its cut outline, as written.</param>
 /// <param name="Lines">What else is drawn on it, as written, a line each; not what stands beside them, which may be in another language.</param>
-internal sealed record DrawnPiece(string Id, string Name, string Finished, string Cut, ImmutableArray<string> Lines)
+/// <param name="CutMm">Its cut outline.</param>
+internal sealed record DrawnPiece(string Id, string Name, string Finished, string Cut, ImmutableArray<string> Lines, ImmutableArray<PointPart> CutMm)
 {
     /// <summary>Whether all that is drawn is the same to the last digit; words do not count.</summary>
     public bool IsDrawnLike(DrawnPiece other) => Finished == other.Finished && Cut == other.Cut && Lines.SequenceEqual(other.Lines);
 
     /// <summary>A piece as it would be written.</summary>
-    public static DrawnPiece Of(PatternPiece piece) => new(
+    public static DrawnPiece Of(PatternPiece piece) => Of(
         piece.Key.Id,
         piece.Title.Name,
-        Text(ResultsJson.Points(piece.Shape.Finished.Corners)),
-        Text(ResultsJson.Points(piece.Shape.Cut.Corners)),
-        [.. piece.Lines.Select(line => Line(ResultsJson.KindOf(line), line.IsClosed, ResultsJson.Points(line.Points)))]);
+        ResultsJson.Points(piece.Shape.Finished.Corners),
+        ResultsJson.Points(piece.Shape.Cut.Corners),
+        piece.Lines.Select(line => Line(ResultsJson.KindOf(line), line.IsClosed, ResultsJson.Points(line.Points))));
 
     /// <summary>A piece as it was written.</summary>
-    /// <exception cref="InvalidOperationException">A value is of another kind than its name promises.</exception>
-    /// <exception cref="KeyNotFoundException">A value is missing.</exception>
-    public static DrawnPiece Of(JsonElement piece) => new(
-        piece.GetProperty("id").GetString()!,
-        piece.GetProperty("name").GetString()!,
-        Text(PointsOf(piece.GetProperty("finished_mm"))),
-        Text(PointsOf(piece.GetProperty("cut_mm"))),
-        [.. piece.GetProperty("lines").EnumerateArray().Select(line => Line(
-            line.GetProperty("kind").GetString()!,
-            line.GetProperty("closed").GetBoolean(),
-            PointsOf(line.GetProperty("points_mm"))))]);
+    public static DrawnPiece Of(string id, string name, ImmutableArray<PointPart> finished, ImmutableArray<PointPart> cut, IEnumerable<string> lines) =>
+        new(id, name, Text(finished), Text(cut), [.. lines], cut);
 
-    private static double[][] PointsOf(JsonElement points) =>
-        [.. points.EnumerateArray().Select(point => new[] { point[0].GetDouble(), point[1].GetDouble() })];
+    /// <summary>A line on a piece.</summary>
+    public static string Line(string kind, bool isClosed, ImmutableArray<PointPart> points) => $"{kind} {isClosed} {Text(points)}";
 
-    private static string Line(string kind, bool isClosed, double[][] points) => $"{kind} {isClosed} {Text(points)}";
+    private static string Text(ImmutableArray<PointPart> points) => string.Join(' ', points.Select(point => $"{Number(point.X)},{Number(point.Y)}"));
 
-    private static string Text(double[][] points) =>
-        string.Join(' ', points.Select(point => string.Join(',', point.Select(number => number.ToString("R", CultureInfo.InvariantCulture)))));
+    private static string Number(double number) => number.ToString("R", CultureInfo.InvariantCulture);
 }

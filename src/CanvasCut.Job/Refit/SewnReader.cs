@@ -1,133 +1,119 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
 namespace CanvasCut.Job;
 
-/// <summary>Reads the sewn half of results.json again, and reports everything that is missing in it or cannot be.</summary>
+/// <summary>Takes the sewn half from results.json again, and reports everything in it that cannot be.</summary>
 /// <remarks>What was reported is given a harmless value, so that reading can go on; nothing is made of it.</remarks>
-internal sealed class SewnReader(PlacedJson json, Action<string, string> report)
+/// <param name="root">The field in which it stands.</param>
+/// <param name="report">Takes a field and what it should be.</param>
+internal sealed class SewnReader(string root, Action<string, string> report)
 {
-    private const string Root = "sewn";
-
     /// <summary>No boat is so large; what is beyond is damage.</summary>
     private const double MostMm = 100_000;
 
-    public SewnHalf Read()
+    public SewnHalf Read(SewnPart sewn)
     {
-        var zipper = Zipper();
-        var pocket = Pocket();
+        var (carrier, chafe) = (sewn.Carrier, sewn.Chafe);
+        var zipper = Zipper(sewn.Zipper);
+        var pocket = Pocket(sewn.Pocket);
         return new(
-            new(new(Any("carrier.station_mm"), Any("carrier.offset_mm")), Positive("carrier.athwart_mm"), Positive("carrier.fore_aft_mm"), Panel()),
-            new(zipper.Spec, pocket.Spec, Strip(), new(NotNegative("chafe.width_beyond_tube_mm"), NotNegative("chafe.turn_under_mm")), MountSpec.Zippers),
+            new(
+                new(Any("carrier.station_mm", carrier.StationMm), Any("carrier.offset_mm", carrier.OffsetMm)),
+                Positive("carrier.athwart_mm", carrier.AthwartMm),
+                Positive("carrier.fore_aft_mm", carrier.ForeAftMm),
+                Panel(sewn.Panel)),
+            new(
+                zipper.Spec,
+                pocket.Spec,
+                Strip(sewn.WeatherStrip),
+                new(NotNegative("chafe.width_beyond_tube_mm", chafe.WidthBeyondTubeMm), NotNegative("chafe.turn_under_mm", chafe.TurnUnderMm)),
+                MountSpec.Zippers),
             zipper.Choice,
             pocket.Legs);
     }
 
-    private SewnPanel Panel() => new(
-        Word("panel.long_side", "athwart", "fore-aft") == 0 ? LongSide.Athwart : LongSide.ForeAft,
-        Positive("panel.athwart_mm"),
-        Positive("panel.fore_aft_mm"),
-        Positive("panel.thickness_mm"));
+    private SewnPanel Panel(SewnPanelPart panel) => new(
+        Word("panel.long_side", panel.LongSide, "athwart", "fore-aft") == 0 ? LongSide.Athwart : LongSide.ForeAft,
+        Positive("panel.athwart_mm", panel.AthwartMm),
+        Positive("panel.fore_aft_mm", panel.ForeAftMm),
+        Positive("panel.thickness_mm", panel.ThicknessMm));
 
-    private (ZipperSpec Spec, ZipperChoice Choice) Zipper()
+    private (ZipperSpec Spec, ZipperChoice Choice) Zipper(SewnZipperPart zipper)
     {
-        var kind = Word("zipper.kind", "separating", "continuous") == 0 ? ZipperKind.Separating : ZipperKind.Continuous;
-        var (setback, buy) = (NotNegative("zipper.setback_mm"), Positive("zipper.buy_mm"));
+        var kind = Word("zipper.kind", zipper.Kind, "separating", "continuous") == 0 ? ZipperKind.Separating : ZipperKind.Continuous;
+        var (setback, buy) = (NotNegative("zipper.setback_mm", zipper.SetbackMm), Positive("zipper.buy_mm", zipper.BuyMm));
 
         // Results of earlier versions do not tell where it starts: both ends had one setback.
-        var start = At($"{Root}.zipper.start_setback_mm") is null ? setback : NotNegative("zipper.start_setback_mm");
-        var side = At($"{Root}.zipper.start") is null || Word("zipper.start", "port", "starboard") == 0 ? Side.Port : Side.Starboard;
+        var start = zipper.StartSetbackMm is { } told ? NotNegative("zipper.start_setback_mm", told) : setback;
+        var side = zipper.Start is null || Word("zipper.start", zipper.Start, "port", "starboard") == 0 ? Side.Port : Side.Starboard;
+        var gauge = new ZipperGauge(Positive("zipper.chain_mm", zipper.ChainMm), Positive("zipper.overall_width_mm", zipper.OverallWidthMm));
         return (
-            new(new(Positive("zipper.chain_mm"), Positive("zipper.overall_width_mm")), kind, setback, Positive("zipper.reveal_mm"), [buy]) { Start = side, StartSetback = start },
-            new(kind, Positive("zipper.run_mm"), setback, buy, setback) { StartSetback = start });
+            new(gauge, kind, setback, Positive("zipper.reveal_mm", zipper.RevealMm), [buy]) { Start = side, StartSetback = start },
+            new(kind, Positive("zipper.run_mm", zipper.RunMm), setback, buy, setback) { StartSetback = start });
     }
 
-    private (PocketSpec Spec, ImmutableArray<Length> Legs) Pocket()
+    private (PocketSpec Spec, ImmutableArray<Length> Legs) Pocket(SewnPocketPart pocket)
     {
-        ImmutableArray<Length> legs = [.. Items("pocket.legs_mm", Corner.All.Count).Select(item => Number(item, number => number > 0, "a length above zero"))];
-        var spec = new PocketSpec(
-            null, NotNegative("pocket.ease_mm"), Hem("pocket.mouth"), NotNegative("pocket.seam_allowance_mm"), Word("pocket.over_zipper", "false", "true") == 1);
-        return (spec, legs);
+        if (pocket.LegsMm.Length != Corner.All.Count)
+        {
+            report($"{root}.pocket.legs_mm", Say.Of($"should be a list of {Corner.All.Count}."));
+        }
+
+        ImmutableArray<Length> legs = [.. pocket.LegsMm.Index().Select(leg => Positive(FormattableString.Invariant($"pocket.legs_mm[{leg.Index + 1}]"), leg.Item))];
+        return (
+            new(
+                null,
+                NotNegative("pocket.ease_mm", pocket.EaseMm),
+                Hem("pocket.mouth", pocket.Mouth),
+                NotNegative("pocket.seam_allowance_mm", pocket.SeamAllowanceMm),
+                pocket.OverZipper),
+            legs);
     }
 
-    private WeatherStripSpec Strip() => new(
-        [.. Items("weather_strip.edges", null).Select(item => Word(item, "forward", "aft") == 0 ? Side.Forward : Side.Aft).Distinct()],
-        NotNegative("weather_strip.overlap_mm"),
-        NotNegative("weather_strip.seam_allowance_mm"),
-        Hem("weather_strip.hem"),
-        NotNegative("weather_strip.overhang_mm"))
+    private WeatherStripSpec Strip(SewnStripPart strip) => new(
+        [.. strip.Edges.Index().Select(edge => EdgeOf(FormattableString.Invariant($"weather_strip.edges[{edge.Index + 1}]"), edge.Item)).Distinct()],
+        NotNegative("weather_strip.overlap_mm", strip.OverlapMm),
+        NotNegative("weather_strip.seam_allowance_mm", strip.SeamAllowanceMm),
+        Hem("weather_strip.hem", strip.Hem),
+        NotNegative("weather_strip.overhang_mm", strip.OverhangMm))
     {
         // Results of earlier versions do not tell it: the seam lay 6 mm beside what it covers, whatever its rows.
-        SeamClearance = At($"{Root}.weather_strip.seam_clearance_mm") is null ? null : NotNegative("weather_strip.seam_clearance_mm"),
+        SeamClearance = strip.SeamClearanceMm is { } clearance ? NotNegative("weather_strip.seam_clearance_mm", clearance) : null,
     };
 
-    private Hem Hem(string path) => new(NotNegative($"{path}.turn_under_mm"), NotNegative($"{path}.width_mm"));
+    private Side EdgeOf(string field, string word) => Word(field, word, "forward", "aft") == 0 ? Side.Forward : Side.Aft;
 
-    private Length Any(string path) => Number($"{Root}.{path}", _ => true, "a length");
+    private Hem Hem(string field, HemPart hem) => new(NotNegative($"{field}.turn_under_mm", hem.TurnUnderMm), NotNegative($"{field}.width_mm", hem.WidthMm));
 
-    private Length NotNegative(string path) => Number($"{Root}.{path}", number => number >= 0, "a length not below zero");
+    private Length Any(string field, double number) => Number(field, number, true, Say.Of("should be a length in millimetres."));
 
-    private Length Positive(string path) => Number($"{Root}.{path}", number => number > 0, "a length above zero");
+    private Length NotNegative(string field, double number) => Number(field, number, number >= 0, Say.Of("should be a length not below zero in millimetres."));
 
-    private Length Number(string path, Func<double, bool> suits, string wanted)
+    private Length Positive(string field, double number) => Number(field, number, number > 0, Say.Of("should be a length above zero in millimetres."));
+
+    private Length Number(string field, double number, bool suits, string message)
     {
-        if (At(path) is { ValueKind: JsonValueKind.Number } value && value.TryGetDouble(out var number) && Math.Abs(number) < MostMm && suits(number))
+        if (Math.Abs(number) < MostMm && suits)
         {
             return Length.FromMillimeters(number);
         }
 
-        report(path, $"should be {wanted} in millimetres.");
+        report($"{root}.{field}", message);
         return Length.FromMillimeters(1);
     }
 
-    private int Word(string path, params string[] words)
+    private int Word(string field, string word, params string[] words)
     {
-        var full = path.StartsWith(Root, StringComparison.Ordinal) ? path : $"{Root}.{path}";
-        var text = At(full) switch
-        {
-            { ValueKind: JsonValueKind.String } word => word.GetString(),
-            { ValueKind: JsonValueKind.True } => "true",
-            { ValueKind: JsonValueKind.False } => "false",
-            _ => null,
-        };
-        var index = Array.IndexOf(words, text);
+        var index = Array.IndexOf(words, word);
         if (index < 0)
         {
-            report(full, $"should be {string.Join(" or ", words.Select(word => word is "true" or "false" ? word : $"\"{word}\""))}.");
+            report($"{root}.{field}", Say.Of($"should be {string.Join(Say.Of(" or "), words.Select(each => $"\"{each}\""))}."));
         }
 
         return Math.Max(index, 0);
-    }
-
-    private IEnumerable<string> Items(string path, int? count)
-    {
-        var full = $"{Root}.{path}";
-        var there = At(full) is { ValueKind: JsonValueKind.Array } list ? list.GetArrayLength() : -1;
-        if (there < 0 || (count ?? there) != there)
-        {
-            report(full, count is null ? "should be a list." : FormattableString.Invariant($"should be a list of {count}."));
-            return [];
-        }
-
-        return Enumerable.Range(1, there).Select(i => FormattableString.Invariant($"{full}[{i}]"));
-    }
-
-    private JsonElement? At(string path)
-    {
-        JsonElement? here = json.Root;
-        foreach (var step in path.Split('.', '['))
-        {
-            here = here switch
-            {
-                { ValueKind: JsonValueKind.Object } table when table.TryGetProperty(step, out var value) => value,
-                { ValueKind: JsonValueKind.Array } list when step.EndsWith(']') => list[int.Parse(step[..^1], System.Globalization.CultureInfo.InvariantCulture) - 1],
-                _ => null,
-            };
-        }
-
-        return here;
     }
 }

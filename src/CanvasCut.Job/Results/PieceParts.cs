@@ -11,13 +11,13 @@ internal sealed record PiecePart(
     string Hand,
     string Face,
     string Warp,
-    double[][] FinishedMm,
-    double[][] CutMm,
+    ImmutableArray<PointPart> FinishedMm,
+    ImmutableArray<PointPart> CutMm,
     ImmutableArray<LinePart> Lines,
     ImmutableArray<string> Notes);
 
 /// <summary>A line on a piece.</summary>
-internal sealed record LinePart(string Kind, bool Closed, string Text, double[][] PointsMm);
+internal sealed record LinePart(string Kind, bool Closed, string Text, ImmutableArray<PointPart> PointsMm);
 
 /// <summary>A zipper.</summary>
 internal sealed record ZipperPart(
@@ -55,7 +55,7 @@ internal sealed record CutPlanPart(
     ImmutableArray<LeftoverPart> Leftovers);
 
 /// <summary>A piece on the roll.</summary>
-internal sealed record PlacedPart(int Number, string Piece, int Copy, double FromCutEndMm, double FromSelvageMm, int TurnedDegrees, double[][] CutMm);
+internal sealed record PlacedPart(int Number, string Piece, int Copy, double FromCutEndMm, double FromSelvageMm, int TurnedDegrees, ImmutableArray<PointPart> CutMm);
 
 /// <summary>Where the roll can be cut straight across.</summary>
 internal sealed record StraightCutPart(int After, double FromCutEndMm);

@@ -14,13 +14,21 @@ internal sealed record SewnPanelPart(string LongSide, double AthwartMm, double F
 
 /// <summary>The zippers on the top.</summary>
 internal sealed record SewnZipperPart(
-    string Kind, double ChainMm, double OverallWidthMm, double RevealMm, double RunMm, double SetbackMm, string Start, double StartSetbackMm, double BuyMm);
+    string Kind,
+    double ChainMm,
+    double OverallWidthMm,
+    double RevealMm,
+    double RunMm,
+    double SetbackMm,
+    double BuyMm,
+    string? Start = null,
+    double? StartSetbackMm = null);
 
 /// <summary>The pockets on the top.</summary>
 internal sealed record SewnPocketPart(ImmutableArray<double> LegsMm, double EaseMm, HemPart Mouth, double SeamAllowanceMm, bool OverZipper);
 
 /// <summary>The weather strips on the top.</summary>
-internal sealed record SewnStripPart(ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm);
+internal sealed record SewnStripPart(ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm = null);
 
 /// <summary>The chafe patches under the top.</summary>
 internal sealed record SewnChafePart(double WidthBeyondTubeMm, double TurnUnderMm);

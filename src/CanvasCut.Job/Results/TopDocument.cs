@@ -13,7 +13,11 @@ internal sealed record TopDocument(
     int Copies,
     ImmutableArray<CheckPart> Checks,
     ImmutableArray<MountingPart> Mountings,
-    CutPlanPart CutPlan);
+    CutPlanPart CutPlan,
+    ImmutableArray<OrderPart> Order,
+    CostPart? Cost,
+    ImmutableArray<SeamPart> Seams,
+    ImmutableArray<MaterialPart> Materials);
 
 /// <summary>One of the carriers.</summary>
 internal sealed record MountingPart(

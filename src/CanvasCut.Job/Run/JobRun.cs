@@ -146,7 +146,7 @@ public sealed class JobRun
     /// <summary>Lays the pieces on every roll on sale, which takes a few seconds.</summary>
     /// <param name="report">Told how it gets on, from any thread; null when nobody listens.</param>
     public ImmutableArray<ClothChoice> ClothChoices(Action<PlanProgress>? report = null) =>
-        Spoken(() => Takeoff.ClothChoices.Of(Pieces, Plan, PlanSearch.For(Job), report, Cancellation));
+        Spoken(() => Takeoff.ClothChoices.Of(MadeTogether.Of(Pieces), Plan, PlanSearch.For(Job), report, Cancellation));
 
     /// <summary>Words something in the run's language.</summary>
     internal T Spoken<T>(Func<T> make)
@@ -177,7 +177,10 @@ public sealed class JobRun
 
     private void Tell(PlanProgress progress) => _settings.Watch?.Plans(progress);
 
-    private string Warning() => Checks.Count(check => check.Verdict == Verdict.Fail) switch
+    private string Warning() => WarningOf(Checks);
+
+    /// <summary>How many checks failed, as every sheet says; empty for none.</summary>
+    internal static string WarningOf(ImmutableArray<CheckResult> checks) => checks.Count(check => check.Verdict == Verdict.Fail) switch
     {
         0 => string.Empty,
         1 => Say.Of("1 CHECK FAILED, see report.pdf"),

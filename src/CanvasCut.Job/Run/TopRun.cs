@@ -13,8 +13,8 @@ namespace CanvasCut.Job;
 
 /// <summary>All that comes of a top: one run for each of its mountings, and what they have in common.</summary>
 /// <remarks>
-/// A top with one mounting is its run and nothing more. Of several each keeps its own pieces, checks and order of work, placed so that all lie
-/// well together; the distances between them, the picture of the top and the cut plan of all pieces are common to them.
+/// A top with one mounting is its run and nothing more. Of several each keeps its own pieces and checks, placed so that all lie well
+/// together; the distances between them, the picture of the top, the cut plan of all pieces, the order and its cost are common to them.
 /// </remarks>
 public sealed class TopRun
 {
@@ -23,13 +23,15 @@ public sealed class TopRun
     private readonly Lazy<PlacedTop> _placed;
     private readonly Lazy<ImmutableArray<JobRun>> _mountings;
     private readonly Lazy<CutPlan> _plan;
+    private readonly Lazy<Purchase> _purchase;
 
-    private TopRun(TopJob top, RunSettings settings)
+    private TopRun(TopJob top, RunSettings settings, JobRun? only = null)
     {
         (Top, _settings) = (settings.Readings is { } readings ? top.With(job => JobRun.PrintedOn(job, readings)) : top, settings);
         _placed = new(() => Spoken(() => PlacedTop.Of(Top, settings.Cancellation)));
-        _mountings = new(() => Top.HasSeveral ? [.. Placed.Mountings.Select(RunOf)] : [JobRun.Of(Top, settings)]);
-        _plan = new(() => Spoken(() => CutPlan.Of(AllPieces(), Top.First.Workshop, PlanSearch.For(Top.First), progress => settings.Watch?.Plans(progress), settings.Cancellation)));
+        _mountings = new(() => Top.HasSeveral ? [.. Placed.Mountings.Select(RunOf)] : [only ?? JobRun.Of(Top, settings)]);
+        _plan = new(() => Spoken(() => CutPlan.Of(Made.PiecesOfAllSets, Top.First.Workshop, PlanSearch.For(Top.First), progress => settings.Watch?.Plans(progress), settings.Cancellation)));
+        _purchase = new(() => Spoken(() => Purchase.Of(Made, Plan)));
     }
 
     /// <summary>The top and what is mounted on it.</summary>
@@ -48,13 +50,24 @@ public sealed class TopRun
     public bool HasFailed => Mountings.Any(run => run.HasFailed) || Between.Any(check => check.Verdict == Verdict.Fail);
 
     /// <summary>How all pieces of all mountings, and of all sets, lie on one roll.</summary>
-    public CutPlan Plan => !Top.HasSeveral && Top.Copies == 1 ? Mountings[0].Plan : _plan.Value;
+    public CutPlan Plan => IsOnlyOne ? Mountings[0].Plan : _plan.Value;
+
+    /// <summary>All that is made: the pieces of every mounting, and how many sets.</summary>
+    public MadeTogether Made => new([.. Mountings.Select(run => run.Pieces)], Top.Copies);
+
+    /// <summary>What to buy for all of it, and what it costs.</summary>
+    public Purchase Purchase => IsOnlyOne ? Mountings[0].Purchase : _purchase.Value;
 
     /// <summary>The top from above with everything on it.</summary>
     public Sheet Placement => Top.HasSeveral ? Spoken(() => PlacementSheet.Of([.. Mountings.Select(run => run.Pieces)], Context)) : Mountings[0].Placement;
 
     /// <summary>What every sheet says that is common to all mountings.</summary>
-    public SheetContext Context => Mountings[0].Context with { JobName = Top.First.Name };
+    public SheetContext Context => Top.HasSeveral
+        ? Spoken(() => new SheetContext(Top.First.Name, JobRun.Version, Top.First.Units, JobRun.WarningOf([.. Mountings.SelectMany(run => run.Checks), .. Between])))
+        : Mountings[0].Context;
+
+    /// <summary>Whether it is one carrier, made once: then there is nothing in common to tell.</summary>
+    public bool IsOnlyOne => !Top.HasSeveral && Top.Copies == 1;
 
     /// <summary>Begins with a job file.</summary>
     /// <param name="text">The file's text.</param>
@@ -66,6 +79,19 @@ public sealed class TopRun
         ArgumentNullException.ThrowIfNull(settings);
         return JobFile.Read(text, fileName, settings.Side).Then(top => new TopRun(top, settings));
     }
+
+    /// <summary>One of several mountings by itself, as if there were no other.</summary>
+    /// <param name="only">Its run.</param>
+    public static TopRun Of(JobRun only)
+    {
+        ArgumentNullException.ThrowIfNull(only);
+        return new(only.Top, RunSettings.Usual, only);
+    }
+
+    /// <summary>Lays the pieces of all mountings and sets on every roll on sale, which takes a few seconds.</summary>
+    /// <param name="report">Told how it gets on, from any thread; null when nobody listens.</param>
+    public ImmutableArray<ClothChoice> ClothChoices(Action<PlanProgress>? report = null) => Spoken(() =>
+        Takeoff.ClothChoices.Of(Made, Plan, PlanSearch.For(Top.First), report, _settings.Cancellation));
 
     /// <summary>Words something in the language in which the run was begun.</summary>
     internal T Spoken<T>(Func<T> make)
@@ -81,8 +107,4 @@ public sealed class TopRun
         var job = placed.Job with { Name = $"{placed.Job.Name}, {placed.Job.Mounting}" };
         return Spoken(() => JobRun.Settled(placed.Fit, PatternSet.Of(job, placed.Fit.Mounted), _settings));
     }
-
-    /// <summary>The pieces of every mounting, as often as sets are made.</summary>
-    private ImmutableArray<PatternPiece> AllPieces() =>
-        [.. Mountings.SelectMany(run => run.Pieces.Pieces).Select(piece => piece with { Title = piece.Title with { Quantity = piece.Title.Quantity * Top.Copies } })];
 }

@@ -43,6 +43,15 @@ public sealed record BondPlan(
     /// <summary>How wide the tape is; zero without tape.</summary>
     public Length TapeWidth => Tape.IsEmpty ? Length.Zero : Tape[0].Width;
 
+    /// <summary>How much of the adhesive meets the carrier's own cloth, because neither patch nor webbing lies under it.</summary>
+    /// <param name="panel">The panel's outline, all of which an adhesive back covers.</param>
+    public Area OnCloth(Box panel)
+    {
+        Box[] ground = [.. Webbing.Select(strip => strip.Box), .. Patches];
+        return Area.FromSquareMillimeters((HasTape ? Tape.Select(strip => strip.Box) : [panel])
+            .Sum(part => Math.Max(0, AreaOf([part]).SquareMillimeters - AreaOf(ground.Select(part.Shared).Where(shared => !shared.IsEmpty)).SquareMillimeters)));
+    }
+
     /// <summary>The rows of stitches that hold the ground.</summary>
     public ImmutableArray<(Point From, Point To)> Rows =>
         [.. Webbing.SelectMany(strip => strip.Rows), .. Patches.SelectMany(patch => Around(patch.Grown(-StitchRows.FromFold.Millimeters)))];

@@ -21,6 +21,9 @@ public sealed record CableHole(Point Middle, Length Radius, Box Patch, bool IsUn
     /// <summary>Which panel's cable it is; nothing where the carrier has one panel.</summary>
     public MountingName Panel { get; init; } = MountingName.Only;
 
+    /// <summary>Whether the cable comes from a box on the panel's face.</summary>
+    public bool IsFromFace { get; init; }
+
     /// <summary>The holes of a mounting, in the order of its panels; none of a panel whose cable leaves over the edge.</summary>
     public static ImmutableArray<CableHole> All(CarrierJob job, MountedShape mounted)
     {
@@ -40,7 +43,7 @@ public sealed record CableHole(Point Middle, Length Radius, Box Patch, bool IsUn
         var flange = Box.Around(middle, reach.Millimeters, reach.Millimeters);
         var isUnderPanel = panels.Any(panel => HasRoom(flange.Shared(panel)));
         var square = Pushed(middle, (exit.Diameter + (AroundHole * 2)).Millimeters, mounted.CarrierBox);
-        return new(middle, exit.Diameter / 2, isUnderPanel ? square : Fitted(job, mounted, panels, (middle, square)) ?? square, isUnderPanel) { Panel = job.PanelName };
+        return new(middle, exit.Diameter / 2, isUnderPanel ? square : Fitted(job, mounted, panels, (middle, square)) ?? square, isUnderPanel) { Panel = job.PanelName, IsFromFace = mounted.Panel.Fittings.JunctionBox is { IsAtBack: false } };
     }
 
     private static bool HasRoom(Box box) => box.WidthMm > 0 && box.HeightMm > 0;

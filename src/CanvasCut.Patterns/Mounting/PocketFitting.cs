@@ -52,10 +52,8 @@ public sealed class PocketFitting
         return Of(job.OfPanel(index), carrier, panels[index].Lies);
     }
 
-    /// <summary>The job of the panel that lies at a corner.</summary>
-    public static CarrierJob PanelAt(CarrierJob job, Corner corner) => job.OfPanel(IndexAt(job, corner));
-
-    private static int IndexAt(CarrierJob job, Corner corner)
+    /// <summary>Which of a job's panels lies at a corner of the carrier.</summary>
+    public static int IndexAt(CarrierJob job, Corner corner)
     {
         var isFirst = job.Row?.Axis == RowAxis.ForeAft ? corner.End == Side.Forward : corner.Hand == Side.Port;
         return isFirst ? 0 : job.Panels.Length - 1;
@@ -73,10 +71,13 @@ public sealed class PocketFitting
     public Length Most(Corner corner) => Flat(corner) + _ways.Select(way => way.Most(_job.LeastRadius)).Append(Length.Zero).Max();
 
     /// <summary>The gentlest bow that lets a corner in; null when it goes in flat.</summary>
-    public PanelBow? BowFor(PocketPlace pocket)
+    public PanelBow? BowFor(PocketPlace pocket) => BowsFor(pocket).FirstOrDefault();
+
+    /// <summary>The bows that let a corner in, one for each way in which the panel may be curved, the gentlest first; none when it goes in flat.</summary>
+    public ImmutableArray<PanelBow> BowsFor(PocketPlace pocket)
     {
         var back = pocket.Covers - Flat(pocket.Corner);
-        return back <= Length.Zero ? null : _ways.Select(way => way.Bow(back)).MaxBy(bow => bow.Radius.Millimeters);
+        return back <= Length.Zero ? [] : [.. _ways.Select(way => way.Bow(back)).OrderByDescending(bow => bow.Radius.Millimeters)];
     }
 
     /// <summary>From what is on the carrier's edge out to the innermost row, the carrier in its place.</summary>

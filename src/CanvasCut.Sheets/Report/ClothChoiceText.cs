@@ -14,7 +14,7 @@ public static class ClothChoiceText
         [Say.Of("Roll"), Say.Of("Pieces turned"), Say.Of("Seam in the carrier"), Say.Of("Used"), Say.Of("Order"), Say.Of("Cost"), Say.Of("Of it pieces"), Say.Of("Could be less?"), Say.Of("What you give up")];
 
     /// <summary>A choice as a row of a table.</summary>
-    public static ImmutableArray<string> Row(ClothChoice choice, ReportContent content, SheetContext context)
+    public static ImmutableArray<string> Row(ClothChoice choice, OrderCost? priced, SheetContext context)
     {
         string Text(Length length) => LengthText.Of(length, context.Units);
         return
@@ -24,7 +24,7 @@ public static class ClothChoiceText
             choice.HasSeam ? Say.Of("yes") : Say.Of("no"),
             Text(choice.Plan.Used),
             Text(choice.Plan.Ordered),
-            CostText(choice, content),
+            CostText(choice, priced),
             FormattableString.Invariant($"{choice.Plan.Use * 100:0} %"),
             ProofOf(choice.Plan, context.Units),
             GivenUp(choice),
@@ -32,10 +32,10 @@ public static class ClothChoiceText
     }
 
     /// <summary>What the table means, and which way takes or costs least.</summary>
-    public static ImmutableArray<string> Sentences(ImmutableArray<ClothChoice> choices, ReportContent content, SheetContext context) =>
-        [.. SentencesOf(choices, content, context)];
+    public static ImmutableArray<string> Sentences(ImmutableArray<ClothChoice> choices, OrderCost? priced, SheetContext context) =>
+        [.. SentencesOf(choices, priced, context)];
 
-    private static IEnumerable<string> SentencesOf(ImmutableArray<ClothChoice> choices, ReportContent content, SheetContext context)
+    private static IEnumerable<string> SentencesOf(ImmutableArray<ClothChoice> choices, OrderCost? priced, SheetContext context)
     {
         yield return Say.Of("* as the job file has it. Order is what the shop cuts, in its steps, the spare in it.");
         var least = choices.MinBy(choice => choice.Ordered.SquareMeters)!;
@@ -43,7 +43,7 @@ public static class ClothChoiceText
         if (choices.All(choice => choice.Cost is not null))
         {
             var cheapest = choices.MinBy(choice => choice.Cost!.Amount)!;
-            yield return Say.Of($"Least cost: {Named(cheapest, context)}, {CostText(cheapest, content)}.");
+            yield return Say.Of($"Least cost: {Named(cheapest, context)}, {CostText(cheapest, priced)}.");
         }
 
         if (choices.Any(choice => choice.Cost is { IsByWidth: true }))
@@ -63,13 +63,14 @@ public static class ClothChoiceText
     /// <summary>What a choice asks for that another may spare.</summary>
     public static string GivenUp(ClothChoice choice)
     {
-        var seams = choice.Patterns.CarrierPieces.Length - 1;
+        var seams = choice.Seams;
         string[] parts =
         [
             seams switch
             {
                 0 => string.Empty,
                 1 => Say.Of("a felled seam in the carrier, a ridge under the panel"),
+                _ when choice.Made.HasSeveral => Say.Of($"{seams} felled seams in the carriers, ridges under the panels"),
                 _ => Say.Of($"{seams} felled seams in the carrier, ridges under the panel"),
             },
             .. choice.Joined.Select(kind => Say.Of($"a seam in the {kind}")),
@@ -90,8 +91,8 @@ public static class ClothChoiceText
         _ => Say.Of("by quarters"),
     };
 
-    private static string CostText(ClothChoice choice, ReportContent content) =>
-        choice.Cost is { } cost && content.Cost is { } priced
+    private static string CostText(ClothChoice choice, OrderCost? priced) =>
+        choice.Cost is { } cost && priced is not null
             ? $"{(cost.IsByWidth ? Say.Of("about ") : string.Empty)}{priced.List.Money.Currency} {priced.Text(cost.Amount)}"
             : Say.Of("no price");
 

@@ -14,27 +14,27 @@ internal static class OrderPages
     private const double SmallMm = 1.8;
 
     /// <summary>The order with its rounding rules.</summary>
-    public static void Order(Flow flow, ReportContent content)
+    public static void Order(Flow flow, Purchase purchase)
     {
         flow.Heading(Say.Of("What to buy"));
         var table = new Table([new(Say.Of("Item"), 52), new(Say.Of("Buy"), 18), new(Say.Of("That is"), 18), new(Say.Of("How it was come to; rounded"), 52), new(Say.Of("For"), flow.WidthMm - 140)], SmallMm);
-        flow.Rows(table, content.Order.Select(line => ImmutableArray.Create(
+        flow.Rows(table, purchase.Order.Select(line => ImmutableArray.Create(
             line.Item,
             $"{line.Quantity} {Say.Of(line.Unit)}",
             line.Bought.Other is { } other ? $"{other.Number.ToString(CultureInfo.InvariantCulture)} {Say.Of(other.Unit)}" : string.Empty,
             $"{line.Also}; {line.Rounding}",
-            $"{line.Use.Text}{PiecesOf(line, content)}")));
+            $"{line.Use.Text}{PiecesOf(line, purchase.Made)}")));
         flow.Text(string.Empty);
-        var mount = content.Patterns.Job.Fastenings.Mount;
-        var hookAndLoop = mount.Uses(MountKind.HookAndLoop) ? string.Empty : Say.Of("Hook-and-loop tape: none is used in this mounting. ");
-        var spare = mount.Uses(MountKind.Zipper) ? Say.Of("a metre of zipper tape, a needle and a spool") : Say.Of("some of what holds the edges, a needle and a spool");
+        bool Uses(MountKind kind) => purchase.Made.Carriers.Any(carrier => carrier.Job.Fastenings.Mount.Uses(kind));
+        var hookAndLoop = Uses(MountKind.HookAndLoop) ? string.Empty : Say.Of("Hook-and-loop tape: none is used in this mounting. ");
+        var spare = Uses(MountKind.Zipper) ? Say.Of("a metre of zipper tape, a needle and a spool") : Say.Of("some of what holds the edges, a needle and a spool");
         flow.Text(Say.Of($"1 yd is 0.9144 m exactly. {hookAndLoop}Buy {spare} too much rather than sail back for it."));
     }
 
     /// <summary>The cost; nothing without a price file.</summary>
-    public static void Cost(Flow flow, ReportContent content)
+    public static void Cost(Flow flow, Purchase purchase)
     {
-        if (content.Cost is not { } cost)
+        if (purchase.Cost is not { } cost)
         {
             return;
         }
@@ -54,22 +54,21 @@ internal static class OrderPages
     }
 
     /// <summary>The grades and how sure their figures are.</summary>
-    public static void Materials(Flow flow, ReportContent content)
+    public static void Materials(Flow flow, MadeTogether made)
     {
         flow.Heading(Say.Of("Materials"));
         flow.Text(Say.Of("Grades, no brands. What is from memory was found in nothing we read: hold it against what you have in hand, and change it in a materials file."));
         var table = new Table([new(Say.Of("Grade"), 28), new(Say.Of("Name"), 60), new(Say.Of("How sure"), 26), new(Say.Of("Where the figures come from"), flow.WidthMm - 114)], SmallMm);
-        flow.Rows(table, content.Patterns.Job.Workshop.Supplies.GradesFor(content.Patterns.Job.Fastenings.Mount).Select(grade => ImmutableArray.Create(grade.Id, grade.Name, grade.Confidence, grade.Source)));
+        flow.Rows(table, made.Grades.Select(grade => ImmutableArray.Create(grade.Id, grade.Name, grade.Confidence, grade.Source)));
     }
 
     /// <summary>Every seam with its plies.</summary>
-    public static void Seams(Flow flow, ReportContent content, SheetContext context)
+    public static void Seams(Flow flow, Purchase purchase, SheetContext context)
     {
         flow.Heading(Say.Of("Seams and layers"));
-        var supplies = content.Patterns.Job.Workshop.Supplies;
         flow.Text(Say.Of("Counted on the folded pieces, in the order of sewing; the top counts as one ply of the same cloth. Basting tape and thread are not counted."));
         var table = new Table([new(Say.Of("Seam"), 62), new(Say.Of("Rows, all together"), 34), new(Say.Of("Mostly through"), 40), new(Say.Of("At most through"), flow.WidthMm - 136)], SmallMm);
-        var alike = content.Seams.GroupBy(seam => (Name: seam.KindName, Usual: Layers(seam.Usual, supplies, context), Most: Layers(seam.Thickest(supplies), supplies, context)));
+        var alike = purchase.Seams.GroupBy(each => (Name: each.Seam.KindName, Usual: Layers(each.Seam.Usual, each.Supplies, context), Most: Layers(each.Seam.Thickest(each.Supplies), each.Supplies, context)), each => each.Seam);
         flow.Rows(table, alike.Select(seams => ImmutableArray.Create(
             seams.Sum(seam => seam.Copies) is > 1 and var copies ? Say.Of($"{seams.Key.Name}, {copies} alike") : seams.Key.Name,
             LengthText.Of(seams.Aggregate(Length.Zero, (sum, seam) => sum + seam.Sewn), context.Units),
@@ -81,9 +80,9 @@ internal static class OrderPages
         $"{layers}: {LengthText.Of(layers.Thickness(supplies), context.Units)}";
 
     /// <summary>The numbers of the pieces in the cut list; none when it is for all of them.</summary>
-    private static string PiecesOf(OrderLine line, ReportContent content)
+    private static string PiecesOf(OrderLine line, MadeTogether made)
     {
-        var all = content.Patterns.Pieces.Select(piece => piece.Key).ToList();
+        var all = made.Pieces.Select(piece => piece.Key).ToList();
         var numbers = line.Use.Pieces.Select(key => all.IndexOf(key) + 1).Where(number => number > 0).Order().ToList();
         return numbers.Count == 0 ? string.Empty : numbers.Count == all.Count ? Say.Of("; pieces: all") : numbers.Count == 1 ? Say.Of($"; piece {numbers[0]}") : Say.Of($"; pieces {string.Join(", ", numbers)}");
     }

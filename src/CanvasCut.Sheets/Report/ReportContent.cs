@@ -17,12 +17,6 @@ public sealed record ReportContent(PatternSet Patterns, FitChoice Fit, Immutable
     /// <summary>The cut plan.</summary>
     public CutPlan Plan => Purchase.Plan;
 
-    /// <summary>What to buy.</summary>
-    public ImmutableArray<OrderLine> Order => Purchase.Order;
-
     /// <summary>Every seam, in the order of sewing.</summary>
-    public ImmutableArray<SewnSeam> Seams => Purchase.Seams;
-
-    /// <summary>What it costs; null without a price file.</summary>
-    public OrderCost? Cost => Purchase.Cost;
+    public ImmutableArray<MadeSeam> Seams => Purchase.Seams;
 }

@@ -28,13 +28,13 @@ public static class ReportSheets
         Pieces(flow, content, context);
         MountSection.Write(flow, content, context);
         ClothPages.CutPlan(flow, content.Plan, context);
-        OrderPages.Order(flow, content);
-        OrderPages.Cost(flow, content);
-        OrderPages.Seams(flow, content, context);
+        OrderPages.Order(flow, content.Purchase);
+        OrderPages.Cost(flow, content.Purchase);
+        OrderPages.Seams(flow, content.Purchase, context);
         WorkPages.Add(flow, content.Patterns, content.Work);
         flow.Heading(Say.Of("Cautions"));
         flow.List(Cautions.For(content.Patterns));
-        OrderPages.Materials(flow, content);
+        OrderPages.Materials(flow, content.Purchase.Made);
         Defaults(flow, content);
         return flow.Pages("report", Say.Of($"Report, {context.JobName}"), context.Footer);
     }

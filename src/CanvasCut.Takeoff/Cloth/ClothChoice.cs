@@ -7,17 +7,20 @@ using UnitsNet;
 namespace CanvasCut.Takeoff;
 
 /// <summary>One way to buy the cloth and to lay the pieces on it.</summary>
-/// <param name="Patterns">The pieces as they are cut that way.</param>
+/// <param name="Made">The pieces as they are cut that way.</param>
 /// <param name="Plan">How they lie.</param>
 /// <param name="Cost">What the cloth costs; null without a price.</param>
 /// <param name="IsOwn">Whether the job file has it so.</param>
-public sealed record ClothChoice(PatternSet Patterns, CutPlan Plan, ClothCost? Cost, bool IsOwn)
+public sealed record ClothChoice(MadeTogether Made, CutPlan Plan, ClothCost? Cost, bool IsOwn)
 {
     /// <summary>How pieces may be turned.</summary>
-    public RollTurns Turns => Patterns.Job.Workshop.Cloth.Lay.AllowedTurns;
+    public RollTurns Turns => Made.Job.Workshop.Cloth.Lay.AllowedTurns;
 
-    /// <summary>Whether the carrier has a seam.</summary>
-    public bool HasSeam => Patterns.CarrierPieces.Length > 1;
+    /// <summary>Whether a carrier has a seam.</summary>
+    public bool HasSeam => Seams > 0;
+
+    /// <summary>How many seams all carriers have together.</summary>
+    public int Seams => Made.Carriers.Sum(carrier => carrier.CarrierPieces.Length - 1);
 
     /// <summary>The area of what is ordered, selvages and all.</summary>
     public Area Ordered => Plan.Roll.Width * Plan.Ordered;
@@ -29,10 +32,10 @@ public sealed record ClothChoice(PatternSet Patterns, CutPlan Plan, ClothCost? C
     public ImmutableArray<string> Across => KindsOf(Plan.Placed.Where(placed => placed.Quarters % 2 == 1).Select(placed => placed.Piece));
 
     /// <summary>The kinds of piece besides the carrier that are joined of widths.</summary>
-    public ImmutableArray<string> Joined => KindsOf(Patterns.Pieces.Except(Patterns.CarrierPieces).Where(piece => piece.Lines.Any(line => line.Use?.Kind == RowKind.Felled)));
+    public ImmutableArray<string> Joined => KindsOf(Made.Carriers.SelectMany(carrier => carrier.Pieces.Except(carrier.CarrierPieces)).Where(piece => piece.Lines.Any(line => line.Use?.Kind == RowKind.Felled)));
 
     /// <summary>Whether a seam could not be kept clear of what it should.</summary>
-    public bool HasAwkwardSeam => Patterns.Pieces.Any(piece => piece.HasAwkwardSeam);
+    public bool HasAwkwardSeam => Made.Pieces.Any(piece => piece.HasAwkwardSeam);
 
     /// <summary>Whether another way on the same roll asks for no more and takes no more cloth.</summary>
     public bool IsNoBetterThan(ClothChoice other) =>

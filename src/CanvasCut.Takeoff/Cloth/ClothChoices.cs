@@ -10,23 +10,23 @@ namespace CanvasCut.Takeoff;
 public static class ClothChoices
 {
     /// <summary>The choices: narrow rolls first; on each, what asks for least first.</summary>
-    /// <param name="patterns">The pieces as the job has them.</param>
+    /// <param name="made">The pieces as the job has them.</param>
     /// <param name="own">The job's own cut plan.</param>
     /// <param name="search">Finds the layouts.</param>
     /// <param name="report">Told how it gets on, from any thread; null when nobody listens.</param>
     /// <param name="cancellation">Breaks it off.</param>
     /// <exception cref="OperationCanceledException">It was broken off.</exception>
     public static ImmutableArray<ClothChoice> Of(
-        PatternSet patterns, CutPlan own, INestingSearch search, Action<PlanProgress>? report = null, CancellationToken cancellation = default)
+        MadeTogether made, CutPlan own, INestingSearch search, Action<PlanProgress>? report = null, CancellationToken cancellation = default)
     {
         var remembering = new RememberingSearch(search);
         var choices =
-            from width in Widths(patterns.Job)
-            from turns in Turns(patterns.Job.Workshop.Cloth.Lay)
-            from pieces in Pieces(JobOn(patterns.Job, width, turns), patterns.Mounted)
-            let isOwn = IsOwn(pieces, patterns)
-            let plan = isOwn ? own : CutPlan.Of(pieces, remembering, report, cancellation)
-            select new ClothChoice(pieces, plan, CostOf(plan, patterns.Job), isOwn);
+            from width in Widths(made.Job)
+            from turns in Turns(made.Job.Workshop.Cloth.Lay)
+            from pieces in Pieces(made, width, turns)
+            let isOwn = IsOwn(pieces, made)
+            let plan = isOwn ? own : CutPlan.Of(pieces.PiecesOfAllSets, pieces.Job.Workshop, remembering, report, cancellation)
+            select new ClothChoice(pieces, plan, CostOf(plan, made.Job), isOwn);
         return [.. choices];
     }
 
@@ -53,16 +53,24 @@ public static class ClothChoices
         };
     }
 
-    /// <summary>With the carrier whole where it fits, and with one seam; else with the seams it needs.</summary>
-    private static PatternSet[] Pieces(CarrierJob job, MountedShape mounted) =>
-        PatternSet.Of(job, mounted) is var whole && whole.CarrierPieces.Length > 1 ? [whole] : [whole, PatternSet.Of(job, mounted, carrierWidths: 2)];
+    /// <summary>With every carrier whole that fits, and with one seam in each of these; else with the seams they need.</summary>
+    private static MadeTogether[] Pieces(MadeTogether made, Length width, RollTurns turns)
+    {
+        var whole = made with { Carriers = [.. made.Carriers.Select(carrier => PatternSet.Of(JobOn(carrier.Job, width, turns), carrier.Mounted))] };
+        if (whole.Carriers.All(carrier => carrier.CarrierPieces.Length > 1))
+        {
+            return [whole];
+        }
 
-    private static bool IsOwn(PatternSet pieces, PatternSet own)
+        return [whole, made with { Carriers = [.. whole.Carriers.Select(carrier => carrier.CarrierPieces.Length > 1 ? carrier : PatternSet.Of(carrier.Job, carrier.Mounted, carrierWidths: 2))] }];
+    }
+
+    private static bool IsOwn(MadeTogether pieces, MadeTogether own)
     {
         var (cloth, ownCloth) = (pieces.Job.Workshop.Cloth, own.Job.Workshop.Cloth);
         return Math.Abs((cloth.Roll.Width - ownCloth.Roll.Width).Millimeters) < 1e-3
             && cloth.Lay.AllowedTurns == ownCloth.Lay.AllowedTurns
-            && pieces.CarrierPieces.Length == own.CarrierPieces.Length;
+            && pieces.Carriers.Zip(own.Carriers).All(pair => pair.First.CarrierPieces.Length == pair.Second.CarrierPieces.Length);
     }
 
     /// <summary>The price is that of the job's own roll; another width is taken to cost as much an area.</summary>

@@ -12,7 +12,7 @@ internal static class BondSupplies
     /// <summary>Wipes for each metre that is bonded, one for either face; common practice, no source.</summary>
     private const int WipesPerMetre = 2;
 
-    public static IEnumerable<OrderLine> Of(PatternSet patterns)
+    public static IEnumerable<OrderNeed> Of(PatternSet patterns)
     {
         var (job, supplies, bond) = (patterns.Job, patterns.Job.Workshop.Supplies, patterns.Bond);
         var use = new OrderUse(job.Row is null ? Say.Of("panel on the carrier") : Say.Of("panels on the carrier"), [.. patterns.CarrierPieces.Select(piece => piece.Key)]);
@@ -26,25 +26,24 @@ internal static class BondSupplies
             yield return Tape(job, (supplies.Tapes.Webbing, supplies.Tapes.Webbing.Width), bond.WebbingLength, (Say.Of("smooth ground for the foam tape, for woven cloth is porous; sewn on before bonding"), use));
         }
 
-        foreach (var alike in bond.Patches.GroupBy(patch => (Math.Round(patch.WidthMm, 6), Math.Round(patch.HeightMm, 6))))
+        if (!bond.Patches.IsEmpty)
         {
-            yield return Patch(job, [.. alike], use);
+            yield return Patch(job, bond.Patches, use);
         }
 
         yield return Wipes(patterns, use);
     }
 
-    private static OrderLine Wipes(PatternSet patterns, OrderUse use)
+    private static OrderNeed Wipes(PatternSet patterns, OrderUse use)
     {
         var job = patterns.Job;
         var grade = job.Workshop.Supplies.Notions.Wipe;
         var bonded = patterns.EachPanel.Select(Bonded).Aggregate((sum, next) => sum + next);
-        var (wipes, rounding) = SoldBy.Of(WipesPerMetre * (int)Math.Ceiling(bonded.Meters), grade);
         return new(
+            default,
             new(grade.Grade.Id, grade.Grade.Name),
-            wipes,
+            new(bonded.Meters, metres => SoldBy.Of(WipesPerMetre * (int)Math.Ceiling(metres), grade)),
             Say.Of("one for either face of each metre; ask the panel's maker whether alcohol is allowed on it"),
-            rounding,
             use);
     }
 
@@ -53,28 +52,27 @@ internal static class BondSupplies
         patterns.Bond.HasTape ? patterns.Bond.TapeLength : (patterns.Job.Panel.Body.Length + patterns.Job.Panel.Body.Width) * 2;
 
     /// <summary>Soft vinyl is warned of because its plasticiser wanders into the adhesive; from memory.</summary>
-    private static OrderLine Patch(CarrierJob job, ImmutableArray<Geometry.Box> patches, OrderUse use)
+    private static OrderNeed Patch(CarrierJob job, ImmutableArray<Geometry.Box> patches, OrderUse use)
     {
         var grade = job.Workshop.Supplies.Notions.Patch;
-        var (bought, rounding) = SoldBy.Of(patches.Length, grade);
         string Text(double millimetres) => LengthText.Of(Length.FromMillimeters(millimetres), job.Units);
+        var sizes = string.Join(", ", patches.Select(patch => $"{Text(patch.WidthMm)} x {Text(patch.HeightMm)}"));
         return new(
+            default,
             new(grade.Grade.Id, grade.Grade.Name),
-            bought,
-            Say.Of($"{Text(patches[0].WidthMm)} x {Text(patches[0].HeightMm)}, smooth face up; no soft vinyl, its plasticiser creeps into the adhesive: ask the maker of the tape"),
-            rounding,
+            NeedAmount.Of(patches.Length, grade),
+            Say.Of($"{sizes}, smooth face up; no soft vinyl, its plasticiser creeps into the adhesive: ask the maker of the tape"),
             use);
     }
 
-    private static OrderLine Tape(CarrierJob job, (TapeGrade Grade, Length Width) tape, Length length, (string Also, OrderUse Use) told)
+    private static OrderNeed Tape(CarrierJob job, (TapeGrade Grade, Length Width) tape, Length length, (string Also, OrderUse Use) told)
     {
         var grade = tape.Grade;
-        var (bought, rounding) = SoldBy.Of(OrderList.WithWaste(length), grade.Sold, job.Units);
         return new(
+            (tape.Width.Millimeters, 0),
             new(grade.Grade.Id, tape.Width.Equals(grade.Width, Length.FromMillimeters(0.5)) ? grade.Grade.Name : Say.Of($"{grade.Grade.Name}, but {LengthText.Of(tape.Width, job.Units)} wide")),
-            bought,
+            NeedAmount.Of(OrderList.WithWaste(length), grade.Sold, job.Units),
             Say.Of($"{LengthText.Of(length, job.Units)} in strips, 15 % waste; {told.Also}"),
-            rounding,
             told.Use);
     }
 

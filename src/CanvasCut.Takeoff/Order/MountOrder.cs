@@ -11,7 +11,7 @@ internal static class MountOrder
     /// <summary>For two knots and a hand's grip at each end of a lacing; common practice, no source.</summary>
     private static readonly Length LineEnds = Length.FromMillimeters(600);
 
-    public static IEnumerable<OrderLine> Of(PatternSet patterns)
+    public static IEnumerable<OrderNeed> Of(PatternSet patterns)
     {
         foreach (var alike in patterns.Mounted.Fastened.Flaps.GroupBy(flap => flap.Kind))
         {
@@ -42,28 +42,26 @@ internal static class MountOrder
         return Length.FromMillimeters((row.Count * across) + ((row.Count - 1) * aslant)) + LineEnds;
     }
 
-    private static OrderLine Counted(PatternSet patterns, FlapPlace[] flaps)
+    private static OrderNeed Counted(PatternSet patterns, FlapPlace[] flaps)
     {
         var grade = patterns.Job.Workshop.Supplies.Notions.Mount.Of(flaps[0].Kind)!;
         var rows = flaps[0].Kind == MountKind.Lacing ? 2 : 1;
-        var (bought, rounding) = SoldBy.Of(rows * flaps.Sum(flap => flap.Fasteners!.Count), grade);
         var pitches = string.Join(Say.Of(" and "), flaps.Select(flap => Say.Of($"{flap.Fasteners!.Count} at {LengthText.OfMating(flap.Fasteners.Pitch, patterns.Job.Units)}")));
         return new(
+            default,
             new(grade.Grade.Id, grade.Grade.Name),
-            bought,
+            NeedAmount.Of(rows * flaps.Sum(flap => flap.Fasteners!.Count), grade),
             rows == 2 ? Say.Of($"{pitches}, on the carrier and on the top") : pitches,
-            rounding,
             Use(patterns, flaps));
     }
 
-    private static OrderLine ByLength(PatternSet patterns, FlapPlace[] flaps)
+    private static OrderNeed ByLength(PatternSet patterns, FlapPlace[] flaps)
     {
         var (units, tapes) = (patterns.Job.Units, patterns.Job.Workshop.Supplies.Tapes.Mount);
         var (grade, length, also) = flaps[0].Kind == MountKind.Lacing
             ? (tapes.Lacing, Sum(flaps, LineOf), Say.Of("straight across, then aslant to the next eyelet, and 0.6 m for the ends of each"))
             : (tapes.HookAndLoop, OrderList.WithWaste(Sum(flaps, flap => flap.Run)), Say.Of("as much hook as loop, 15 % waste"));
-        var (bought, rounding) = SoldBy.Of(length, grade.Sold, units);
-        return new(new(grade.Grade.Id, grade.Grade.Name), bought, $"{LengthText.Of(Sum(flaps, flaps[0].Kind == MountKind.Lacing ? LineOf : flap => flap.Run), units)}: {also}", rounding, Use(patterns, flaps));
+        return new(default, new(grade.Grade.Id, grade.Grade.Name), NeedAmount.Of(length, grade.Sold, units), $"{LengthText.Of(Sum(flaps, flaps[0].Kind == MountKind.Lacing ? LineOf : flap => flap.Run), units)}: {also}", Use(patterns, flaps));
     }
 
     private static Length Sum(FlapPlace[] flaps, Func<FlapPlace, Length> of) => Length.FromMillimeters(flaps.Sum(flap => of(flap).Millimeters));

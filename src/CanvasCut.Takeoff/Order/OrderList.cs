@@ -10,23 +10,23 @@ namespace CanvasCut.Takeoff;
 /// <summary>What to buy, worked out from the drawn pieces and the plies under the needle.</summary>
 public static class OrderList
 {
-    /// <summary>The lines, cloth first.</summary>
-    /// <param name="patterns">The pieces.</param>
-    /// <param name="plan">Their cut plan.</param>
-    /// <param name="seams">Their seams.</param>
-    public static ImmutableArray<OrderLine> Of(PatternSet patterns, CutPlan plan, ImmutableArray<SewnSeam> seams) =>
+    /// <summary>The lines, cloth first: each sum rounded once, whichever carriers and sets it is for.</summary>
+    /// <param name="made">What is made.</param>
+    /// <param name="plan">The cut plan of all of it.</param>
+    /// <param name="seams">The seams of one set.</param>
+    public static ImmutableArray<OrderLine> Of(MadeTogether made, CutPlan plan, ImmutableArray<MadeSeam> seams) =>
     [
-        Cloth(patterns, plan),
-        .. ZipperOrder.Of(patterns),
-        .. MountOrder.Of(patterns),
-        .. SewingOrder.Of(patterns, seams),
-        .. BondSupplies.Of(patterns),
-        .. Grommet(patterns),
+        Cloth(made, plan),
+        .. NeedSums.Of(made, ZipperOrder.Of),
+        .. NeedSums.Of(made, MountOrder.Of),
+        .. SewingOrder.Of(made, seams),
+        .. NeedSums.Of(made, BondSupplies.Of),
+        .. NeedSums.Of(made, Grommet),
     ];
 
-    private static OrderLine Cloth(PatternSet patterns, CutPlan plan)
+    private static OrderLine Cloth(MadeTogether made, CutPlan plan)
     {
-        var (job, units) = (patterns.Job, patterns.Job.Units);
+        var (job, units) = (made.Job, made.Job.Units);
         var (grade, step) = (job.Workshop.Supplies.Cloth.Grade.Id, plan.Roll.OrderStep);
         var spare = job.Workshop.Buying.Spare;
         return new(
@@ -34,20 +34,20 @@ public static class OrderList
             Bought.InSteps(plan.Ordered, step, units),
             Say.Of($"{LengthText.Of(plan.Used, units)} of the roll's length (the warp) used{(spare > 0 ? Say.Of($", {Percent(spare)} spare") : Say.Of(", no spare"))}"),
             Say.Of($"up to a multiple of {LengthText.Of(step, units)}"),
-            new(Say.Of("all pieces of the cut plan"), [.. patterns.Pieces.Select(piece => piece.Key)]));
+            new(Say.Of("all pieces of the cut plan"), [.. made.Pieces.Select(piece => piece.Key)]));
     }
 
-    private static IEnumerable<OrderLine> Grommet(PatternSet patterns)
+    private static IEnumerable<OrderNeed> Grommet(PatternSet patterns)
     {
-        foreach (var holes in patterns.Holes.GroupBy(hole => hole.Radius * 2))
+        if (!patterns.Holes.IsEmpty)
         {
+            var sizes = string.Join(", ", patterns.Holes.Select(hole => LengthText.Of(hole.Radius * 2, patterns.Job.Units)).Distinct());
             var grade = patterns.Job.Workshop.Supplies.Notions.Grommet;
-            var (bought, rounding) = SoldBy.Of(holes.Count(), grade);
             yield return new(
+                default,
                 new(grade.Grade.Id, grade.Grade.Name),
-                bought,
-                Say.Of($"for a hole of {LengthText.Of(holes.Key, patterns.Job.Units)}"),
-                rounding,
+                NeedAmount.Of(patterns.Holes.Length, grade),
+                Say.Of($"for a hole of {sizes}"),
                 new(Say.Of("cable exit"), [.. patterns.CarrierPieces.Select(piece => piece.Key), .. patterns.Pieces.Select(piece => piece.Key).Where(key => key.Kind == PieceKind.ExitPatch)]));
         }
     }

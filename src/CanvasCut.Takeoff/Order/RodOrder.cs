@@ -18,18 +18,17 @@ public static class RodOrder
     /// <param name="patterns">The pieces.</param>
     /// <param name="flaps">Its sleeves.</param>
     /// <param name="use">What they are for.</param>
-    internal static IEnumerable<OrderLine> Of(PatternSet patterns, FlapPlace[] flaps, OrderUse use)
+    internal static IEnumerable<OrderNeed> Of(PatternSet patterns, FlapPlace[] flaps, OrderUse use)
     {
         var (units, grades, sleeve) = (patterns.Job.Units, patterns.Job.Workshop.Supplies.Notions.Mount.Rod, flaps[0].Parts.Sleeve!);
         foreach (var alike in flaps.GroupBy(flap => Math.Round(LengthOf(flap).Millimeters, 6)))
         {
             var length = LengthOf(alike.First());
-            var (bought, rounding) = SoldBy.Of(alike.Count(), grades.Rod);
             yield return new(
+                (length.Millimeters, sleeve.Rod.Millimeters),
                 new(grades.Rod.Grade.Id, Say.Of($"{grades.Rod.Grade.Name}, {LengthText.Of(sleeve.Rod, units)} thick, {LengthText.Of(length, units)} long"), length),
-                bought,
+                NeedAmount.Of(alike.Count(), grades.Rod),
                 Say.Of($"bent to a radius of {LimitWords.Most(sleeve.LeastRadius, units)} for good: ask the seller"),
-                rounding,
                 use);
         }
 
@@ -39,8 +38,7 @@ public static class RodOrder
             (grades.Stop, Say.Of($"for rods of {LengthText.Of(sleeve.Rod, units)}, thicker outside than {LengthText.Of(sleeve.Bore, units)} so that they do not slip into the sleeve, one an end")),
         })
         {
-            var (bought, rounding) = SoldBy.Of(Ends * flaps.Length, grade);
-            yield return new(new(grade.Grade.Id, grade.Grade.Name), bought, details, rounding, use);
+            yield return new((sleeve.Rod.Millimeters, sleeve.Bore.Millimeters), new(grade.Grade.Id, grade.Grade.Name), NeedAmount.Of(Ends * flaps.Length, grade), details, use);
         }
     }
 }

@@ -15,26 +15,26 @@ internal static class SewingOrder
     /// <summary>A needle is worn after so much canvas; common practice, no source.</summary>
     private static readonly Length ANeedleSews = Length.FromMeters(20);
 
-    public static IEnumerable<OrderLine> Of(PatternSet patterns, ImmutableArray<SewnSeam> seams) =>
-        [Thread(patterns.Job, seams), Needles(patterns.Job, seams), Basting(patterns, seams), .. Binding(patterns)];
+    public static IEnumerable<OrderLine> Of(MadeTogether made, ImmutableArray<MadeSeam> seams) =>
+        [Thread(made, seams), Needles(made, seams), Basting(made, seams), .. NeedSums.Of(made, Binding)];
 
-    private static OrderLine Thread(CarrierJob job, ImmutableArray<SewnSeam> seams)
+    private static OrderLine Thread(MadeTogether made, ImmutableArray<MadeSeam> seams)
     {
-        var (supplies, units) = (job.Workshop.Supplies, job.Units);
-        var needed = Sum(seams, seam => seam.Thread(supplies, job.Workshop.Sewing.StitchLength));
+        var (job, supplies, units) = (made.Job, made.Job.Workshop.Supplies, made.Job.Units);
+        var needed = Sum(made, seams, seam => seam.Thread);
         var (bought, rounding) = SoldBy.Of(OrderList.WithWaste(needed), supplies.Sewing.Thread, units);
         return new(
             new(supplies.Sewing.Thread.Grade.Id, Say.Of($"thread, {job.Workshop.Sewing.Thread}")),
             bought,
-            Say.Of($"{Bought.Whole(needed, units)} needle and bobbin together, and 15 % waste; {Bought.Whole(Sum(seams, seam => seam.Sewn), units)} of rows"),
+            Say.Of($"{Bought.Whole(needed, units)} needle and bobbin together, and 15 % waste; {Bought.Whole(Sum(made, seams, seam => seam.Seam.Sewn), units)} of rows"),
             rounding,
             Use(seams, Say.Of("every seam, its own plies and rows")));
     }
 
-    private static OrderLine Needles(CarrierJob job, ImmutableArray<SewnSeam> seams)
+    private static OrderLine Needles(MadeTogether made, ImmutableArray<MadeSeam> seams)
     {
-        var grade = job.Workshop.Supplies.Sewing.Needle;
-        var count = 1 + (int)Math.Ceiling(Sum(seams, seam => seam.Sewn) / ANeedleSews);
+        var grade = made.Job.Workshop.Supplies.Sewing.Needle;
+        var count = 1 + (int)Math.Ceiling(Sum(made, seams, seam => seam.Seam.Sewn) / ANeedleSews);
         var (bought, rounding) = SoldBy.Of(count, grade);
         return new(
             new(grade.Grade.Id, grade.Grade.Name),
@@ -45,14 +45,14 @@ internal static class SewingOrder
     }
 
     /// <summary>One run of tape between every two faces laid on each other, see <see cref="SewnSeam.Basted"/>.</summary>
-    private static OrderLine Basting(PatternSet patterns, ImmutableArray<SewnSeam> seams)
+    private static OrderLine Basting(MadeTogether made, ImmutableArray<MadeSeam> seams)
     {
-        var job = patterns.Job;
-        var fastened = patterns.Mounted.Fastened;
-        string[] edges = [.. fastened.Zippers.IsEmpty ? [] : new[] { Say.Of("zipper halves") }, .. fastened.Flaps.IsEmpty ? [] : new[] { Say.Of("flaps") }];
-        ImmutableArray<SewnSeam> basted = [.. seams.Where(seam => seam.Basted > Length.Zero)];
+        var job = made.Job;
+        var fastened = made.Carriers.Select(carrier => carrier.Mounted.Fastened).ToList();
+        string[] edges = [.. fastened.All(each => each.Zippers.IsEmpty) ? [] : new[] { Say.Of("zipper halves") }, .. fastened.All(each => each.Flaps.IsEmpty) ? [] : new[] { Say.Of("flaps") }];
+        ImmutableArray<MadeSeam> basted = [.. seams.Where(seam => seam.Seam.Basted > Length.Zero)];
         var grade = job.Workshop.Supplies.Tapes.Basting;
-        var length = OrderList.WithWaste(Sum(basted, seam => seam.Basted));
+        var length = OrderList.WithWaste(Sum(made, basted, seam => seam.Seam.Basted));
         var (bought, rounding) = SoldBy.Of(length, grade.Sold, job.Units);
         return new(
             new(grade.Grade.Id, grade.Grade.Name),
@@ -62,7 +62,7 @@ internal static class SewingOrder
             Use(basted, Say.Of($"hems, {string.Join(", ", edges)}, pockets, strips, patches, webbing")));
     }
 
-    private static IEnumerable<OrderLine> Binding(PatternSet patterns)
+    private static IEnumerable<OrderNeed> Binding(PatternSet patterns)
     {
         var bounds = patterns.WholeCarrier.Shape.Finished.Bounds;
         var edges = patterns.Job.Carrier.Edges;
@@ -72,18 +72,18 @@ internal static class SewingOrder
         if (length > 0)
         {
             var grade = patterns.Job.Workshop.Supplies.Tapes.Binding;
-            var (bought, rounding) = SoldBy.Of(OrderList.WithWaste(Length.FromMillimeters(length)), grade.Sold, patterns.Job.Units);
             yield return new(
+                default,
                 new(grade.Grade.Id, grade.Grade.Name),
-                bought,
+                NeedAmount.Of(OrderList.WithWaste(Length.FromMillimeters(length)), grade.Sold, patterns.Job.Units),
                 Say.Of($"{LengthText.Of(Length.FromMillimeters(length), patterns.Job.Units)} of edge, 15 % waste"),
-                rounding,
                 new(Say.Of("the carrier's bound edges"), [.. patterns.CarrierPieces.Select(piece => piece.Key)]));
         }
     }
 
-    private static Length Sum(ImmutableArray<SewnSeam> seams, Func<SewnSeam, Length> part) =>
-        Length.FromMillimeters(seams.Sum(seam => part(seam).Millimeters));
+    /// <summary>Of every seam of all sets.</summary>
+    private static Length Sum(MadeTogether made, ImmutableArray<MadeSeam> seams, Func<MadeSeam, Length> part) =>
+        Length.FromMillimeters(seams.Sum(seam => part(seam).Millimeters) * made.Sets);
 
-    private static OrderUse Use(ImmutableArray<SewnSeam> seams, string text) => new(text, [.. seams.SelectMany(seam => seam.Pieces).Distinct()]);
+    private static OrderUse Use(ImmutableArray<MadeSeam> seams, string text) => new(text, [.. seams.SelectMany(seam => seam.Seam.Pieces).Distinct()]);
 }

@@ -59,7 +59,7 @@ public sealed record WorkSchedule(ImmutableArray<ScheduledStep> Steps, Duration 
         return new(order.ToImmutable(), hoursPerDay);
     }
 
-    /// <summary>How long it takes until what is left alone for less than a day has been taken up again: a panel laid is weighted the same day.</summary>
+    /// <summary>How long it takes until a rest that only leads to the next one is over: a panel laid is weighted the same day, but need not be lifted on it.</summary>
     private static Duration TogetherOf(WorkGraph graph, WorkStep step, Duration hoursPerDay)
     {
         if (step.Time.Wait <= Duration.Zero || step.Time.Wait >= hoursPerDay)
@@ -67,8 +67,8 @@ public sealed record WorkSchedule(ImmutableArray<ScheduledStep> Steps, Duration 
             return step.Time.Hands;
         }
 
-        var after = graph.Steps.Where(other => other.Flow.Uses.Any(step.Flow.Makes.Contains)).Select(other => other.Time.Hands);
-        return step.Time.Hands + step.Time.Wait + after.Aggregate(Duration.Zero, UnitMath.Max);
+        var after = graph.Steps.Where(other => other.Time.Wait > Duration.Zero && other.Flow.Uses.Any(step.Flow.Makes.Contains)).Select(other => other.Time.Hands).ToList();
+        return after.Count == 0 ? step.Time.Hands : step.Time.Hands + step.Time.Wait + after.Aggregate(UnitMath.Max);
     }
 
     /// <summary>The first that can be done, what starts a wait before others; but nothing that would put off to another day what is soon ready to start one.</summary>

@@ -168,6 +168,42 @@ public sealed class PocketFittingTests
         Assert.Equal(434, bow.Radius.Millimeters, 8.0);
     }
 
+    /// <summary>
+    /// As above, of a maker who wants 297, so 445.5: flat the 463 of the sine bow would do, but the ridges of 0.1002 leave 434. While their heights are not known
+    /// it is not checked; a maker who wants 400, so 600, is told in any case that it fails.
+    /// </summary>
+    [Theory]
+    [InlineData(297, true, Verdict.Fail)]
+    [InlineData(297, false, Verdict.NotChecked)]
+    [InlineData(400, false, Verdict.Fail)]
+    [InlineData(280, true, Verdict.Pass)]
+    public void Ridges_that_are_not_known_are_not_taken_for_flat(double allowed, bool isKnown, Verdict verdict)
+    {
+        var ridged = Ridged(60).With(Pocket with { Leg = Mm(92.95) });
+        var job = ridged with
+        {
+            Panel = ridged.Panel with { Limits = ridged.Panel.Limits with { Bends = BendAxis.Width, MinBendRadius = Mm(allowed) } },
+            Top = isKnown ? ridged.Top : Top(1600, 1800, [.. ridged.Top.Bows.Select(bow => new Bow(bow.Station, bow.Diameter, bow.Halves, null, bow.SagAft))]),
+        };
+        var check = Assert.Single(ResultsOf(job), each => each.Code == CheckCodes.PocketFitting);
+
+        Assert.Equal(verdict, check.Verdict);
+        Assert.Equal(verdict == Verdict.NotChecked, check.Advice.Contains("give top.bow[1].height, top.bow[2].height", StringComparison.Ordinal));
+    }
+
+    /// <summary>Across the arc counts alone: 1220 holds 900 whatever the heights are. Without the arcs of the bows beside the panel it is not known.</summary>
+    [Theory]
+    [InlineData(true, Verdict.Pass)]
+    [InlineData(false, Verdict.NotChecked)]
+    public void Across_only_the_arcs_of_the_bows_matter(bool isKnown, Verdict verdict)
+    {
+        var job = Plain with { Top = Top(1600, 1800, [.. Plain.Top.Bows.Select(bow => new Bow(bow.Station, bow.Diameter, isKnown ? bow.Halves : null, null, bow.SagAft))]) };
+        var check = Assert.Single(ResultsOf(job), each => each.Code == CheckCodes.PocketFitting);
+
+        Assert.Equal(verdict, check.Verdict);
+        Assert.Equal(!isKnown, check.Advice.Contains("top.bow[1].chord, top.bow[1].crown, top.bow[2].chord", StringComparison.Ordinal));
+    }
+
     private static CarrierJob Rows(CarrierJob job, int rows) => job with { Workshop = job.Workshop with { Sewing = job.Workshop.Sewing with { Rows = rows } } };
 
     private static CarrierJob Eased(CarrierJob job) => job.With(job.Fastenings.Pocket with { Ease = PocketRoom.EaseFor(job) });

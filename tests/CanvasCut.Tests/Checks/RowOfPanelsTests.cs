@@ -131,8 +131,8 @@ public sealed class RowOfPanelsTests
     [Fact]
     public void The_panel_at_a_corner_is_the_one_that_is_bowed()
     {
-        Assert.Equal(["one", "other", "one", "other"], Corner.All.Select(corner => PocketFitting.PanelAt(Across, corner).PanelName.Text));
-        Assert.Equal(["one", "one", "other", "other"], Corner.All.Select(corner => PocketFitting.PanelAt(Along, corner).PanelName.Text));
+        Assert.Equal([0, 1, 0, 1], Corner.All.Select(corner => PocketFitting.IndexAt(Across, corner)));
+        Assert.Equal([0, 0, 1, 1], Corner.All.Select(corner => PocketFitting.IndexAt(Along, corner)));
     }
 
     [Fact]

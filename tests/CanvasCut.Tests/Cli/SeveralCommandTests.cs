@@ -59,6 +59,20 @@ public sealed class SeveralCommandTests
     [Fact]
     public void One_carrier_alone_is_told_of() => Assert.Equal(0, Run("work", "--panel", "starboard").Code);
 
+    /// <summary>The order without a name is that of all carriers and sets; by hand, two zippers a carrier, two carriers, two sets: 8.</summary>
+    [Fact]
+    public void The_order_is_for_all_carriers_and_sets()
+    {
+        using var all = JsonDocument.Parse(Run("order", "--json").Output);
+        using var one = JsonDocument.Parse(Run("order", "--json", "--panel", "port").Output);
+
+        Assert.Equal((8, 2), (Zippers(all), Zippers(one)));
+        Assert.Contains("port, starboard: forward and aft edge", Run("order", "--csv").Output, StringComparison.Ordinal);
+    }
+
+    private static int Zippers(JsonDocument order) =>
+        order.RootElement.GetProperty("order").EnumerateArray().Single(line => line.GetProperty("grade").GetString() == "tooth-10").GetProperty("quantity").GetInt32();
+
     /// <summary>The pieces of both carriers and both sets lie on one roll: twice as many as both carriers have.</summary>
     [Fact]
     public void Make_writes_a_folder_for_each_carrier_and_one_cut_plan()
@@ -76,6 +90,8 @@ public sealed class SeveralCommandTests
             return one.RootElement.GetProperty("pieces").EnumerateArray().Sum(piece => piece.GetProperty("quantity").GetInt32());
         });
         Assert.Equal(2 * pieces, all.RootElement.GetProperty("cut_plan").GetProperty("placed").GetArrayLength());
+        Assert.Equal(8, Zippers(all));
+        Assert.Equal(Run("order", "--csv").Output, File.ReadAllText(Path.Combine(@out, "order.csv")));
         Assert.All(all.RootElement.GetProperty("files").EnumerateArray(), name => Assert.True(File.Exists(Path.Combine(@out, name.GetString()!))));
         Assert.Equal(0, Run("make", "--out", @out).Code);
     }

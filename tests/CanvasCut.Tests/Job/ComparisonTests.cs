@@ -68,13 +68,17 @@ public sealed partial class ComparisonTests
         Assert.Equal(1, Count(output, "NOT TRUE"));
     }
 
+    /// <summary>
+    /// By hand: the cut carrier is 1212 by 672 mm with corners trimmed from (606, 268.285) on. With the middles on each other a thousandth
+    /// more moves that corner by (0.606, 0.268), outward of both its edges, so by the root of their squares, 0.663 mm.
+    /// </summary>
     [Fact]
     public void A_sheet_scaled_by_one_in_a_thousand_is_found()
     {
         var (code, output) = Compared("pieces/carrier.svg", svg => Size().Replace(svg, match => $"{match.Groups[1].Value}=\"{double.Parse(match.Groups[2].Value, CultureInfo.InvariantCulture) * 1.001:0.###}mm\""));
 
         Assert.Equal(1, code);
-        Assert.Contains("pieces/carrier.svg: the cut line of Carrier lies up to 1.", output, StringComparison.Ordinal);
+        Assert.Contains("pieces/carrier.svg: the cut line of Carrier lies up to 0.66", output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -260,13 +264,10 @@ public sealed partial class ComparisonTests
         return (code, output.ToString(), errors.ToString());
     }
 
-    /// <summary>
-    /// Half a step of the format's numbers, both ways, and a little: 0.025 mm in HP-GL, 0.01 mm in the exchange file. One tip of a pocket
-    /// lies 0.019 mm off in HP-GL, a thousandth more than half a step both ways; compare itself allows 0.05 mm.
-    /// </summary>
+    /// <summary>Half a step of the format's numbers, both ways, and a little: 0.025 mm in HP-GL, 0.01 mm in the exchange file.</summary>
     private static double LargestErrorMm(string file) => file switch
     {
-        "pieces.hpgl" => 0.02,
+        "pieces.hpgl" => 0.018,
         "pieces-pattern.dxf" => 0.008,
         _ => 0.005,
     };

@@ -119,7 +119,7 @@ public sealed class JobRunTests
         using (Languages.Speak(begun))
         {
             (run, same) = (RunOf(Sample.Least, new Counts()), RunOf(Sample.Least, new Counts()));
-            Assert.NotEmpty(same.Content.Order);
+            Assert.NotEmpty(same.Purchase.Order);
             Assert.NotEmpty(same.Placement.Figures);
         }
 

@@ -30,7 +30,7 @@ public sealed class MountComparisonTests
         var own = Zipped.Content.Patterns.Job;
         var job = own with { Fastenings = own.Fastenings with { Mount = own.Fastenings.Mount.Both(kind) } };
         var patterns = PatternSet.Of(job, FitChoice.For(job).Mounted);
-        var order = OrderList.Of(patterns, CutPlan.Of(patterns, PlanSearch.For(job), cancellation: TestContext.Current.CancellationToken), JobSeams.Of(patterns));
+        var order = Purchase.Of(patterns, CutPlan.Of(patterns, PlanSearch.For(job), cancellation: TestContext.Current.CancellationToken)).Order;
         var found = Comparison.Choices.Single(choice => choice.Mount == job.Fastenings.Mount).Figures!;
 
         Assert.Equal(patterns.Pieces.Sum(piece => piece.Title.Quantity), found.Pieces);

@@ -44,21 +44,21 @@ public sealed class OrderFilesTests
     [Fact]
     public void Every_row_has_as_many_fields_as_the_head_and_ends_as_the_standard_says()
     {
-        var (csv, rows) = (OrderCsv.Of(Priced.Content), Rows(OrderCsv.Of(Priced.Content)));
+        var (csv, rows) = (OrderCsv.Of(Priced.Purchase), Rows(OrderCsv.Of(Priced.Purchase)));
 
         Assert.All(rows, row => Assert.Equal(rows[0].Length, row.Length));
         Assert.Equal(rows.Length, csv.Split("\r\n").Length - 1);
-        Assert.Equal(Priced.Content.Order.Length + 5, rows.Length);
+        Assert.Equal(Priced.Purchase.Order.Length + 5, rows.Length);
     }
 
     [Fact]
     public void The_csv_adds_up_as_a_reader_adds_it()
     {
-        var rows = Rows(OrderCsv.Of(Priced.Content));
+        var rows = Rows(OrderCsv.Of(Priced.Purchase));
         var amount = Array.IndexOf(rows[0], "amount");
         decimal Of(string item) => Number(rows.Single(row => row[1] == item)[amount]);
 
-        var lines = rows.Skip(1).Take(Priced.Content.Order.Length).Where(row => row[amount].Length > 0).Sum(row => Number(row[amount]));
+        var lines = rows.Skip(1).Take(Priced.Purchase.Order.Length).Where(row => row[amount].Length > 0).Sum(row => Number(row[amount]));
         Assert.Equal(lines, Of("materials"));
         Assert.Equal(lines + Of("waste") + Of("labour"), Of("total"));
         Assert.Contains("no price", rows.Select(row => row[amount - 2]));
@@ -68,7 +68,7 @@ public sealed class OrderFilesTests
     [Fact]
     public void The_example_costs_what_was_worked_out_by_hand()
     {
-        var cost = Priced.Content.Cost!;
+        var cost = Priced.Purchase.Cost!;
 
         Assert.Equal([19.26m, 12.70m, 2.20m, null, 14.95m, 5.20m, null, 16.67m, 4.25m, 0.96m], cost.Lines.Select(line => line.Amount));
         Assert.Equal((76.19m, 3.81m, 171.00m, 251.00m, 2), (cost.Materials, cost.Waste, cost.Labour, cost.Total, cost.Unpriced));
@@ -77,8 +77,8 @@ public sealed class OrderFilesTests
     [Fact]
     public void The_json_says_the_same_as_the_csv()
     {
-        using var json = JsonDocument.Parse(OrderJson.Of(Priced));
-        var rows = Rows(OrderCsv.Of(Priced.Content)).Skip(1).ToList();
+        using var json = JsonDocument.Parse(OrderJson.Of(TopRun.Of(Priced)));
+        var rows = Rows(OrderCsv.Of(Priced.Purchase)).Skip(1).ToList();
 
         Assert.All(json.RootElement.GetProperty("order").EnumerateArray().Index(), line =>
         {
@@ -86,17 +86,14 @@ public sealed class OrderFilesTests
             Assert.Equal(Number(rows[line.Index][2]), line.Item.GetProperty("quantity").GetDecimal());
             Assert.Equal(rows[line.Index][9].Split(' '), line.Item.GetProperty("pieces").EnumerateArray().Select(piece => piece.GetString()));
         });
-        Assert.Equal(Priced.Content.Cost!.Total, json.RootElement.GetProperty("cost").GetProperty("total").GetDecimal());
-        Assert.Equal(Priced.Content.Cost.Unpriced, json.RootElement.GetProperty("cost").GetProperty("unpriced_lines").GetInt32());
+        Assert.Equal(Priced.Purchase.Cost!.Total, json.RootElement.GetProperty("cost").GetProperty("total").GetDecimal());
+        Assert.Equal(Priced.Purchase.Cost.Unpriced, json.RootElement.GetProperty("cost").GetProperty("unpriced_lines").GetInt32());
     }
 
-    private static string WithItems(IEnumerable<string> items) => OrderCsv.Of(Priced.Content with
+    private static string WithItems(IEnumerable<string> items) => OrderCsv.Of(Priced.Purchase with
     {
-        Purchase = Priced.Content.Purchase with
-        {
-            Cost = null,
-            Order = [.. items.Select(item => new OrderLine(new("grade", item), new(1, "piece"), string.Empty, "counted", new("a test", [])))],
-        },
+        Cost = null,
+        Order = [.. items.Select(item => new OrderLine(new("grade", item), new(1, "piece"), string.Empty, "counted", new("a test", [])))],
     });
 
     private static string[][] Rows(string csv)

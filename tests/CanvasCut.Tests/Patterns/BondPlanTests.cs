@@ -35,12 +35,30 @@ public sealed class BondPlanTests
     public void A_length_that_is_given_changes_the_strips(double lengthMm, int strips) =>
         Assert.Equal(FrameMm + (strips * 489.2), Of(With(length: lengthMm)).TapeLength.Millimeters, 1e-6);
 
+    /// <summary>
+    /// An adhesive back of 1100 by 550 meets 605 000 mm² of cloth, with a coated patch as large as the panel none; were the patch 10 smaller at each
+    /// edge, 605 000 − 1080 × 530 = 32 600. Webbing lies under all of the tape; without its forward strip 1090 × 25.4 = 27 686 of it lie on cloth.
+    /// </summary>
+    [Fact]
+    public void What_of_the_adhesive_meets_the_cloth_is_measured()
+    {
+        var (webbed, adhesive) = (With(onto: BondSurface.SewnTape), SampleJobs.Plain.Panel with { Limits = SampleJobs.Plain.Panel.Limits with { HasAdhesive = true } });
+        var panel = Mounted(SampleJobs.Plain).PanelBox;
+        var (onCloth, onPatch, onWebbing) = (Of(webbed with { Panel = adhesive }), Of(With(onto: BondSurface.CoatedPatch) with { Panel = adhesive }), Of(webbed));
+
+        Assert.Equal(605_000, onCloth.OnCloth(panel).SquareMillimeters, 1e-3);
+        Assert.Equal(0, onPatch.OnCloth(panel).SquareMillimeters, 1e-3);
+        Assert.Equal(32_600, (onPatch with { Patches = [panel.Grown(-10)] }).OnCloth(panel).SquareMillimeters, 1e-3);
+        Assert.Equal(0, onWebbing.OnCloth(panel).SquareMillimeters, 1e-3);
+        Assert.Equal(27_686, (onWebbing with { Webbing = onWebbing.Webbing[1..] }).OnCloth(panel).SquareMillimeters, 1e-3);
+    }
+
     /// <summary>The same strips in the pattern, in the order, in the wind and in what it carries.</summary>
     [Fact]
     public void Pattern_order_and_wind_have_the_same_strips()
     {
         var patterns = PatternSet.Of(With(length: 5200, onto: BondSurface.SewnTape), Mounted(SampleJobs.Plain));
-        var order = OrderList.Of(patterns, CutPlan.Of(patterns, new BottomLeftSearch(), cancellation: TestContext.Current.CancellationToken), JobSeams.Of(patterns));
+        var order = Purchase.Of(patterns, CutPlan.Of(patterns, new BottomLeftSearch(), cancellation: TestContext.Current.CancellationToken)).Order;
         var drawn = patterns.WholeCarrier.Lines.Where(line => line.Text.Contains("foam tape", StringComparison.Ordinal)).Sum(line => LongSideMm(line.Points));
         var load = HoldDown.Of(patterns.Job, patterns.Mounted).Holds.Single(hold => hold.Code == CheckCodes.WindBond).Load.Reading!.Value;
 

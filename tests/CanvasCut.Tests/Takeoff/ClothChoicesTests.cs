@@ -42,7 +42,7 @@ public sealed class ClothChoicesTests
     {
         var plan = choice.Plan;
         var usable = Outline.Of(new(0, 12.7, plan.Used.Millimeters, plan.Roll.Width.Millimeters - 12.7));
-        Assert.Equal(choice.Patterns.Pieces.Sum(piece => piece.Title.Quantity), plan.Placed.Length);
+        Assert.Equal(choice.Made.Pieces.Sum(piece => piece.Title.Quantity), plan.Placed.Length);
         Assert.All(plan.Placed, placed => Assert.True(Witness.OutsideMm2(placed.Outline, usable) < 1e-6));
         Assert.All(
             plan.Placed.SelectMany((first, i) => plan.Placed.Skip(i + 1).Select(second => (first, second))),
@@ -57,7 +57,7 @@ public sealed class ClothChoicesTests
             from one in Choices
             from other in Choices
             where other.Turns >= one.Turns && other.Plan.Roll.Width >= one.Plan.Roll.Width
-            where one.Patterns.Pieces.Select(piece => piece.Key.Id).SequenceEqual(other.Patterns.Pieces.Select(piece => piece.Key.Id))
+            where one.Made.Pieces.Select(piece => piece.Key.Id).SequenceEqual(other.Made.Pieces.Select(piece => piece.Key.Id))
             where !one.HasSeam && !other.HasSeam && !one.IsOwn && !other.IsOwn
             select (one.Plan.Used.Millimeters, other.Plan.Used.Millimeters);
 
@@ -112,6 +112,6 @@ public sealed class ClothChoicesTests
     private static ImmutableArray<ClothChoice> ChoicesOf(CarrierJob job)
     {
         var (patterns, search) = (PatternSet.Of(job, MountedShape.Of(job, LongSide.Athwart)), new BottomLeftSearch(20));
-        return ClothChoices.Of(patterns, CutPlan.Of(patterns, search), search);
+        return ClothChoices.Of(MadeTogether.Of(patterns), CutPlan.Of(patterns, search), search);
     }
 }

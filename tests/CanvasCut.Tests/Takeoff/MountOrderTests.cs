@@ -52,7 +52,7 @@ public sealed class MountOrderTests
 
     private static OrderLine Line(PatternSet patterns, string grade) => Assert.Single(OrderOf(patterns), line => line.Thing.Grade == grade);
 
-    private static IEnumerable<OrderLine> OrderOf(PatternSet patterns) => [.. OrderList.Of(patterns, CutPlan.Of(patterns, new BottomLeftSearch()), JobSeams.Of(patterns))];
+    private static IEnumerable<OrderLine> OrderOf(PatternSet patterns) => [.. Purchase.Of(patterns, CutPlan.Of(patterns, new BottomLeftSearch())).Order];
 
     private static PatternSet PatternsOf(MountKind forward, MountKind aft)
     {

@@ -137,7 +137,7 @@ public sealed class OrderTests
     internal static ImmutableArray<OrderLine> OrderOf(CarrierJob job)
     {
         var patterns = PatternsOf(job);
-        return OrderList.Of(patterns, CutPlan.Of(patterns, new BottomLeftSearch(50)), JobSeams.Of(patterns));
+        return Purchase.Of(patterns, CutPlan.Of(patterns, new BottomLeftSearch(50))).Order;
     }
 
     private static PatternSet PatternsOf(CarrierJob job) => PatternSet.Of(job, MountedShape.Of(job, LongSide.Athwart).At(new(SampleJobs.Mm(800), SampleJobs.Mm(0))));

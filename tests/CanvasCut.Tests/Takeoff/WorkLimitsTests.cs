@@ -39,6 +39,18 @@ public sealed class WorkLimitsTests
         Assert.Equal("15 °C (59 °F)", LimitWords.Least(SampleJobs.Celsius(15), PrintUnits.Both));
     }
 
+    /// <summary>By hand: a box of 16 mm and 5 are 21 mm, 0.8268 in or 13.23 sixteenths; a support of 13/16 in would be too thin, so 7/8 in. 15.26 and 5 are 20.26: 20.3 mm.</summary>
+    [Theory]
+    [InlineData(16, PrintUnits.Imperial, "at least 7/8 in thick")]
+    [InlineData(15.26, PrintUnits.Metric, "at least 20.3 mm thick")]
+    public void The_support_of_a_panel_on_its_face_is_rounded_up(double box, PrintUnits units, string told)
+    {
+        var plain = SampleJobs.Plain;
+        var fittings = plain.Panel.Fittings with { JunctionBox = new(SampleJobs.Mm(500), SampleJobs.Mm(225), SampleJobs.Mm(100), SampleJobs.Mm(100), SampleJobs.Mm(box)) };
+
+        Assert.Contains(told, TextOf(plain with { Units = units, Panel = plain.Panel with { Fittings = fittings } }), StringComparison.Ordinal);
+    }
+
     /// <summary>Check, forecast and step hold the cure against one temperature.</summary>
     [Fact]
     public void The_cure_has_one_temperature()

@@ -58,6 +58,15 @@ public sealed class WorkOrderTests
         Assert.All(order.Steps.Where(each => each.Step.Task.Id.StartsWith("ready-", StringComparison.Ordinal)), each => Assert.InRange(each.Number, bond.Number, prove.Number));
     }
 
+    /// <summary>By hand: a cure of 8 h fits into a day of 18 h at the bench, but nobody has to lift the panel the same day, so it is weighted 20 min after it was laid.</summary>
+    [Fact]
+    public void A_cure_shorter_than_the_day_does_not_keep_a_laid_panel_waiting()
+    {
+        var order = WorkOrder.Of(Plain with { Job = Plain.Job with { Work = new(Duration.FromMinutes(1099), Duration.FromHours(8), BondOrder.BondFirst) } });
+
+        Assert.Equal(Of(order, "bond").Day, Of(order, "cure").Day);
+    }
+
     /// <summary>
     /// By hand: two steps of 3 h and one of 30 min with days of 4 h. The second does not fit the first day's last hour, so it
     /// begins the second, and the third follows on that day: 6.5 h at the bench over two days.

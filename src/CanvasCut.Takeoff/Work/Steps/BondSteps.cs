@@ -107,7 +107,7 @@ internal static class BondSteps
     private static string CureText(WorkSubject subject)
     {
         var how = Boxes(subject).Any(box => box.IsAtBack) ? Say.Of("Lay it flat, face up, the box at its back free in a gap of what it lies on, weighted evenly beside the box,")
-            : Support(subject) is { } support ? Say.Of($"Lay it flat, face down on foam board or folded blankets {support} thick with a gap for the junction box, so that the box hangs free; weight it evenly all round the gap, nothing over the box,")
+            : Support(subject) is { } support ? Say.Of($"Lay it flat, face down on foam board or folded blankets at least {support} thick with a gap for the junction box, so that the box hangs free; weight it evenly all round the gap, nothing over the box,")
             : Say.Of("Lay it flat, face down on a blanket, the junction box free in a gap of what it lies on, weighted evenly, nothing over the box,");
         return Say.Of($"{how} and leave it {WorkText.Span(subject.Job.Work.Cure)} in the warm. Nothing may pull on it.");
     }
@@ -117,9 +117,9 @@ internal static class BondSteps
     /// <summary>Between a hanging box and the table; common practice, no source.</summary>
     private static readonly Length FreeUnderBox = Length.FromMillimeters(5);
 
-    /// <summary>How thick the support must be under a panel that lies on its face; null when there is no box on it, or its place is not known.</summary>
+    /// <summary>How thick the support must be at least under a panel that lies on its face; null when there is no box on it, or its place is not known.</summary>
     private static string? Support(WorkSubject subject) =>
-        Boxes(subject).Where(box => !box.IsAtBack).OrderByDescending(box => box.Height).FirstOrDefault() is { } box ? subject.Text((box.Height + FreeUnderBox).Millimeters) : null;
+        Boxes(subject).Where(box => !box.IsAtBack).OrderByDescending(box => box.Height).FirstOrDefault() is { } box ? LimitWords.Least(box.Height + FreeUnderBox, subject.Job.Units) : null;
 
     private static WorkStep Prove(WorkSubject subject) =>
         Step(new("prove-bond", WorkStage.Bond, WorkKind.Look, Say.Of("Try the bond"), Say.Of("Pull on each edge and corner of the panel with two fingers, about as hard as you lift a full cup.")))

@@ -99,7 +99,7 @@ public sealed class BondingWeatherTests
         Assert.Equal(67, starts[31].Day.Clear!.Value.Hours, 1e-9);
     }
 
-    /// <summary>Of an adhesive back only a coated patch is drawn and ordered as its ground; webbing under it is not, so what onto says of that does not count.</summary>
+    /// <summary>What lies there counts, not what onto says. A coated patch is as large as the panel, so all of an adhesive back meets it (BondPlanTests has the areas); webbing would leave cloth between, so none is drawn or ordered.</summary>
     [Theory]
     [InlineData(true, false, BondSurface.SewnTape, Verdict.Caution)]
     [InlineData(true, false, BondSurface.CoatedPatch, Verdict.Pass)]

@@ -1,31 +1,45 @@
+using System.Text;
 using System.Text.Json;
 
 namespace CanvasCut.Job;
 
-/// <summary>A JSON text that knows where in it each value stands.</summary>
-internal sealed class PlacedJson
+/// <summary>Where in a JSON text each value stands.</summary>
+internal sealed class JsonPlaces
 {
     private readonly Dictionary<string, (int Line, int Column)> _places = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _tables = new(StringComparer.Ordinal);
 
-    private PlacedJson(JsonElement root, ReadOnlySpan<byte> text)
+    private JsonPlaces()
     {
-        Root = root;
-        FindPlaces(text);
     }
 
-    /// <summary>The whole.</summary>
-    public JsonElement Root { get; }
-
-    /// <summary>Reads a text.</summary>
-    /// <exception cref="JsonException">It is no JSON.</exception>
-    public static PlacedJson Of(byte[] text)
+    /// <summary>Reads a text as far as it is JSON.</summary>
+    public static JsonPlaces Of(ReadOnlySpan<byte> text)
     {
-        using var document = JsonDocument.Parse(text);
-        return new(document.RootElement.Clone(), text);
+        var places = new JsonPlaces();
+        try
+        {
+            places.Find(text);
+        }
+        catch (JsonException)
+        {
+            // What stands before the break has its place.
+        }
+
+        return places;
     }
 
-    /// <summary>Where a value stands, as marks[2].name; counted from 1. Of what is missing, where the nearest table round it stands.</summary>
-    public (int Line, int Column) PlaceOf(string path)
+    /// <summary>The first item of a list that is null; null when there is none.</summary>
+    public string? NullItem { get; private set; }
+
+    /// <summary>Whether a value is there; by its path, as marks[2].name, items counted from 1.</summary>
+    public bool Has(string path) => _places.ContainsKey(path);
+
+    /// <summary>Whether a value is a table.</summary>
+    public bool IsTable(string path) => _tables.Contains(path);
+
+    /// <summary>Where a value stands, line and column counted from 1. Of what is missing, where the nearest table round it stands.</summary>
+    public (int Line, int Column) Of(string path)
     {
         while (path.Length > 0)
         {
@@ -40,7 +54,7 @@ internal sealed class PlacedJson
         return (1, 1);
     }
 
-    private void FindPlaces(ReadOnlySpan<byte> text)
+    private void Find(ReadOnlySpan<byte> text)
     {
         var reader = new Utf8JsonReader(text);
         var (line, lineStart, seen) = (1, 0, 0);
@@ -55,7 +69,8 @@ internal sealed class PlacedJson
 
             if (reader.TokenType == JsonTokenType.PropertyName)
             {
-                name = reader.GetString()!;
+                // As it is written: a name of ours has nothing to undo, and one that cannot be undone is none of ours.
+                name = Encoding.UTF8.GetString(reader.ValueSpan);
                 continue;
             }
 
@@ -67,6 +82,16 @@ internal sealed class PlacedJson
 
             var path = NextPath(around, name);
             _places[path] = (line, (int)reader.TokenStartIndex - lineStart + 1);
+            if (reader.TokenType == JsonTokenType.Null && path.EndsWith(']'))
+            {
+                NullItem ??= path;
+            }
+
+            if (reader.TokenType == JsonTokenType.StartObject)
+            {
+                _tables.Add(path);
+            }
+
             if (reader.TokenType is JsonTokenType.StartArray or JsonTokenType.StartObject)
             {
                 around.Push((path, reader.TokenType == JsonTokenType.StartArray ? 1 : 0));
