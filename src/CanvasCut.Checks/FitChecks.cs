@@ -72,11 +72,11 @@ internal static class FitChecks
             yield break;
         }
 
-        var whole = Plan.Of(job.Top);
         var each = EachPanel.Of(job, mounted);
-        var (first, last) = (each.MinBy(panel => panel.Mounted.PanelBox.Left)!, each.MaxBy(panel => panel.Mounted.PanelBox.Right)!);
-        foreach (var (side, panel, distance) in new[] { (Side.Port, first.Job, mounted.RowBox.Left - whole.Left), (Side.Starboard, last.Job, whole.Right - mounted.RowBox.Right) })
+        foreach (var side in new[] { Side.Port, Side.Starboard })
         {
+            var nearest = each.MinBy(one => TopRim.InsideMm(job.Top, side, one.Mounted.PanelBox))!;
+            var (panel, distance) = (nearest.Job, TopRim.InsideMm(job.Top, side, nearest.Mounted.PanelBox));
             yield return CheckResult.Judged(
                 (CheckCodes.BentSide, PanelWords.Of(panel, Say.Of($"panel and the {Words.Of(side)} bend of the frame"))),
                 Measured.AtLeast(Length.FromMillimeters(distance), radius),

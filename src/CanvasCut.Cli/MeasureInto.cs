@@ -8,6 +8,8 @@ namespace CanvasCut.Cli;
 /// <summary>Carries the adjusted figures of a top into a job file, or prints them for one.</summary>
 internal static class MeasureInto
 {
+    private const string Width = "top.width";
+
     /// <summary>The tables top and top.bow, to paste into a job file; a blank where the job needs what was not measured.</summary>
     public static void Print(JobTop top, Faces faces)
     {
@@ -40,7 +42,9 @@ internal static class MeasureInto
             return ExitCode.WrongInput;
         }
 
-        var edit = JobEdit.Of(file.Text, bows == 0 ? OfTop(top) : OfTop(top).Concat(OfBows(top)));
+        var hasOutline = JobEdit.HasWidths(file.Text);
+        var ofTop = OfTop(top).Where(value => !hasOutline || value.Path != Width);
+        var edit = JobEdit.Of(file.Text, bows == 0 ? ofTop : ofTop.Concat(OfBows(top)));
         List<string> fresh = [.. Problems(edit.Text, path).Except(Problems(file.Text, path), StringComparer.Ordinal)];
         if (fresh.Count > 0)
         {
@@ -54,6 +58,11 @@ internal static class MeasureInto
         }
 
         Tell(edit, path, faces);
+        if (hasOutline && OfTop(top).FirstOrDefault(value => value.Path == Width) is { Value: { } width })
+        {
+            faces.Output.WriteLine(Say.Of($"{path} has its widths at stations, [[top.width_at]], and the measures know one width only, {width}: nothing was done with it. Hold the two against each other yourself."));
+        }
+
         if (bows == 0 && top.Bows.Length > 0)
         {
             faces.Output.WriteLine(Say.Of($"{path} has no bows yet; paste these:"));

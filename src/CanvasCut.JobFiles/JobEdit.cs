@@ -18,6 +18,9 @@ public sealed record JobEdit(string Text, ImmutableArray<ExchangedValue> Exchang
     /// <summary>How many tables of bows a text has; null when it is no TOML, or has a field twice.</summary>
     public static int? BowsIn(string text) => Root(text) is { } root ? JobValues.TablesIn(root, "top.bow").Count() : null;
 
+    /// <summary>Whether a text gives the top's width at stations.</summary>
+    public static bool HasWidths(string text) => Root(text) is { } root && JobValues.TablesIn(root, "top.width_at").Any();
+
     /// <summary>Exchanges texts in quotes by their fields.</summary>
     /// <param name="text">A job file, right or wrong in its values, but TOML.</param>
     /// <param name="values">Fields and what should stand there, without quotes and without characters that quotes would need.</param>

@@ -153,6 +153,18 @@ public static class ProblemCode
     /// <summary>A row of panels is longer than the top.</summary>
     public const string RowLength = "CC219";
 
+    /// <summary>The widths of the top are given twice, or one of them not at all.</summary>
+    public const string TopWidths = "CC230";
+
+    /// <summary>A station at which the top's width is given is out of order or off the top.</summary>
+    public const string WidthPlace = "CC231";
+
+    /// <summary>A corner of the top cannot be rounded or cut so.</summary>
+    public const string TopCorner = "CC232";
+
+    /// <summary>The edges of the top meet where they must not.</summary>
+    public const string OutlineCrosses = "CC233";
+
     /// <summary>A measures file has too few bows, or too many.</summary>
     public const string BowCount = "CC130";
 

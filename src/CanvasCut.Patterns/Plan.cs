@@ -14,12 +14,16 @@ public static class Plan
     /// <summary>A point of the plane as a place on the top.</summary>
     public static TopPlace PlaceOf(Point point) => new(Length.FromMillimeters(-point.Y), Length.FromMillimeters(point.X));
 
-    /// <summary>The whole top.</summary>
-    public static Box Of(TopCloth top) =>
-        new(-top.Width.Millimeters / 2, -top.Length.Millimeters, top.Width.Millimeters / 2, 0);
+    /// <summary>The box round the whole top.</summary>
+    public static Box Of(TopCloth top) => top.Outline.Shape.Bounds;
 
-    /// <summary>The part of the top on which something may be mounted.</summary>
-    public static Box UsableOf(TopCloth top) => Of(top).Grown(-top.Edges.Margin.Millimeters);
+    /// <summary>The edge of the top.</summary>
+    public static Outline OutlineOf(TopCloth top) => top.Outline.Shape;
+
+    /// <summary>The part of the top on which something may be mounted; null when the margin leaves nothing.</summary>
+    public static Outline? UsableOf(TopCloth top) => top.Outline.IsRectangle
+        ? Outline.Of(Of(top).Grown(-top.Edges.Margin.Millimeters))
+        : InnerOutline.By(OutlineOf(top), top.Edges.Margin.Millimeters);
 
     /// <summary>A keep-out without its clearance.</summary>
     public static Box Of(KeepOut keepOut) => new(
@@ -27,6 +31,9 @@ public static class Plan
         -keepOut.Station.To.Millimeters,
         keepOut.Offset.To.Millimeters,
         -keepOut.Station.From.Millimeters);
+
+    /// <summary>A band of cloth as far as the top reaches; null where it lies beside the top.</summary>
+    public static Outline? OnTop(TopCloth top, Box band) => top.Outline.IsRectangle ? Outline.Of(band) : OutlineOf(top).Shared(Outline.Of(band));
 
     /// <summary>The band of cloth that lies on a bow's tube, across the whole top.</summary>
     public static Box BandOf(TopCloth top, Bow bow)

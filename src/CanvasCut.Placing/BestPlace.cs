@@ -6,6 +6,10 @@ using CanvasCut.Patterns;
 namespace CanvasCut.Placing;
 
 /// <summary>Finds the place with the largest smallest spare distance; see <see cref="FitChoice"/>.</summary>
+/// <remarks>
+/// Branch and bound: no distance changes by more than the mounting is moved, so the spare in the middle of an area of places says how large
+/// it can be anywhere in it. The most promising area is quartered next; areas that cannot hold the best place are never looked into.
+/// </remarks>
 internal static class BestPlace
 {
     /// <summary>Two spares nearer than this are equal; a millionth of a millimetre hides only round-off.</summary>
@@ -19,40 +23,34 @@ internal static class BestPlace
     /// <summary>The best place within a box by rules made with the carrier's middle at the origin.</summary>
     public static TopPlace Of(Box whole, ImmutableArray<DistanceRule> rules)
     {
-        var rows = GridFrom(whole.Bottom, whole.Top)
-            .Select(y => (At: y, Spare: Smallest(rules.Where(rule => !rule.From.DependsOnX), new(0, y))))
-            .ToList();
-        var columns = GridFrom(whole.Left, whole.Right)
-            .Select(x => (At: x, Spare: Smallest(rules.Where(rule => !rule.From.DependsOnY), new(x, 0))))
-            .ToList();
-        DistanceRule[] others = [.. rules.Where(rule => rule.From is { DependsOnX: true, DependsOnY: true })];
-        var best = (Point: whole.Center, Spare: double.NegativeInfinity);
-        foreach (var point in rows.SelectMany(row => columns.Select(column => (
-            Point: new Point(column.At, row.At),
-            Spare: Math.Min(row.Spare, column.Spare)))))
+        var (field, equals) = (new SpareField(rules), new List<(Point Place, double Spare)>());
+        var (open, best) = (new PriorityQueue<Area, double>(), double.NegativeInfinity);
+        var (columns, rows) = (GridFrom(whole.Left, whole.Right), GridFrom(whole.Bottom, whole.Top));
+        open.Enqueue(new(columns.First, rows.First, columns.Last, rows.Last), double.NegativeInfinity);
+        while (open.TryDequeue(out var area, out var bound) && -bound >= best - EqualMm)
         {
-            if (point.Spare < best.Spare - EqualMm)
+            if (area.IsPlace)
             {
+                var spare = field.At(area.X, area.Y, best - EqualMm);
+                best = Math.Max(best, spare);
+                equals.Add((new(area.X, area.Y), spare));
                 continue;
             }
 
-            var spare = Math.Min(point.Spare, Smallest(others, point.Point - new Point(0, 0)));
-            if (spare > best.Spare + EqualMm || (spare >= best.Spare - EqualMm && IsNearer(point.Point, best.Point, whole.Center)))
+            for (var quarter = 0; quarter < Area.Quarters; quarter++)
             {
-                best = (point.Point, Math.Max(spare, best.Spare));
+                if (area.Quarter(quarter) is { IsEmpty: false } part && field.Most((part.X, part.Y), (part.HalfX, part.HalfY), best - EqualMm) is var most && most >= best - EqualMm)
+                {
+                    open.Enqueue(part, -most);
+                }
             }
         }
 
-        return Plan.PlaceOf(best.Point);
+        return Plan.PlaceOf(equals.Where(each => each.Spare >= best - EqualMm).Select(each => each.Place).Aggregate((one, next) => IsNearer(next, one, whole.Center) ? next : one));
     }
 
-    private static IEnumerable<double> GridFrom(double low, double high)
-    {
-        var (first, last) = ((int)Math.Ceiling(low / FitChoice.GridMm), (int)Math.Floor(high / FitChoice.GridMm));
-        return Enumerable.Range(first, last - first + 1).Select(i => i * FitChoice.GridMm);
-    }
-
-    private static double Smallest(IEnumerable<DistanceRule> rules, Step step) => rules.Aggregate(double.PositiveInfinity, (least, rule) => Math.Min(least, rule.SpareMm(step)));
+    private static (int First, int Last) GridFrom(double low, double high) =>
+        ((int)Math.Ceiling(low / FitChoice.GridMm), (int)Math.Floor(high / FitChoice.GridMm));
 
     /// <summary>The order among equal places: nearer the centreline, nearer the top's middle, forward, port.</summary>
     private static bool IsNearer(Point one, Point other, Point middle)
@@ -60,5 +58,29 @@ internal static class BestPlace
         var first = (Math.Abs(one.X), Math.Abs(one.Y - middle.Y), -one.Y, one.X);
         var second = (Math.Abs(other.X), Math.Abs(other.Y - middle.Y), -other.Y, other.X);
         return first.CompareTo(second) < 0;
+    }
+
+    /// <summary>Places of the grid from corner to corner, both included.</summary>
+    private readonly record struct Area(int Left, int Bottom, int Right, int Top)
+    {
+        public const int Quarters = 4;
+
+        public bool IsEmpty => Right < Left || Top < Bottom;
+
+        public bool IsPlace => Left == Right && Bottom == Top;
+
+        public double X => (Left + Right) * (FitChoice.GridMm / 2);
+
+        public double Y => (Bottom + Top) * (FitChoice.GridMm / 2);
+
+        public double HalfX => (Right - Left) * (FitChoice.GridMm / 2);
+
+        public double HalfY => (Top - Bottom) * (FitChoice.GridMm / 2);
+
+        public Area Quarter(int number)
+        {
+            var (column, row) = ((int)Math.Floor((Left + Right) / 2.0), (int)Math.Floor((Bottom + Top) / 2.0));
+            return new(number % 2 == 0 ? Left : column + 1, number < 2 ? Bottom : row + 1, number % 2 == 0 ? column : Right, number < 2 ? row : Top);
+        }
     }
 }

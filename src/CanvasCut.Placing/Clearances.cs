@@ -28,14 +28,6 @@ public static class Clearances
 
     private static DistanceRule Rim(TopCloth top, MountedShape mounted, Side side)
     {
-        var whole = Plan.Of(top);
-        HalfPlane inner = side switch
-        {
-            Side.Port => new(new(whole.Left, 0), new(0, -1)),
-            Side.Starboard => new(new(whole.Right, 0), new(0, 1)),
-            Side.Forward => new(new(0, whole.Top), new(-1, 0)),
-            _ => new(new(0, whole.Bottom), new(1, 0)),
-        };
         var subject = side switch
         {
             Side.Port => Say.Of("port edge of the top"),
@@ -43,12 +35,12 @@ public static class Clearances
             Side.Forward => Say.Of("forward edge of the top"),
             _ => Say.Of("aft edge of the top"),
         };
-        return new(ClearanceKind.Margin, subject, [mounted.Extent], new RimObstacle(inner), top.Edges.Margin.Millimeters) { To = PartKey.TopEdge(side) };
+        return new(ClearanceKind.Margin, subject, top.Outline.IsRectangle ? [mounted.Extent] : mounted.Bounds, TopRim.Of(top, side), top.Edges.Margin.Millimeters) { To = PartKey.TopEdge(side) };
     }
 
     /// <summary>The boxes round all that is mounted are kept clear of it. A pocket's box holds a little more than the pocket, on the safe side.</summary>
     private static DistanceRule KeepOut(MountedShape mounted, KeepOut keepOut, int number) => new(
-        ClearanceKind.KeepOut, keepOut.Name, [.. mounted.Parts.Select(part => part.Bounds)], new BlockObstacle(Plan.Of(keepOut)), keepOut.Clearance.Millimeters)
+        ClearanceKind.KeepOut, keepOut.Name, mounted.Bounds, new BlockObstacle(Plan.Of(keepOut)), keepOut.Clearance.Millimeters)
     {
         To = PartKey.KeepOut(number),
     };

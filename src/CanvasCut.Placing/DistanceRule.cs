@@ -26,7 +26,7 @@ internal sealed record DistanceRule(ClearanceKind Kind, string Subject, Immutabl
 
     /// <summary>What must be kept for it by a mounting whose middle was at the origin when the rule was made.</summary>
     public IEnumerable<SpareChoice> Choices(PlaceUnknowns at) =>
-        Parts.Select(part => new SpareChoice([.. From.Ways(part, at).Select(way => way with { Constant = way.Constant - NeededMm })]));
+        Parts.SelectMany(part => From.Ways(part, at)).Select(ways => new SpareChoice([.. ways.Select(way => way with { Constant = way.Constant - NeededMm })]));
 
     private double DistanceMm(Step step)
     {

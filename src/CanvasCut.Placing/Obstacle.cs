@@ -6,22 +6,20 @@ namespace CanvasCut.Placing;
 /// <summary>Something that mounted parts keep away from, in the plan of the top.</summary>
 internal abstract record Obstacle
 {
-    /// <summary>Whether the distance changes as a mounting is moved across the boat.</summary>
-    public abstract bool DependsOnX { get; }
-
-    /// <summary>Whether the distance changes as a mounting is moved along the boat.</summary>
-    public abstract bool DependsOnY { get; }
-
     /// <summary>How far a part lies from it; negative by how far the two lie on each other.</summary>
     public abstract double DistanceMm(Box part);
 
     /// <summary>
-    /// The ways of keeping a part away from it, each a distance that is linear in the place of the mounting; the best of them is never
-    /// more than <see cref="DistanceMm"/>.
+    /// What must be kept so that a part lies clear of it, each in one of several ways; each way is a distance that is linear in the place of
+    /// the mounting, and the smallest of the best is never more than <see cref="DistanceMm"/>.
     /// </summary>
     /// <param name="part">The part, with the mounting's middle at the origin.</param>
     /// <param name="at">The mounting's place.</param>
-    public abstract ImmutableArray<LinearSpare> Ways(Box part, PlaceUnknowns at);
+    public abstract IEnumerable<ImmutableArray<LinearSpare>> Ways(Box part, PlaceUnknowns at);
+
+    /// <summary>The distance of a part that is moved, made ready for a search; the smallest of them is <see cref="DistanceMm"/>.</summary>
+    /// <param name="part">The part, with the mounting's middle at the origin.</param>
+    public abstract IEnumerable<MovedDistance> Moved(Box part);
 
     /// <summary>How far a box reaches from its middle in a direction.</summary>
     protected static double ReachMm(Box part, Step unit) => ((Math.Abs(unit.X) * part.WidthMm) + (Math.Abs(unit.Y) * part.HeightMm)) / 2;
@@ -37,19 +35,17 @@ public readonly record struct PlaceUnknowns(int X, int Y, bool IsMirrored)
     internal LinearSpare Along(Step unit, double constantMm) => new([(X, IsMirrored ? -unit.X : unit.X), (Y, unit.Y)], constantMm);
 }
 
-/// <summary>An edge of the top, which parts stay inside of.</summary>
+/// <summary>A straight edge, which parts stay inside of.</summary>
 /// <param name="Inner">Its inner side.</param>
 internal sealed record RimObstacle(HalfPlane Inner) : Obstacle
 {
     private readonly Step _inward = Inward(Inner);
 
-    public override bool DependsOnX => _inward.X != 0;
-
-    public override bool DependsOnY => _inward.Y != 0;
-
     public override double DistanceMm(Box part) => Inner.InsideMm(part.Center) - ReachMm(part, _inward);
 
-    public override ImmutableArray<LinearSpare> Ways(Box part, PlaceUnknowns at) => [at.Along(_inward, DistanceMm(part))];
+    public override IEnumerable<ImmutableArray<LinearSpare>> Ways(Box part, PlaceUnknowns at) => [[at.Along(_inward, DistanceMm(part))]];
+
+    public override IEnumerable<MovedDistance> Moved(Box part) => [new EvenDistance(_inward, DistanceMm(part))];
 
     private static Step Inward(HalfPlane inner)
     {
@@ -66,17 +62,15 @@ internal sealed record BandObstacle(Point On, Step Along, double HalfMm) : Obsta
 {
     private readonly Step _across = new(-Along.Unit().Y, Along.Unit().X);
 
-    public override bool DependsOnX => _across.X != 0;
-
-    public override bool DependsOnY => _across.Y != 0;
-
     public override double DistanceMm(Box part) => Math.Abs(SideMm(part)) - ReachMm(part, _across) - HalfMm;
 
-    public override ImmutableArray<LinearSpare> Ways(Box part, PlaceUnknowns at)
+    public override IEnumerable<ImmutableArray<LinearSpare>> Ways(Box part, PlaceUnknowns at)
     {
         var (side, kept) = (SideMm(part), ReachMm(part, _across) + HalfMm);
-        return [at.Along(_across, side - kept), at.Along(_across * -1, -side - kept)];
+        return [[at.Along(_across, side - kept), at.Along(_across * -1, -side - kept)]];
     }
+
+    public override IEnumerable<MovedDistance> Moved(Box part) => [new BesideDistance(_across, SideMm(part), ReachMm(part, _across) + HalfMm)];
 
     private double SideMm(Box part) => new HalfPlane(On, Along).InsideMm(part.Center);
 }
@@ -85,17 +79,41 @@ internal sealed record BandObstacle(Point On, Step Along, double HalfMm) : Obsta
 /// <param name="Block">What must stay clear.</param>
 internal sealed record BlockObstacle(Box Block) : Obstacle
 {
-    public override bool DependsOnX => true;
-
-    public override bool DependsOnY => true;
-
     public override double DistanceMm(Box part) => part.DistanceMm(Block);
 
-    public override ImmutableArray<LinearSpare> Ways(Box part, PlaceUnknowns at) =>
+    public override IEnumerable<ImmutableArray<LinearSpare>> Ways(Box part, PlaceUnknowns at) =>
     [
-        at.Along(new(-1, 0), Block.Left - part.Right),
-        at.Along(new(1, 0), part.Left - Block.Right),
-        at.Along(new(0, -1), Block.Bottom - part.Top),
-        at.Along(new(0, 1), part.Bottom - Block.Top),
+        [
+            at.Along(new(-1, 0), Block.Left - part.Right),
+            at.Along(new(1, 0), part.Left - Block.Right),
+            at.Along(new(0, -1), Block.Bottom - part.Top),
+            at.Along(new(0, 1), part.Bottom - Block.Top),
+        ],
     ];
+
+    public override IEnumerable<MovedDistance> Moved(Box part) => [new BlockDistance(part, Block)];
+}
+
+/// <summary>A convex area or a straight line, set out all round.</summary>
+/// <param name="Corners">The area's corners in any order, or the line's ends.</param>
+/// <param name="HalfMm">How far it is set out.</param>
+internal sealed record ZoneObstacle(ImmutableArray<Point> Corners, double HalfMm) : Obstacle
+{
+    public override double DistanceMm(Box part) => ConvexZone.Around(Corners, part).DistanceMm(0, 0) - HalfMm;
+
+    public override IEnumerable<ImmutableArray<LinearSpare>> Ways(Box part, PlaceUnknowns at) =>
+        [[.. ConvexZone.Around(Corners, part).Sides.Select(side => at.Along(side.Outward, side.OriginMm - HalfMm))]];
+
+    public override IEnumerable<MovedDistance> Moved(Box part) => [new ZoneDistance(ConvexZone.Around(Corners, part), HalfMm)];
+}
+
+/// <summary>Several things kept away from as one; the nearest counts.</summary>
+/// <param name="Each">At least one.</param>
+internal sealed record AllObstacles(ImmutableArray<Obstacle> Each) : Obstacle
+{
+    public override double DistanceMm(Box part) => Each.Min(one => one.DistanceMm(part));
+
+    public override IEnumerable<ImmutableArray<LinearSpare>> Ways(Box part, PlaceUnknowns at) => Each.SelectMany(one => one.Ways(part, at));
+
+    public override IEnumerable<MovedDistance> Moved(Box part) => Each.SelectMany(one => one.Moved(part));
 }

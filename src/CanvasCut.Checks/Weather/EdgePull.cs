@@ -68,12 +68,13 @@ internal static class TopGive
     /// <summary>From what holds an edge outward to the next bow, or to the top's edge where there is none; the top is taken to stretch as the carrier does.</summary>
     public static Length Beyond(EdgePlace edge, TopCloth top)
     {
-        var line = Length.FromMillimeters(edge.Line.From.Y);
+        var (line, halves) = (Length.FromMillimeters(edge.Line.From.Y), new[] { edge.Line.From, edge.Line.To }.Select(end => top.Outline.HalvesAt(Length.FromMillimeters(-end.Y))).ToList());
         var ways = edge.Side switch
         {
             Side.Forward => top.Bows.Select(bow => -line - bow.Station).Append(-line),
             Side.Aft => top.Bows.Select(bow => bow.Station + line).Append(top.Length + line),
-            _ => [(top.Width / 2) - Length.FromMillimeters(Math.Abs(edge.Line.From.X))],
+            Side.Port => halves.Select(half => half.Port + Length.FromMillimeters(edge.Line.From.X)),
+            _ => halves.Select(half => half.Starboard - Length.FromMillimeters(edge.Line.From.X)),
         };
         return ways.Where(way => way > Length.Zero).DefaultIfEmpty(Length.Zero).Min();
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 
 namespace CanvasCut.JobFiles;
@@ -5,12 +6,15 @@ namespace CanvasCut.JobFiles;
 /// <summary>Makes the top.</summary>
 internal static class TopBuilder
 {
-    public static TopCloth Build(GivenValues given) => new(
-        given.Length("top.length"),
-        given.Length("top.width"),
-        new(given.Length("top.edge_margin"), given.Length("top.corner_radius")),
-        [.. given.Values.Tables("top.bow").Select(path => Bow(given, path))],
-        [.. given.Values.Tables("top.keep_out").Select(path => KeepOut(given, path))]);
+    public static TopCloth Build(GivenValues given)
+    {
+        var (length, edges) = (given.Length("top.length"), new TopEdges(given.Length("top.edge_margin"), given.Length("top.corner_radius")));
+        var shape = TopShapeReader.Of(given.Values)!;
+        ImmutableArray<Bow> bows = [.. given.Values.Tables("top.bow").Select(path => Bow(given, path))];
+        ImmutableArray<KeepOut> keepOuts = [.. given.Values.Tables("top.keep_out").Select(path => KeepOut(given, path))];
+        return shape.IsRectangle ? new(length, given.Values.Length("top.width") ?? (shape.Widths[0].Port * 2), edges, bows, keepOuts)
+            : new(length, TopOutline.Of(shape)!, edges) { Bows = bows, KeepOuts = keepOuts };
+    }
 
     private static Bow Bow(GivenValues given, string path) => new(
         given.Length($"{path}.station"),

@@ -60,6 +60,9 @@ internal sealed record Field(string Name, FieldKind Kind, FieldRange Range, Pres
     /// <summary>Where the default comes from.</summary>
     public string Source { get; private init; } = string.Empty;
 
+    /// <summary>The list of tables that may stand in its place; null when none may.</summary>
+    public string? ReplacedBy { get; private init; }
+
     /// <summary>The words that may stand there; empty for other kinds.</summary>
     public string[] Words { get; private init; } = [];
 
@@ -72,6 +75,8 @@ internal sealed record Field(string Name, FieldKind Kind, FieldRange Range, Pres
     public Field Or(string text, string source) => this with { Default = text, Source = source, Presence = Presence.Defaulted };
 
     public Field OrImperial(string text) => this with { ImperialDefault = text };
+
+    public Field UnlessGivenBy(string list) => this with { ReplacedBy = list };
 
     public Field Among(params string[] words) => this with { Words = words };
 }

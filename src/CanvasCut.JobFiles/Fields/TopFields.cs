@@ -23,9 +23,22 @@ internal static class TopFields
     public static Field[] Top { get; } =
     [
         new("top.length", Length, Size("0.3 m", "6 m"), Presence.Required),
-        new("top.width", Length, Size("0.3 m", "6 m"), Presence.Required),
+        new Field("top.width", Length, Size("0.3 m", "6 m"), Presence.Required).UnlessGivenBy("top.width_at"),
         new Field("top.edge_margin", Length, Reach("0 mm", "300 mm"), Presence.Optional).Or("25 mm", Source.Practice),
         new Field("top.corner_radius", Length, Reach("0 mm", "600 mm"), Presence.Optional).Or("0 mm", Source.NoneAssumed),
+
+        new("top.width_at[].station", Length, Reach("0 mm", "6 m"), Presence.RequiredInTable),
+        new("top.width_at[].width", Length, Size("0.3 m", "6 m"), Presence.Optional),
+        new("top.width_at[].port", Length, Size("0.15 m", "3 m"), Presence.Optional),
+        new("top.width_at[].starboard", Length, Size("0.15 m", "3 m"), Presence.Optional),
+        new("top.width_at[].hollow_aft", Length, Signed("-300 mm", "300 mm"), Presence.Optional),
+        .. new[] { "forward_edge", "aft_edge" }.SelectMany(edge => new Field[]
+        {
+            new($"top.{edge}.port", Length, Signed("-600 mm", "600 mm"), Presence.Optional),
+            new($"top.{edge}.starboard", Length, Signed("-600 mm", "600 mm"), Presence.Optional),
+            new Field($"top.{edge}.form", Word, Any, Presence.Optional).Among("straight", "round"),
+        }),
+        .. new[] { "rounded", "cut" }.SelectMany(form => SideNames.Corners.Select(corner => new Field($"top.corners.{form}.{corner}", Length, Reach("0 mm", "1 m"), Presence.Optional))),
 
         new("top.bow[].station", Length, Reach("0 mm", "6 m"), Presence.RequiredInTable),
         new Field("top.bow[].diameter", Length, Size("10 mm", "80 mm"), Presence.Optional).Or("1 in", Say.Later("usually 7/8 in or 1 in tube: common practice")),

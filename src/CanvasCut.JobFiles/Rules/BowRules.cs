@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
 using UnitsNet;
@@ -12,18 +13,18 @@ internal static class BowRules
     private const double TapeErrorPart = 0.002;
     private static readonly string[] Measures = ["girth", "chord", "crown"];
 
-    public static void Check(JobValues values, RuleLog rules)
+    public static void Check(JobValues values, RuleLog rules, TopOutline? outline)
     {
         BayRules.Check(values, rules);
         StationOrder.Check(values, ("top.bow", "top.length"), path => values.Length(path), (path, message) => rules.When(true, ProblemCode.BowPlace, path, message));
         foreach (var bow in values.Tables("top.bow"))
         {
             rules.When(values.Length($"{bow}.station") > values.Length("top.length"), ProblemCode.BowPlace, $"{bow}.station", Say.Of($"lies aft of the top, which is {In(values.Length("top.length"))} long."));
-            CheckMeasures(values, rules, bow);
+            CheckMeasures(values, rules, bow, outline);
         }
     }
 
-    private static void CheckMeasures(JobValues values, RuleLog rules, string bow)
+    private static void CheckMeasures(JobValues values, RuleLog rules, string bow, TopOutline? outline)
     {
         var arePaired = HalfBowRules.ArePaired(values, rules, bow);
         var written = Measures.Where(measure => values.IsWritten(Place(values, bow, measure))).ToList();
@@ -38,9 +39,12 @@ internal static class BowRules
         {
             HalfBowRules.CheckArcs(arc, rules, bow);
             CheckGirth(arc, rules, Place(values, bow, "girth"));
-            BowWidthRules.Check(values, rules, arc, measure => Place(values, bow, measure));
+            BowWidthRules.Check(values, rules, (arc, WidthAt(values, bow, outline)), measure => Place(values, bow, measure));
         }
     }
+
+    private static Length? WidthAt(JobValues values, string bow, TopOutline? outline) =>
+        outline is { IsRectangle: false } && values.Length($"{bow}.station") is { } station ? outline.HalvesAt(station) is var halves ? halves.Port + halves.Starboard : null : values.Length("top.width");
 
     /// <summary>Where a measure of a bow is written: for the whole, or for its port half.</summary>
     private static string Place(JobValues values, string bow, string measure) =>

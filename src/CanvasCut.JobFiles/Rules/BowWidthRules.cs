@@ -4,7 +4,7 @@ using static CanvasCut.JobFiles.RuleLog;
 
 namespace CanvasCut.JobFiles;
 
-/// <summary>A bow's cloth runs from edge to edge, so its measures and the top's width belong together.</summary>
+/// <summary>A bow's cloth runs from edge to edge, so its measures and the top's width there belong together.</summary>
 /// <remarks>
 /// Questioned, not refused: a top may be wider at one bow than at another. The limits are working figures, chosen so that a
 /// foot too much or too little on 6 ft is seen; common practice, no source.
@@ -16,9 +16,10 @@ internal static class BowWidthRules
     /// <summary>A bow whose crown is a third of its chord has this chord over its girth; where the crown tells of it, a rounder one is not questioned.</summary>
     private const double LeastChord = 0.78;
 
-    public static void Check(JobValues values, RuleLog rules, BowArc arc, Func<string, string> place)
+    public static void Check(JobValues values, RuleLog rules, (BowArc Arc, Length? Width) bow, Func<string, string> place)
     {
-        if (values.Length("top.width") is not { } width || arc.Arc() is not { } whole)
+        var arc = bow.Arc;
+        if (bow.Width is not { } width || arc.Arc() is not { } whole)
         {
             return;
         }

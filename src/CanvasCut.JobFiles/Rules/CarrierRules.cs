@@ -1,4 +1,5 @@
 using CanvasCut.Language;
+using UnitsNet;
 using static CanvasCut.JobFiles.RuleLog;
 
 namespace CanvasCut.JobFiles;
@@ -34,7 +35,26 @@ internal static class CarrierRules
     {
         var length = values.Length("top.length");
         rules.When(values.Length("carrier.position.station") > length, ProblemCode.OffTop, "carrier.position.station", Say.Of($"lies aft of the top, which is {In(length)} long."));
-        var (offset, half) = (values.Length("carrier.position.offset"), values.Length("top.width") / 2);
+        if (values.Length("carrier.position.offset") is { } offset)
+        {
+            CheckOffset(values, rules, offset);
+        }
+    }
+
+    private static void CheckOffset(JobValues values, RuleLog rules, Length offset)
+    {
+        if (TopShapeReader.OutlineOf(values) is { IsRectangle: false } outline && values.Length("carrier.position.station") is { } station)
+        {
+            var halves = outline.HalvesAt(station);
+            rules.When(
+                offset > halves.Starboard || -offset > halves.Port,
+                ProblemCode.OffTop,
+                "carrier.position.offset",
+                Say.Of($"lies beside the top, which reaches {In(halves.Port)} to port and {In(halves.Starboard)} to starboard at that station."));
+            return;
+        }
+
+        var half = values.Length("top.width") / 2;
         rules.When(offset > half || offset < -half, ProblemCode.OffTop, "carrier.position.offset", Say.Of($"lies beside the top, which reaches {In(half)} to each side."));
     }
 }

@@ -26,7 +26,8 @@ internal static class JobRules
     /// <summary>What must hold between the fields of the top, whatever lies on it.</summary>
     public static void CheckTop(JobValues values, RuleLog rules)
     {
-        TopRules.Check(values, rules);
-        BowRules.Check(values, rules);
+        var outline = OutlineRules.Check(values, rules);
+        TopRules.Check(values, rules, outline);
+        BowRules.Check(values, rules, outline);
     }
 }

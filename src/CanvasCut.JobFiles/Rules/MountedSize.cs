@@ -35,9 +35,9 @@ internal static class MountedSize
     /// <summary>What is said of a row that is longer than the top whichever way its panels may lie; null when it is not.</summary>
     public static string? RowBeyondTop(JobValues values)
     {
-        var (athwart, foreAft) = SmallestWithRow(values);
+        var ((athwart, foreAft), width) = (SmallestWithRow(values), TopShapeReader.MostWidth(values));
         return values.Row?.Axis == RowAxis.Athwart
-            ? athwart > values.Length("top.width") ? Say.Of($"makes the row longer than the top is wide: with gaps and borders the carrier is {In(athwart)} from port to starboard, and the top is {In(values.Length("top.width"))} wide. Lay the row fore and aft (beside = \"aft\"), or give a panel a carrier of its own.") : null
+            ? athwart > width ? Say.Of($"makes the row longer than the top is wide: with gaps and borders the carrier is {In(athwart)} from port to starboard, and the top is {In(width)} wide. Lay the row fore and aft (beside = \"aft\"), or give a panel a carrier of its own.") : null
             : foreAft > values.Length("top.length") ? Say.Of($"makes the row longer than the top: with gaps and borders the carrier is {In(foreAft)} from forward to aft, and the top is {In(values.Length("top.length"))} long. Lay the row across (beside = \"starboard\"), or give a panel a carrier of its own.") : null;
     }
 

@@ -32,7 +32,7 @@ internal sealed class FieldReader((TomlTable Root, bool IsWhole) file, string fi
 
     /// <summary>Whether every one of some fields has its value, but for those that need none.</summary>
     public bool HasAll(IEnumerable<Field> fields) =>
-        FieldPath.All(_root, fields).All(each => each.Field.Presence == Presence.Optional || _values.ContainsKey(each.Path));
+        FieldPath.All(_root, fields).All(each => each.Field.Presence == Presence.Optional || IsReplaced(each.Field) || _values.ContainsKey(each.Path));
 
     private void Read(Field field, string path)
     {
@@ -57,10 +57,12 @@ internal sealed class FieldReader((TomlTable Root, bool IsWhole) file, string fi
 
     private bool IsMissing(Field field, string path) => field.Presence switch
     {
-        Presence.Required => true,
+        Presence.Required => !IsReplaced(field),
         Presence.RequiredInTable => FieldPath.Find(_root, path[..path.LastIndexOf('.')]).Node is TomlTable,
         _ => false,
     };
+
+    private bool IsReplaced(Field field) => field.ReplacedBy is { } list && JobValues.TablesIn(_root, list).Any();
 
     private void TakeDefault(Field field, string path)
     {

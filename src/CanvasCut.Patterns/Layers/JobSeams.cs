@@ -63,10 +63,13 @@ public static class JobSeams
         return builder.Seams;
     }
 
+    /// <summary>The cloth of the top as rows are held against it, which takes convex plies; all rows lie well inside it.</summary>
+    private static Outline Cloth(TopCloth top) => top.Outline.IsRectangle ? Plan.OutlineOf(top) : ConvexHull.Of(Plan.OutlineOf(top).Corners);
+
     private static IReadOnlyList<SewnSeam> Top(PatternSet patterns)
     {
         var (job, mounted) = (patterns.Job, patterns.Mounted);
-        var builder = new SeamBuilder([new(LayerKind.Cloth, Outline.Of(Plan.Of(job.Top)))], job.Workshop.Cloth.Join, new(0, 0));
+        var builder = new SeamBuilder([new(LayerKind.Cloth, Cloth(job.Top))], job.Workshop.Cloth.Join, new(0, 0));
         foreach (var patch in patterns.WholesOf(PieceKind.ChafePatch))
         {
             builder.SewOn(patch, patterns.TopPieces, OnTop);

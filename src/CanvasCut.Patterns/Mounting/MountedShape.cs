@@ -57,6 +57,9 @@ public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelB
         .. Fastened.Strips.Select(strip => Outline.Of(strip.Finished)),
     ];
 
+    /// <summary>The box round each of these; a pocket's box holds a little more than the pocket, on the safe side.</summary>
+    public ImmutableArray<Box> Bounds => [.. Parts.Select(part => part.Bounds)];
+
     /// <summary>The box around all of it.</summary>
     public Box Extent => Parts.Select(part => part.Bounds).Aggregate((all, next) => all.Joined(next));
 

@@ -1,5 +1,6 @@
 using CanvasCut.Design;
 using CanvasCut.Geometry;
+using UnitsNet;
 
 namespace CanvasCut.Patterns;
 
@@ -9,17 +10,18 @@ internal sealed class BowCurve
 {
     private readonly double _portCurvature;
     private readonly double _starboardCurvature;
-    private readonly double _bendFromMm;
+    private readonly (double Port, double Starboard) _bendFromMm;
     private readonly double _bendCurvature;
 
     /// <param name="halves">The arcs.</param>
-    /// <param name="halfWidthMm">From the centreline to the top's side edge.</param>
+    /// <param name="edges">From the centreline to the top's side edges over the bow.</param>
     /// <param name="cornerRadiusMm">The last so much of each half bends down with this radius; zero for no bend.</param>
-    public BowCurve(BowHalves halves, double halfWidthMm, double cornerRadiusMm)
+    public BowCurve(BowHalves halves, (Length Port, Length Starboard) edges, double cornerRadiusMm)
     {
         (_portCurvature, _starboardCurvature) = (1 / halves.Port.RadiusMm, 1 / halves.Starboard.RadiusMm);
-        _bendFromMm = cornerRadiusMm > 0 ? halfWidthMm - cornerRadiusMm : double.PositiveInfinity;
+        _bendFromMm = (From(edges.Port), From(edges.Starboard));
         _bendCurvature = cornerRadiusMm > 0 ? 1 / cornerRadiusMm : 0;
+        double From(Length edge) => cornerRadiusMm > 0 ? edge.Millimeters - cornerRadiusMm : double.PositiveInfinity;
     }
 
     /// <summary>The place at an offset: X to starboard, Y up, both from the cloth on the centreline; and how the curve runs there.</summary>
@@ -27,12 +29,13 @@ internal sealed class BowCurve
     {
         var hand = offsetMm < 0 ? -1 : 1;
         var (curvature, along) = (hand < 0 ? _portCurvature : _starboardCurvature, Math.Abs(offsetMm));
-        var onArc = Math.Min(along, _bendFromMm);
+        var bendFrom = hand < 0 ? _bendFromMm.Port : _bendFromMm.Starboard;
+        var onArc = Math.Min(along, bendFrom);
         var (step, turn) = (ArcStep.Of(onArc, curvature, 0), onArc * curvature);
-        if (along > _bendFromMm)
+        if (along > bendFrom)
         {
-            step += ArcStep.Of(along - _bendFromMm, _bendCurvature, turn);
-            (turn, curvature) = (turn + ((along - _bendFromMm) * _bendCurvature), _bendCurvature);
+            step += ArcStep.Of(along - bendFrom, _bendCurvature, turn);
+            (turn, curvature) = (turn + ((along - bendFrom) * _bendCurvature), _bendCurvature);
         }
 
         return new(new(hand * step.X, -step.Y), hand * turn, curvature);

@@ -15,6 +15,9 @@ public sealed class TopInSpace
     private const double ContourClearMm = 0.5;
     private const double BendStepMm = 8;
 
+    /// <summary>Where a rounded edge leaves less than this of a station, there is no way across.</summary>
+    private const double NarrowMm = 1;
+
     private readonly TopCloth _top;
     private readonly ImmutableArray<double> _offsets;
 
@@ -26,7 +29,7 @@ public sealed class TopInSpace
         ArgumentNullException.ThrowIfNull(top);
         (_top, Surface) = (top, surface);
         _offsets = OffsetsOf(top, surface);
-        Tubes = [.. top.Bows.Select(bow => new TubeInSpace(surface, bow, _offsets))];
+        Tubes = [.. top.Bows.Select(bow => new TubeInSpace(surface, bow, OffsetsAt(bow.Station.Millimeters)))];
     }
 
     /// <summary>The surface of the cloth.</summary>
@@ -82,16 +85,17 @@ public sealed class TopInSpace
 
     private SpacePoint At(Point plan) => Surface.PointAt(Plan.PlaceOf(plan));
 
-    private ImmutableArray<SpacePoint> Across(double station) => [.. _offsets.Select(offset => Surface.PointAt(Place(station, offset)))];
+    private ImmutableArray<SpacePoint> Across(double station) => [.. OffsetsAt(station).Select(offset => Surface.PointAt(Place(station, offset)))];
 
-    private ImmutableArray<double> Stations(double largest) => Stepping.Of(0, _top.Length.Millimeters, _top.Bows.Select(bow => bow.Station.Millimeters), largest);
+    private ImmutableArray<double> Stations(double largest) => Stepping.Of(-Plan.Of(_top).Top, -Plan.Of(_top).Bottom, _top.Bows.Select(bow => bow.Station.Millimeters), largest);
 
     /// <summary>Where at a station the cloth turns away, to the nearest of the offsets and then halved down; null when it does not.</summary>
     private TopPlace? TurnAt(double station)
     {
         const int Halvings = 20;
         bool IsTowardViewer(double offset) => Surface.NormalAt(Place(station, offset)).Dot(Isometric.TowardViewer) > 0;
-        var change = _offsets.Zip(_offsets.Skip(1)).Where(pair => IsTowardViewer(pair.First) != IsTowardViewer(pair.Second)).Take(1).ToList();
+        var offsets = OffsetsAt(station);
+        var change = offsets.Zip(offsets.Skip(1)).Where(pair => IsTowardViewer(pair.First) != IsTowardViewer(pair.Second)).Take(1).ToList();
         if (change is not [var (low, high)])
         {
             return null;
@@ -110,20 +114,33 @@ public sealed class TopInSpace
     /// <summary>The parts of a line of the plan at which it crosses a bow, the centreline or a bend.</summary>
     private IEnumerable<double> Breaks(Point from, Point to)
     {
-        var (bend, step) = (Surface.BendFrom.Millimeters, to - from);
+        var step = to - from;
         var atBows = _top.Bows.Select(bow => (-bow.Station.Millimeters - from.Y) / step.Y);
-        return atBows.Concat(new[] { -bend, 0, bend }.Select(offset => (offset - from.X) / step.X)).Where(double.IsFinite);
+        return atBows.Concat(Surface.Bends.Select(bend => bend.Millimeters).Append(0).Select(offset => (offset - from.X) / step.X)).Where(double.IsFinite);
     }
 
-    /// <summary>Offsets from port to starboard, closer in the bends.</summary>
+    /// <summary>As many offsets at every station, from edge to edge of what there is of the top.</summary>
+    private ImmutableArray<double> OffsetsAt(double station)
+    {
+        var whole = Plan.Of(_top);
+        if (_top.Outline.IsRectangle || _top.Outline.Across(-station) is not { } there || there.To.X - there.From.X < NarrowMm)
+        {
+            return _offsets;
+        }
+
+        return [.. _offsets.Select(offset => there.From.X + ((offset - whole.Left) * (there.To.X - there.From.X) / whole.WidthMm))];
+    }
+
+    /// <summary>Offsets from port to starboard where the top is widest, closer in the bends.</summary>
     private static ImmutableArray<double> OffsetsOf(TopCloth top, TopSurface surface)
     {
-        var (half, bend) = (top.Width.Millimeters / 2, surface.BendFrom.Millimeters);
+        var (whole, bends) = (Plan.Of(top), surface.Bends.Select(bend => bend.Millimeters).ToList());
+        var (port, starboard) = (bends.Where(bend => bend < 0).DefaultIfEmpty(whole.Left).Max(), bends.Where(bend => bend > 0).DefaultIfEmpty(whole.Right).Min());
         return
         [
-            .. Stepping.Of(-half, -bend, [], BendStepMm).SkipLast(1),
-            .. Stepping.Of(-bend, bend, [0], StepMm),
-            .. Stepping.Of(bend, half, [], BendStepMm).Skip(1),
+            .. Stepping.Of(whole.Left, port, [], BendStepMm).SkipLast(1),
+            .. Stepping.Of(port, starboard, [0], StepMm),
+            .. Stepping.Of(starboard, whole.Right, [], BendStepMm).Skip(1),
         ];
     }
 

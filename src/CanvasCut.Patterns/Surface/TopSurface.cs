@@ -18,14 +18,14 @@ public sealed class TopSurface
     private readonly ImmutableArray<BowLine> _bows;
     private readonly ImmutableArray<BayCurve> _bays;
 
-    private TopSurface(ImmutableArray<BowLine> bows, ImmutableArray<BayCurve> bays, Length bendFrom)
+    private TopSurface(ImmutableArray<BowLine> bows, ImmutableArray<BayCurve> bays, ImmutableArray<Length> bends)
     {
-        (_bows, _bays, BendFrom) = (bows, bays, bendFrom);
+        (_bows, _bays, Bends) = (bows, bays, bends);
         Ridges = [.. bows.Where(bow => !bow.IsContinued).Index().Select(bow => RidgeLine.Of(bow.Index, bow.Item, bays))];
     }
 
-    /// <summary>From the centreline along the cloth to where the frame bends down; the side edge when there is no bend.</summary>
-    public Length BendFrom { get; }
+    /// <summary>The offsets at which the frame bends down at its bows, from port to starboard; the side edges when there is no bend.</summary>
+    public ImmutableArray<Length> Bends { get; }
 
     /// <summary>The bows as ridges, forward to aft.</summary>
     public ImmutableArray<Ridge> Ridges { get; }
@@ -46,7 +46,7 @@ public sealed class TopSurface
     {
         ArgumentNullException.ThrowIfNull(top);
         var finding = SurfaceFinding.MissingOf(top);
-        return finding.Length > 0 ? new(null, finding) : new(Built(new(top.Length, top.Width, top.Edges, [.. top.Bows.Index().Select(each => Slack(top, each.Index, sag))], top.KeepOuts)), []);
+        return finding.Length > 0 ? new(null, finding) : new(Built(top.Over([.. top.Bows.Index().Select(each => Slack(top, each.Index, sag))])), []);
     }
 
     /// <summary>Where a place of the top lies in space, in millimetres.</summary>
@@ -103,15 +103,19 @@ public sealed class TopSurface
 
     private static TopSurface Built(TopCloth top)
     {
-        var half = top.Width.Millimeters / 2;
-        var corner = top.Edges.CornerRadius.Millimeters;
-        var bows = BowLine.Of(top, bow => new(bow.Halves!, half, corner));
+        var corner = top.Edges.CornerRadius;
+        var bows = BowLine.Of(top, bow => new(bow.Halves!, top.Outline.HalvesAt(bow.Station), corner.Millimeters));
         ImmutableArray<BayCurve> bays =
         [
             .. bows.Zip(bows.Skip(1)).Select(pair => new BayCurve(pair.Second.StationMm - pair.First.StationMm, pair.Second.HeightMm - pair.First.HeightMm, pair.First.SagMm)),
         ];
-        return new(BowLine.Placed(bows, bays), bays, Length.FromMillimeters(half - corner));
+        return new(BowLine.Placed(bows, bays), bays, BendsOf(top, corner));
     }
+
+    private static ImmutableArray<Length> BendsOf(TopCloth top, Length corner) =>
+    [
+        .. top.Bows.Select(bow => top.Outline.HalvesAt(bow.Station)).SelectMany(halves => new[] { corner - halves.Port, halves.Starboard - corner }).Distinct().Order(),
+    ];
 
     private static Bow Slack(TopCloth top, int index, double sag)
     {
@@ -153,7 +157,7 @@ public sealed class TopSurface
     {
         var (station, offset) = ((to.Station - from.Station).Millimeters, (to.Offset - from.Offset).Millimeters);
         var atBows = _bows.Select(bow => (bow.StationMm - from.Station.Millimeters) / station);
-        var atBends = new[] { -BendFrom.Millimeters, 0, BendFrom.Millimeters }.Select(bend => (bend - from.Offset.Millimeters) / offset);
+        var atBends = Bends.Select(bend => bend.Millimeters).Append(0).Select(bend => (bend - from.Offset.Millimeters) / offset);
         return atBows.Concat(atBends).Where(part => part is > 0 and < 1).Append(0).Append(1).Order();
     }
 }

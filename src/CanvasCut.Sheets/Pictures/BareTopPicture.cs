@@ -16,6 +16,11 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
     /// <summary>How far below the top, and left of it, its own size stands.</summary>
     private const double SizeMm = 12;
 
+    /// <summary>What the picture is and where its measures start.</summary>
+    public static string HowToRead(TopCloth top, View view) => top.Outline.IsRectangle
+        ? Say.Of($"The top from above, laid flat, scale {view.ScaleText}. Stations run aft from the forward edge, offsets from the centreline.")
+        : Say.Of($"The top from above, laid flat, scale {view.ScaleText}. Stations run aft from the middle of the forward edge, offsets from the centreline.");
+
     /// <summary>The whole picture.</summary>
     public IEnumerable<Figure> Alone()
     {
@@ -28,25 +33,22 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
     [
         .. Tubes(),
         .. KeepOuts(),
-        view.Line(LineRole.Cut, Plan.Of(top)),
-        .. Edges(Plan.Of(top), PartKey.TopEdge),
-        view.Line(LineRole.Fold, Plan.UsableOf(top)),
+        view.Line(LineRole.Cut, Plan.OutlineOf(top)),
+        .. top.Outline.IsRectangle ? Edges(Plan.Of(top), PartKey.TopEdge) : OwnEdges(),
+        .. Plan.UsableOf(top) is { } usable ? new[] { view.Line(LineRole.Fold, usable) } : [],
         .. Centreline(),
     ];
 
     /// <summary>The tubes' edges again, over everything, to show where one runs under the panel.</summary>
-    public IEnumerable<Figure> TubeEdges() => top.Bows.Select(bow => Plan.BandOf(top, bow)).SelectMany((band, i) => Shown(PartKey.Bow(i + 1), new Figure[]
-    {
-        view.Line(LineRole.Note, new(band.Left, band.Bottom), new(band.Right, band.Bottom)),
-        view.Line(LineRole.Note, new(band.Left, band.Top), new(band.Right, band.Top)),
-    }));
+    public IEnumerable<Figure> TubeEdges() => top.Bows.Select(bow => Plan.BandOf(top, bow)).SelectMany((band, i) =>
+        Shown(PartKey.Bow(i + 1), new[] { band.Bottom, band.Top }.Select(y => AcrossAt(y, band)).OfType<(Point From, Point To)>().Select(line => view.Line(LineRole.Note, line.From, line.To))));
 
     /// <summary>What is named on the bare top, and the point on paper that its name tells of.</summary>
     public IEnumerable<(string Name, Point At)> Named() => top.KeepOuts.Select(keepOut => (keepOut.Name, view.Of(Plan.Of(keepOut).Center)));
 
     /// <summary>Names beside what they tell of.</summary>
     public IEnumerable<Figure> NamesOver(ImmutableArray<Figure> drawn, IEnumerable<(string Name, Point At)> named) =>
-        Names.Of(named, new(view.Of(Outline.Of(Plan.Of(top))), drawn.Where(figure => figure is not Tint)), TextMm);
+        Names.Of(named, new(view.Of(Plan.OutlineOf(top)), drawn.Where(figure => figure is not Tint)), TextMm);
 
     /// <summary>The size of the top.</summary>
     public IEnumerable<Figure> Sizes()
@@ -55,7 +57,7 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
         return
         [
             .. Dimension.Level(whole.Left, whole.Right, whole.Bottom - SizeMm, Say.Of($"top {LengthText.Of(top.Width, units)}")),
-            .. Dimension.Upright(whole.Bottom, whole.Top, whole.Left - SizeMm, Say.Of($"top {LengthText.Of(top.Length, units)}")),
+            .. Dimension.Upright(view.Of(new Point(0, -top.Length.Millimeters)).Y, view.Of(new Point(0, 0)).Y, whole.Left - SizeMm, Say.Of($"top {LengthText.Of(top.Length, units)}")),
         ];
     }
 
@@ -68,14 +70,20 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
         .. Shown(key(Side.Starboard), view.Line(LineRole.Cut, new(box.Right, box.Bottom), new(box.Right, box.Top))),
     ];
 
+    /// <summary>The edges of the top that are not those of a box.</summary>
+    private IEnumerable<Figure> OwnEdges() => new[] { Side.Forward, Side.Aft, Side.Port, Side.Starboard }.SelectMany(side =>
+        Shown(PartKey.TopEdge(side), new Stroke(LineRole.Cut, [.. top.Outline.LineOf(side).Select(view.Of)], IsClosed: false)));
+
     /// <summary>Figures of which a program that reads the drawing is told what they show.</summary>
     public static IEnumerable<Figure> Shown(PartKey key, params IEnumerable<Figure> figures) => Figures.Showing(key.Id, figures);
 
-    private IEnumerable<Figure> Tubes() => top.Bows.SelectMany((bow, i) => Shown(PartKey.Bow(i + 1), new Figure[]
-    {
-        new Tint(view.Of(Outline.Of(Plan.BandOf(top, bow))), 0.25),
-        new Lettering(Say.Of($"bow {i + 1}"), view.Of(new Point(top.Width.Millimeters / 2, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),
-    }));
+    private (Point From, Point To)? AcrossAt(double y, Box band) => top.Outline.IsRectangle ? (new(band.Left, y), new(band.Right, y)) : top.Outline.Across(y);
+
+    private IEnumerable<Figure> Tubes() => top.Bows.SelectMany((bow, i) => Shown(PartKey.Bow(i + 1), (IEnumerable<Figure>)
+    [
+        .. Plan.OnTop(top, Plan.BandOf(top, bow)) is { } band ? new[] { new Tint(view.Of(band), 0.25) } : [],
+        new Lettering(Say.Of($"bow {i + 1}"), view.Of(new Point(top.Outline.HalvesAt(bow.Station).Starboard.Millimeters, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),
+    ]));
 
     private IEnumerable<Figure> KeepOuts() => top.KeepOuts.SelectMany((keepOut, i) =>
     {
@@ -91,9 +99,8 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
 
     private IEnumerable<Figure> Centreline()
     {
-        var whole = Plan.Of(top);
-        yield return view.Line(LineRole.Grain, new(0, whole.Bottom), new(0, whole.Top));
-        var forward = view.Of(new Point(0, whole.Top));
+        yield return view.Line(LineRole.Grain, new(0, -top.Length.Millimeters), new(0, 0));
+        var forward = view.Of(new Point(0, Plan.Of(top).Top));
         foreach (var figure in Arrows.Between(LineRole.Note, forward + new Step(0, 2), forward + new Step(0, 12), isTwoHeaded: false))
         {
             yield return figure;

@@ -50,7 +50,7 @@ public static class PlacementSheet
         ImmutableArray<Figure> figures =
         [
             .. new TopPicture(mounted[0], view, context.Units).Figures(mounted.RemoveAt(0)),
-            .. Figures.Moved([.. Head(context, view)], new(0, high + HeadMm)),
+            .. Figures.Moved([.. Head(mounted[0].Job.Top, context, view)], new(0, high + HeadMm)),
         ];
         return new("placement", Say.Of($"Placement, {context.JobName}"), PictureMm, high + HeadMm - low, Figures.Moved(figures, new(0, -low)));
     }
@@ -79,11 +79,11 @@ public static class PlacementSheet
     private static double MeasureMm(SheetContext context) => context.Units == PrintUnits.Both ? 42 : 28;
 
     /// <summary>Title and scale, hanging from the top of the sheet.</summary>
-    private static IEnumerable<Figure> Head(SheetContext context, View view)
+    private static IEnumerable<Figure> Head(TopCloth top, SheetContext context, View view)
     {
         yield return new Lettering(Say.Of($"Placement: {context.JobName}"), new(MarginMm, -MarginMm - 5), 5, IsBold: true);
         yield return new Lettering(
-            Say.Of($"The top from above, laid flat, scale {view.ScaleText}. Stations run aft from the forward edge, offsets from the centreline."),
+            BareTopPicture.HowToRead(top, view),
             new(MarginMm, -MarginMm - 11),
             2.5);
         if (context.Warning.Length > 0)

@@ -31,7 +31,7 @@ internal sealed class ShapePicture
 
     /// <summary>The box around the cloth and the tubes in the drawing's plane, at their true size.</summary>
     public Box Bounds() => Box.Holding(
-        _space.Line(Outline.Of(_top)).Concat(_space.Tubes.SelectMany(tube => tube.Ends.Concat(tube.Edges)).SelectMany(line => line)).Select(Isometric.Of));
+        _space.Line(Plan.OutlineOf(_patterns.Job.Top)).Concat(_space.Tubes.SelectMany(tube => tube.Ends.Concat(tube.Edges)).SelectMany(line => line)).Select(Isometric.Of));
 
     /// <summary>The picture on paper.</summary>
     /// <param name="view">Where the drawing's plane lies on paper.</param>
@@ -55,7 +55,7 @@ internal sealed class ShapePicture
         [
             .. _space.Tubes.SelectMany(tube => tube.Edges.Concat(tube.Ends)).Select(line => (LineRole.Mark, line)),
             .. _patterns.Job.Top.KeepOuts.Select(keepOut => (LineRole.Mark, _space.Line(Outline.Of(Plan.Of(keepOut).Shared(_top))))),
-            (LineRole.Cut, _space.Line(Outline.Of(_top))),
+            (LineRole.Cut, _space.Line(Plan.OutlineOf(_patterns.Job.Top))),
             .. _space.Contours().Select(line => (LineRole.Cut, line)),
             .. mounted.Fastened.Edges.SelectMany(EdgeBesideTheCarrier).Select(line => (LineRole.Mark, line)),
             (LineRole.Cut, _space.Line(Outline.Of(mounted.CarrierBox))),
@@ -71,11 +71,13 @@ internal sealed class ShapePicture
             .Select(bay => (From: bay.First, LengthMm: bay.Second - bay.First))
             .SelectMany(bay => Enumerable.Range(0, bay.LengthMm < ShortBayMm ? 1 : LinesAcrossABay + 1).Select(i => bay.From + (bay.LengthMm * i / (LinesAcrossABay + 1))))
             .Skip(1)
-            .Select(station => (From: new Point(_top.Left, -station), To: new Point(_top.Right, -station)));
+            .Select(station => _patterns.Job.Top.Outline.Across(-station));
         var along = Enumerable.Range(1 - LinesAlongAHalf, (2 * LinesAlongAHalf) - 1)
             .Select(i => _top.Right * i / LinesAlongAHalf)
-            .Select(offset => (From: new Point(offset, _top.Top), To: new Point(offset, _top.Bottom)));
-        return across.Concat(along).SelectMany(line => BesideTheCarrier(line.From, line.To)).Select(part => _space.Line(part.From, part.To));
+            .Select(_patterns.Job.Top.Outline.Along)
+            .OfType<(Point From, Point To)>()
+            .Select(line => (From: line.To, To: line.From));
+        return across.OfType<(Point From, Point To)>().Concat(along).SelectMany(line => BesideTheCarrier(line.From, line.To)).Select(part => _space.Line(part.From, part.To));
     }
 
     /// <summary>The part of a zipper, or of what stands for one, that lies beside the carrier; the other lies under the carrier.</summary>
@@ -129,7 +131,7 @@ internal sealed class ShapePicture
 
     private IEnumerable<(string Name, Point At)> Named(View view)
     {
-        var (mounted, half) = (_patterns.Mounted, _top.Right);
+        var mounted = _patterns.Mounted;
         foreach (var (i, tube) in _space.Tubes.Index())
         {
             yield return (Say.Of($"bow {i + 1}"), view.Of(Isometric.Of(tube.StarboardEnd)));
@@ -147,8 +149,11 @@ internal sealed class ShapePicture
         }
 
         // A quarter from the aft edge there is hardly ever a bow.
-        yield return (Say.Of("port edge"), view.Of(OnCloth(new(-half, _top.Bottom * 0.75))));
-        yield return (Say.Of("starboard edge"), view.Of(OnCloth(new(half, _top.Bottom * 0.75))));
+        if (_patterns.Job.Top.Outline.Across(_top.Bottom * 0.75) is { } edges)
+        {
+            yield return (Say.Of("port edge"), view.Of(OnCloth(edges.From)));
+            yield return (Say.Of("starboard edge"), view.Of(OnCloth(edges.To)));
+        }
     }
 
     private Point OnCloth(Point plan) => Isometric.Of(_space.Surface.PointAt(Plan.PlaceOf(plan)));

@@ -26,17 +26,17 @@ public static class TopSheet
         ImmutableArray<Figure> figures =
         [
             .. new BareTopPicture(top, view, context.Units).Alone(),
-            .. Figures.Moved([.. Head(context, view)], new(0, high + HeadMm)),
+            .. Figures.Moved([.. Head(top, context, view)], new(0, high + HeadMm)),
         ];
         return new("top", Say.Of($"Top, {context.JobName}"), WidthMm, high + HeadMm - low, Figures.Moved(figures, new(0, -low)));
     }
 
     /// <summary>Title and scale, hanging from the top of the sheet.</summary>
-    private static IEnumerable<Figure> Head(SheetContext context, View view)
+    private static IEnumerable<Figure> Head(TopCloth top, SheetContext context, View view)
     {
         yield return new Lettering(Say.Of($"The top: {context.JobName}"), new(MarginMm, -MarginMm - 5), 5, IsBold: true);
         yield return new Lettering(
-            Say.Of($"The top from above, laid flat, scale {view.ScaleText}. Stations run aft from the forward edge, offsets from the centreline."),
+            BareTopPicture.HowToRead(top, view),
             new(MarginMm, -MarginMm - 11),
             2.5);
     }

@@ -37,9 +37,9 @@ internal static class WorkPictures
         var near = extent.Grown(Math.Max(extent.WidthMm, extent.HeightMm) * 0.06);
         var shown = picture.Lines.All(line => near.Holds(Box.Holding(line.Points))) ? near : top.Joined(near);
         var view = Scaled(shown, inner);
-        foreach (var band in patterns.Job.Top.Bows.Select(bow => Plan.BandOf(patterns.Job.Top, bow).Shared(shown)).Where(band => band is { WidthMm: > 0, HeightMm: > 0 }))
+        foreach (var band in patterns.Job.Top.Bows.Select(bow => Plan.BandOf(patterns.Job.Top, bow).Shared(shown)).Where(band => band is { WidthMm: > 0, HeightMm: > 0 }).Select(band => Plan.OnTop(patterns.Job.Top, band)).OfType<Outline>())
         {
-            yield return new Tint(view.Of(Outline.Of(band)), 0.2);
+            yield return new Tint(view.Of(band), 0.2);
         }
 
         foreach (var line in picture.Lines.Where(line => line.IsClosed))
@@ -47,7 +47,7 @@ internal static class WorkPictures
             yield return new Tint(new Outline([.. line.Points.Select(view.Of)]), 0.12);
         }
 
-        foreach (var thin in new[] { top, patterns.Mounted.CarrierBox }.Where(box => shown.Holds(box)))
+        foreach (var thin in new[] { Plan.OutlineOf(patterns.Job.Top), Outline.Of(patterns.Mounted.CarrierBox) }.Where(line => shown.Holds(line.Bounds)))
         {
             yield return view.Line(LineRole.Note, thin);
         }

@@ -79,7 +79,7 @@ public sealed class TopSurfaceTests
         var top = new TopCloth(Mm(1200), Mm(1800), new(Mm(25), Mm(150)), [At(100, 0, Published), At(1100, 0, Published)], []);
         var surface = TopSurface.Of(top).Surface!;
 
-        Assert.Equal(750, surface.BendFrom.Millimeters);
+        Assert.Equal([-750, 750], surface.Bends.Select(bend => bend.Millimeters));
         Assert.Equal(150, surface.ArcRadiusAt(Place(600, -800))!.Value.Millimeters, 1e-9);
         Assert.Equal(Published.RadiusMm, surface.ArcRadiusAt(Place(600, 700))!.Value.Millimeters, 1e-6);
     }

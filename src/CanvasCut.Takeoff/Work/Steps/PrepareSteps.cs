@@ -29,7 +29,7 @@ internal static class PrepareSteps
             .With(Say.Of("soft tape, straightedge, a helper"))
             .Until(Say.Of($"Both readings of a length agree within {subject.AtMost(3)}; the top's diagonals within {subject.AtMost(5)}."))
             .Minding(Height)
-            .Seen(WorkPicture.OnTop(Outline.Of(Plan.Of(subject.Job.Top))));
+            .Seen(WorkPicture.OnTop(Plan.OutlineOf(subject.Job.Top)));
 
     private static WorkStep Print(WorkSubject subject) =>
         Step(new("print", WorkStage.Prepare, WorkKind.Paper, Say.Of("Print the templates"), Say.Of("Print templates.pdf at 100 %, never \"fit to page\", and join the pages of each piece.")))

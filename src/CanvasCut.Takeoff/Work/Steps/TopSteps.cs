@@ -67,7 +67,7 @@ internal static class TopSteps
             .When(Say.Of("In a calm."))
             .Until(subject.HasZippersOnly ? Say.Of("All marks are still to be seen; the taped halves have not moved.") : Say.Of("All marks are still to be seen; nothing that is taped has moved."))
             .Minding(Say.Of("A frame without its top can fold: tie it up. ") + Height)
-            .Seen(WorkPicture.OnTop(Outline.Of(Plan.Of(subject.Job.Top))));
+            .Seen(WorkPicture.OnTop(Plan.OutlineOf(subject.Job.Top)));
 
     private static TopSort SortOf(TopPart part) => new(part.Layer, part.Edge?.Kind, part.Edge is FlapPlace);
 
@@ -82,5 +82,5 @@ internal static class TopSteps
             .When(Say.Of("In a calm."))
             .Until(Say.Of($"The top is as tight as before; the {(subject.HasZippersOnly ? Say.Of("zippers'") : Say.Of("fastenings'"))} diagonals are equal within {subject.AtMost(5)}."))
             .Minding(Height)
-            .Seen(WorkPicture.OnTop([Outline.Of(Plan.Of(subject.Job.Top)), .. subject.TopParts.Select(part => part.Outline)]));
+            .Seen(WorkPicture.OnTop([Plan.OutlineOf(subject.Job.Top), .. subject.TopParts.Select(part => part.Outline)]));
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using CanvasCut.Geometry;
 
-namespace CanvasCut.Nesting;
+namespace CanvasCut.Geometry;
 
 /// <summary>Cuts an outline into convex parts.</summary>
 /// <remarks>
@@ -9,7 +8,7 @@ namespace CanvasCut.Nesting;
 /// "Fast triangulation of simple polygons", Foundations of Computation Theory (1983). At most four times as many parts
 /// as there can be least.
 /// </remarks>
-internal static class ConvexDivision
+public static class ConvexDivision
 {
     /// <summary>How much a corner may turn to the wrong side by round-off, as the sine of its turn.</summary>
     private const double StraightSine = 1e-12;
