@@ -122,6 +122,9 @@ public static class CheckCodes
     /// <summary>A strip and the cells.</summary>
     public const string StripShade = "strip.shade";
 
+    /// <summary>A strip that is sewn to the carrier, and the room it has there.</summary>
+    public const string StripSeam = "strip.seam";
+
     /// <summary>Whether water runs in under a weather strip's free edge.</summary>
     public const string StripWater = "strip.water";
 
@@ -227,7 +230,7 @@ public static class CheckCodes
         Margin, KeepOut, Between, BentSide, RowGap, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
-        PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, StripWater, StripEnds, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,
+        PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, StripSeam, StripWater, StripEnds, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,
         MountPitch, MountRoom, MountEdge, MountReach, MountRod, MountRemoval, ZipperStart, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
         WindZipper, WindZipperEnd, WindFastener, WindSleeve, WindPocket, WindSeam, WindBond, WindOff,

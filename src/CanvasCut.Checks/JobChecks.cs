@@ -27,6 +27,7 @@ public static class JobChecks
             .Concat(ShapeChecks.Of(patterns))
             .Concat(SupportChecks.Of(patterns))
             .Concat(PocketChecks.Of(patterns))
+            .Concat(StripSeamChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(StripWaterChecks.Of(patterns))
             .Concat(RoomChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(MountChecks.Of(patterns.Job, patterns.Mounted))

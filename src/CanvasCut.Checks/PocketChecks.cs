@@ -23,7 +23,7 @@ internal static class PocketChecks
             .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket).Append(PocketRoomCheck.Of(job, mounted, pocket).On(new PartKeys(job).Pocket(pocket.Corner)))),
             PocketFittingCheck.Of(job, mounted),
             .. Room(job, mounted),
-            .. mounted.Fastened.Strips.Select(strip => Shade(job, mounted, strip)),
+            .. mounted.Fastened.StripsOnTop.Select(strip => Shade(job, mounted, strip)),
             .. patterns.OfEach(each => Box(each.Job, each.Mounted)),
         ];
     }
@@ -109,12 +109,10 @@ internal static class PocketChecks
 
     private static CheckResult Shade(CarrierJob job, MountedShape mounted, StripPlace strip)
     {
-        Length ToCells(Box cells) => Length.FromMillimeters(strip.Side == Side.Forward
-            ? mounted.CarrierBox.Top - cells.Top
-            : cells.Bottom - mounted.CarrierBox.Bottom);
+        Length ToCells(Box cells) => StripPlace.Inside(strip.Side, mounted.CarrierBox, cells);
         var most = mounted.Cells.Select(ToCells).Aggregate(UnitMath.Min) - job.Limits.ShadeGap;
         return CheckResult.Judged(
-            (CheckCodes.StripShade, Say.Of($"{Words.Of(strip.Side)} weather strip and cells")),
+            (CheckCodes.StripShade, Say.Of($"{strip.Name} and cells")),
             Measured.AtMost(job.Fastenings.WeatherStrip.Overlap, most),
             Verdict.Fail,
             ShadeSource,

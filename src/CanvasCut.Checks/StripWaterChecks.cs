@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
@@ -15,39 +16,64 @@ internal static class StripWaterChecks
 
     public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
-        var (strips, finding, keys) = (patterns.Mounted.Fastened.Strips, patterns.Surface, new PartKeys(patterns.Job));
-        return strips.SelectMany(strip => finding.IsKnown
+        var (finding, keys) = (patterns.Surface, new PartKeys(patterns.Job));
+        return patterns.Mounted.Fastened.Strips.SelectMany(strip => (finding.IsKnown
             ? new[] { FreeEdge(finding.Surface, strip), Ends(finding.Surface, strip) }
             : [NotKnown((CheckCodes.StripWater, FreeEdgeOf(strip)), finding), NotKnown((CheckCodes.StripEnds, EndsOf(strip)), finding)])
-            .Select((check, i) => check.On(keys.Strip(strips[i / 2].Side)));
+            .Select(check => check.On(keys.Strip(strip.Side))));
     }
 
     /// <summary>Of the middle and both ends the worst.</summary>
     private static CheckResult FreeEdge(TopSurface surface, StripPlace strip)
     {
-        var (freeY, outward) = strip.Side == Side.Forward ? (strip.Finished.Bottom, 1) : (strip.Finished.Top, -1);
-        var falls = new[] { strip.Finished.Left, strip.Finished.Center.X, strip.Finished.Right }
-            .Select(x => surface.SlopeAt(Plan.PlaceOf(new(x, freeY))).ForeAft * outward);
+        var (from, to) = strip.FreeEdge;
+        var falls = new[] { 0, 0.5, 1 }.Select(part => Fall(surface, from.Toward(to, part), strip.FreeSide)).ToList();
         return CheckResult.Judged(
             (CheckCodes.StripWater, FreeEdgeOf(strip)),
-            AtLeastLevel(falls.Min(fall => fall.Degrees)),
+            AtLeastLevel(falls.Min()),
             Verdict.Caution,
             Source,
-            Say.Of($"Water that runs down the top meets the free edge and gets under it to the {Words.Of(strip.Side)} edge of the carrier, where a zipper leaks: raise the bow {Beyond(strip)} or move the carrier beyond it, and expect drips there."));
+            $"{UnderIt(strip)} {Remedy(strip, fallsTheOtherWay: falls.Max() <= 0)}");
+    }
+
+    private static string UnderIt(StripPlace strip) => strip.IsOnCarrier
+        ? Say.Of($"Water that runs down the top meets the free edge and gets under it to the {Words.Of(strip.Side)} edge, where a zipper leaks.")
+        : Say.Of($"Water that runs down the carrier meets the free edge and gets under it to the {Words.Of(strip.Side)} edge, where a zipper leaks.");
+
+    private static string Remedy(StripPlace strip, bool fallsTheOtherWay)
+    {
+        var rise = Say.Of($"raise the bow {Beyond(strip.SeamSide)} or move the carrier beyond it, and expect drips there.");
+        return !fallsTheOtherWay ? Say.Of($"Some of it falls the other way, so the other side is no better: {rise}")
+            : strip.IsOnCarrier ? Say.Of($"Sew it to the top (weather_strip.sewn_to.{Words.Id(strip.Side)} = \"top\"): then it lies like a roof tile. Or {rise}")
+            : Say.Of($"Sew it to the carrier (weather_strip.sewn_to.{Words.Id(strip.Side)} = \"carrier\"): then it lies like a roof tile. Or {rise}");
     }
 
     private static CheckResult Ends(TopSurface surface, StripPlace strip)
     {
-        var y = strip.Finished.Center.Y;
-        var port = -surface.SlopeAt(Plan.PlaceOf(new(strip.Finished.Left, y))).Athwart.Degrees;
-        var starboard = surface.SlopeAt(Plan.PlaceOf(new(strip.Finished.Right, y))).Athwart.Degrees;
-        var (worst, end) = port <= starboard ? (port, Side.Port) : (starboard, Side.Starboard);
+        var ((from, to), (free, other)) = (strip.Seam, strip.FreeEdge);
+        var (first, last) = (Fall(surface, from.Toward(free, 0.5), strip.Ends.First), Fall(surface, to.Toward(other, 0.5), strip.Ends.Last));
+        var (worst, end) = first <= last ? (first, strip.Ends.First) : (last, strip.Ends.Last);
         return CheckResult.Judged(
             (CheckCodes.StripEnds, EndsOf(strip)),
             AtLeastLevel(worst),
             Verdict.Caution,
             Source,
-            Say.Of($"Its {Words.Of(end)} end is open uphill: sew that end down to the top beside the carrier's corner, so that water goes round it; the rest still lifts."));
+            strip.IsOnCarrier
+                ? Say.Of($"Its {Words.Of(end)} end is open uphill, beside the pocket: water gets in there under the strip. It cannot be sewn down, for it comes off with the carrier; a strip on the top can.")
+                : Say.Of($"Its {Words.Of(end)} end is open uphill: sew that end down to the top beside the carrier's corner, so that water goes round it; the rest still lifts."));
+    }
+
+    /// <summary>How far the top falls toward a side at a place, in degrees; below zero it rises.</summary>
+    private static double Fall(TopSurface surface, Point place, Side toward)
+    {
+        var slope = surface.SlopeAt(Plan.PlaceOf(place));
+        return toward switch
+        {
+            Side.Forward => -slope.ForeAft.Degrees,
+            Side.Aft => slope.ForeAft.Degrees,
+            Side.Port => -slope.Athwart.Degrees,
+            _ => slope.Athwart.Degrees,
+        };
     }
 
     private static Measured AtLeastLevel(double degrees) => Measured.AtLeast(Angle.FromDegrees(Math.Round(degrees, Decimals) + 0.0), Angle.Zero);
@@ -59,5 +85,11 @@ internal static class StripWaterChecks
 
     private static string EndsOf(StripPlace strip) => Say.Of($"fall of the top outward at the {Words.Of(strip.Side)} weather strip's ends");
 
-    private static string Beyond(StripPlace strip) => strip.Side == Side.Forward ? Say.Of("forward of it") : Say.Of("aft of it");
+    private static string Beyond(Side seam) => seam switch
+    {
+        Side.Forward => Say.Of("forward of it"),
+        Side.Aft => Say.Of("aft of it"),
+        Side.Port => Say.Of("to port of it"),
+        _ => Say.Of("to starboard of it"),
+    };
 }

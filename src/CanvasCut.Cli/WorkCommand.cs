@@ -22,26 +22,26 @@ internal static class WorkCommand
 
     private static int Run(string path, bool asJson, string? panel, Faces faces)
     {
-        if (JobSource.Read(path, (null, SideNames.None with { Panel = panel }), faces, out var code) is not { } outcome)
+        if (JobSource.Whole(path, SideNames.None with { Panel = panel }, faces, out var code) is not { } top)
         {
             return code;
         }
 
         if (asJson)
         {
-            faces.Output.Write(WorkJson.Of(outcome));
+            faces.Output.Write(WorkJson.Of(top));
         }
         else
         {
-            WriteTable(outcome, faces);
+            WriteTable(top, faces);
         }
 
-        return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
+        return top.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 
-    private static void WriteTable(JobRun outcome, Faces faces)
+    private static void WriteTable(TopRun top, Faces faces)
     {
-        var order = outcome.Work;
+        var order = top.Work;
         var table = new Table { Border = TableBorder.Simple };
         table.AddColumns(Say.Of("No"), Say.Of("Day"), Say.Of("What"), Say.Of("Time"), Say.Of("Before going on"));
         foreach (var each in order.Steps)
@@ -49,16 +49,25 @@ internal static class WorkCommand
             table.AddRow(
                 new Text(each.Number.ToString(CultureInfo.InvariantCulture)),
                 new Text(each.Day.ToString(CultureInfo.InvariantCulture)),
-                new Text(each.Step.Task.Name),
+                new Text(NameOf(each.Step, top.Top.HasSeveral)),
                 new Text(WorkText.Time(each.Step.Time)),
                 new Text(each.Step.Advice.Check));
         }
 
         faces.Console().Write(table);
         faces.Output.WriteLine(Say.Of($"{WorkText.Total(order)} Times are estimates. report.pdf tells how to do each step, with what, and what can hurt."));
-        if (outcome.HasFailed)
+        if (WorkText.Sets(top.Made) is { Length: > 0 } sets)
         {
-            faces.Output.WriteLine(Say.Of($"{outcome.Context.Warning}: do not cut before this is settled."));
+            faces.Output.WriteLine(sets);
+        }
+
+        if (top.HasFailed)
+        {
+            faces.Output.WriteLine(Say.Of($"{top.Context.Warning}: do not cut before this is settled."));
         }
     }
+
+    /// <summary>The name, and of several carriers whose things the step is about.</summary>
+    private static string NameOf(WorkStep step, bool tellsWhose) =>
+        tellsWhose && !step.Whose.IsEmpty ? $"{step.Task.Name} ({string.Join(", ", step.Whose)})" : step.Task.Name;
 }

@@ -61,6 +61,14 @@ public sealed record CarrierJob(
 /// <param name="Mount">What holds the edges.</param>
 public sealed record Fastenings(ZipperSpec Zipper, PocketSpec Pocket, WeatherStripSpec WeatherStrip, ChafeSpec Chafe, MountSpec Mount)
 {
+    /// <summary>How far what holds an edge reaches under the carrier; nothing at a side that is not held.</summary>
+    public Length UnderEdge(Side side) => Mount.At(side) switch
+    {
+        null => Length.Zero,
+        MountKind.Zipper => (Zipper.Gauge.OverallWidth / 2) - Zipper.Reveal,
+        _ => MountSpec.Lap,
+    };
+
     /// <summary>From the carrier's edge out to the outer edge of all that holds it there; nothing at a side that is not held.</summary>
     public Length OuterEdge(Side side) => Mount.At(side) switch
     {

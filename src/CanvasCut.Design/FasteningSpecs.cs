@@ -54,8 +54,18 @@ public sealed record ZipperGauge(Length Chain, Length OverallWidth);
 /// <param name="OverZipper">Whether the pocket goes over the zipper's end, or lies between the zippers' ends and the corner.</param>
 public sealed record PocketSpec(Length? Leg, Length Ease, Hem Mouth, Length SeamAllowance, bool OverZipper);
 
+/// <summary>What a weather strip is sewn to; its free edge lies on the other.</summary>
+public enum StripGround
+{
+    /// <summary>To the top, beyond what it covers.</summary>
+    Top,
+
+    /// <summary>To the carrier, along its edge; it comes off with it.</summary>
+    Carrier,
+}
+
 /// <summary>The weather strip wanted.</summary>
-/// <param name="Edges">Which zippers it covers: forward, aft, both or none.</param>
+/// <param name="Edges">Which edges it covers; none for no strip.</param>
 /// <param name="Overlap">How far it reaches over the carrier.</param>
 /// <param name="SeamAllowance">Turned under along the seam on the top.</param>
 /// <param name="Hem">Of the free edge and the ends.</param>
@@ -64,6 +74,12 @@ public sealed record WeatherStripSpec(ImmutableArray<Side> Edges, Length Overlap
 {
     /// <summary>From what it covers out to its seam, where that is settled; null where the job's rows decide.</summary>
     public Length? SeamClearance { get; init; }
+
+    /// <summary>What the strip of each edge is sewn to.</summary>
+    public Sides<StripGround> SewnTo { get; init; } = Sides.All(StripGround.Top);
+
+    /// <summary>The edges whose strip is sewn to the top.</summary>
+    public IEnumerable<Side> OnTop => Edges.Where(side => SewnTo[side] == StripGround.Top);
 }
 
 /// <summary>The chafe patches wanted.</summary>

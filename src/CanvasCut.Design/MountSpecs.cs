@@ -34,6 +34,9 @@ public enum MountKind
 public sealed record MountSpec(
     MountKind Forward, MountKind Aft, Length Setback, MountFigures Figures, MountKind? Port = null, MountKind? Starboard = null)
 {
+    /// <summary>How much of a flap lies under the carrier's edge; common practice, no source.</summary>
+    public static readonly Length Lap = Length.FromInches(0.5);
+
     /// <summary>Zippers at both edges, and no sizes of anything else.</summary>
     public static MountSpec Zippers { get; } = new(MountKind.Zipper, MountKind.Zipper, Length.Zero, MountFigures.None);
 

@@ -126,6 +126,9 @@ public static class ProblemCode
     /// <summary>An edge leaves no room for a flap, or a flap none for what it carries.</summary>
     public const string FlapRoom = "CC191";
 
+    /// <summary>A weather strip is wanted at an edge that nothing holds.</summary>
+    public const string StripEdge = "CC192";
+
     /// <summary>A panel of a list has no name, or one that cannot be.</summary>
     public const string PanelName = "CC210";
 

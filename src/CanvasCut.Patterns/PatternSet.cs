@@ -10,7 +10,7 @@ namespace CanvasCut.Patterns;
 /// <param name="WholeCarrier">The carrier as one piece, whether or not the roll is wide enough.</param>
 /// <param name="CarrierPieces">The carrier, or its widths from port to starboard or aft to forward.</param>
 /// <param name="TopPieces">What is sewn to the top and stays there when the carrier comes off: pockets, strips, chafe patches.</param>
-/// <param name="NotionPieces">The small pieces for zippers and cable, and the flaps that hold the carrier's edges in the place of zippers.</param>
+/// <param name="NotionPieces">The small pieces for zippers and cable, the flaps that hold the carrier's edges in the place of zippers, and the strips that are sewn to the carrier.</param>
 public sealed record PatternSet(
     CarrierJob Job,
     MountedShape Mounted,
@@ -104,7 +104,7 @@ public sealed record PatternSet(
     private static IEnumerable<PatternPiece> TopSide(CarrierJob job, MountedShape mounted) =>
     [
         .. mounted.Fastened.Pockets.Select(pocket => PocketPiece.Of(job, pocket)),
-        .. mounted.Fastened.Strips.Select(strip => StripPiece.Of(job, strip)),
+        .. mounted.Fastened.StripsOnTop.Select(strip => StripPiece.Of(job, strip)),
         .. mounted.Fastened.Flaps.SelectMany(flap => FlapPieces.OnTop(job, flap)),
         .. PatchPieces.Chafe(job, mounted),
     ];
@@ -114,6 +114,7 @@ public sealed record PatternSet(
         .. PatchPieces.EndCaps(job, mounted),
         .. PatchPieces.CableExit(job, mounted),
         .. mounted.Fastened.Flaps.Select(flap => FlapPieces.OnCarrier(job, flap)),
+        .. mounted.Fastened.StripsOnCarrier.Select(strip => StripPiece.Of(job, strip)),
     ];
 
     /// <summary>What a seam in the carrier must keep clear of, in the carrier's own plane.</summary>

@@ -100,9 +100,9 @@ public static class Clearances
             yield return new(ClearanceKind.TubePocket, keys.Pocket(pocket.Corner), Say.Of($"{pocket.Corner} pocket"), [pocket.Outline.Bounds]);
         }
 
-        foreach (var strip in mounted.Fastened.Strips)
+        foreach (var strip in mounted.Fastened.StripsOnTop)
         {
-            yield return new(ClearanceKind.TubeStrip, keys.Strip(strip.Side), Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), [strip.Finished with { Bottom = strip.SeamY, Top = strip.SeamY }]);
+            yield return new(ClearanceKind.TubeStrip, keys.Strip(strip.Side), Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), [Box.Holding([strip.Seam.From, strip.Seam.To])]);
         }
     }
 }

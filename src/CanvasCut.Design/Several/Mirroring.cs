@@ -40,6 +40,13 @@ public static class Mirroring
         return mount with { Port = mount.Starboard, Starboard = mount.Port };
     }
 
+    /// <summary>The weather strips, port and starboard exchanged.</summary>
+    public static WeatherStripSpec Mirrored(this WeatherStripSpec strip)
+    {
+        ArgumentNullException.ThrowIfNull(strip);
+        return strip with { Edges = [.. strip.Edges.Select(Mirrored)], SewnTo = strip.SewnTo.Mirrored() };
+    }
+
     /// <summary>The mirror image of a mounting whose panel lies a known way; the panels of a row exchange their places.</summary>
     /// <param name="job">What is mirrored.</param>
     /// <param name="way">How its panel lies; of a row the first, and those that do not say it themselves.</param>
@@ -61,7 +68,7 @@ public static class Mirroring
                 Position = carrier.Position?.Mirrored(),
                 Room = carrier.Room with { Kept = carrier.Room.Kept.Mirrored() },
             },
-            Fastenings = job.Fastenings with { Mount = job.Fastenings.Mount.Mirrored() },
+            Fastenings = job.Fastenings with { Mount = job.Fastenings.Mount.Mirrored(), WeatherStrip = job.Fastenings.WeatherStrip.Mirrored() },
         };
     }
 
@@ -70,6 +77,13 @@ public static class Mirroring
     /// <param name="mounting">What its carrier is called.</param>
     /// <param name="twin">What the mirrored carrier is called.</param>
     public static MountingName NameOf(MountingName panel, MountingName mounting, MountingName twin) => panel == mounting ? twin : new($"{twin}-{panel}");
+
+    private static Side Mirrored(Side side) => side switch
+    {
+        Side.Port => Side.Starboard,
+        Side.Starboard => Side.Port,
+        _ => side,
+    };
 
     private static SolarPanel Mirrored(SolarPanel panel, LongSide way)
     {

@@ -61,7 +61,7 @@ public static class ResultsJson
             OrderJson.Cost(bought?.Cost),
             OrderJson.Seams(bought?.Seams ?? Purchase.SeamsOf(MadeTogether.Of(patterns))),
             OrderJson.Materials(MadeTogether.Of(patterns)),
-            WorkJson.Part(outcome),
+            WorkJson.Part(outcome.Job.Work.Order, outcome.Work),
             CareJson.Of(patterns.Job),
             [.. TopMarks.Of(mounted).Select(mark => new MarkPart(mark.Name, Mm(mark.Place.Station), Mm(mark.Place.Offset)))],
             [.. TopMarks.Diagonals(mounted).Select(diagonal => new DiagonalPart(diagonal.Name, Mm(diagonal.Distance)))],

@@ -49,7 +49,8 @@ internal static class SewnJson
         strip.SeamAllowance.Millimeters,
         Hem(strip.Hem),
         strip.Overhang.Millimeters,
-        strip.SeamClearance?.Millimeters);
+        strip.SeamClearance?.Millimeters,
+        [.. strip.Edges.Where(edge => strip.SewnTo[edge] == StripGround.Carrier).Select(Words.Id)]);
 
     private static HemPart Hem(Hem hem) => new(hem.TurnUnder.Millimeters, hem.Width.Millimeters);
 }

@@ -25,7 +25,8 @@ internal static class TopJson
             OrderJson.Lines(run.Purchase.Order),
             OrderJson.Cost(run.Purchase.Cost),
             OrderJson.Seams(run.Purchase.Seams),
-            OrderJson.Materials(run.Made)),
+            OrderJson.Materials(run.Made),
+            WorkJson.Part(run.Top.First.Work.Order, run.Work)),
         ResultsContext.Default.TopDocument);
 
     private static MountingPart Part(TopRun run, JobRun mounting) => new(

@@ -9,19 +9,19 @@ namespace CanvasCut.Job;
 public static class WorkJson
 {
     /// <summary>The order of work alone, as text.</summary>
-    public static string Of(JobRun outcome) => JsonText.Of(Part(outcome), ResultsContext.Default.WorkPart);
+    public static string Of(TopRun top)
+    {
+        ArgumentNullException.ThrowIfNull(top);
+        return JsonText.Of(Part(top.Top.First.Work.Order, top.Work), ResultsContext.Default.WorkPart);
+    }
 
     /// <summary>What stands under "work" in results.json.</summary>
-    internal static WorkPart Part(JobRun outcome)
-    {
-        var order = outcome.Work;
-        return new(
-            outcome.Job.Work.Order == BondOrder.BondFirst ? "bond-first" : "sew-first",
-            Math.Round(order.HoursPerDay.Hours, JsonText.Digits),
-            Minutes(order.Bench),
-            order.Days,
-            [.. order.Steps.Select(Step)]);
-    }
+    internal static WorkPart Part(BondOrder bond, WorkSchedule order) => new(
+        bond == BondOrder.BondFirst ? "bond-first" : "sew-first",
+        Math.Round(order.HoursPerDay.Hours, JsonText.Digits),
+        Minutes(order.Bench),
+        order.Days,
+        [.. order.Steps.Select(Step)]);
 
     private static StepPart Step(ScheduledStep each)
     {

@@ -75,7 +75,7 @@ internal sealed class SewnReader(string root, Action<string, string> report)
     }
 
     private WeatherStripSpec Strip(SewnStripPart strip) => new(
-        [.. strip.Edges.Index().Select(edge => EdgeOf(FormattableString.Invariant($"weather_strip.edges[{edge.Index + 1}]"), edge.Item)).Distinct()],
+        EdgesOf("weather_strip.edges", strip.Edges),
         NotNegative("weather_strip.overlap_mm", strip.OverlapMm),
         NotNegative("weather_strip.seam_allowance_mm", strip.SeamAllowanceMm),
         Hem("weather_strip.hem", strip.Hem),
@@ -83,7 +83,15 @@ internal sealed class SewnReader(string root, Action<string, string> report)
     {
         // Results of earlier versions do not tell it: the seam lay 6 mm beside what it covers, whatever its rows.
         SeamClearance = strip.SeamClearanceMm is { } clearance ? NotNegative("weather_strip.seam_clearance_mm", clearance) : null,
+
+        // Earlier versions sewed every strip to the top.
+        SewnTo = strip.OnCarrier is { } edges ? OnCarrier(EdgesOf("weather_strip.on_carrier", edges)) : Sides.All(StripGround.Top),
     };
+
+    private ImmutableArray<Side> EdgesOf(string field, ImmutableArray<string> edges) =>
+        [.. edges.Index().Select(edge => EdgeOf(FormattableString.Invariant($"{field}[{edge.Index + 1}]"), edge.Item)).Distinct()];
+
+    private static Sides<StripGround> OnCarrier(ImmutableArray<Side> edges) => Sides.Of(side => edges.Contains(side) ? StripGround.Carrier : StripGround.Top);
 
     private Side EdgeOf(string field, string word) => Word(field, word, "forward", "aft") == 0 ? Side.Forward : Side.Aft;
 

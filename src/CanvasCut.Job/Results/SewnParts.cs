@@ -27,8 +27,9 @@ internal sealed record SewnZipperPart(
 /// <summary>The pockets on the top.</summary>
 internal sealed record SewnPocketPart(ImmutableArray<double> LegsMm, double EaseMm, HemPart Mouth, double SeamAllowanceMm, bool OverZipper);
 
-/// <summary>The weather strips on the top.</summary>
-internal sealed record SewnStripPart(ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm = null);
+/// <summary>The weather strips, and which of them are sewn to the carrier.</summary>
+internal sealed record SewnStripPart(
+    ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm = null, ImmutableArray<string>? OnCarrier = null);
 
 /// <summary>The chafe patches under the top.</summary>
 internal sealed record SewnChafePart(double WidthBeyondTubeMm, double TurnUnderMm);

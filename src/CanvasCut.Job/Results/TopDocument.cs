@@ -17,7 +17,8 @@ internal sealed record TopDocument(
     ImmutableArray<OrderPart> Order,
     CostPart? Cost,
     ImmutableArray<SeamPart> Seams,
-    ImmutableArray<MaterialPart> Materials);
+    ImmutableArray<MaterialPart> Materials,
+    WorkPart Work);
 
 /// <summary>One of the carriers.</summary>
 internal sealed record MountingPart(

@@ -14,7 +14,7 @@ namespace CanvasCut.Job;
 /// <summary>All that comes of a top: one run for each of its mountings, and what they have in common.</summary>
 /// <remarks>
 /// A top with one mounting is its run and nothing more. Of several each keeps its own pieces and checks, placed so that all lie well
-/// together; the distances between them, the picture of the top, the cut plan of all pieces, the order and its cost are common to them.
+/// together; the distances between them, the picture of the top, the cut plan of all pieces, the order, its cost and the order of work are common to them.
 /// </remarks>
 public sealed class TopRun
 {
@@ -24,6 +24,7 @@ public sealed class TopRun
     private readonly Lazy<ImmutableArray<JobRun>> _mountings;
     private readonly Lazy<CutPlan> _plan;
     private readonly Lazy<Purchase> _purchase;
+    private readonly Lazy<WorkSchedule> _work;
 
     private TopRun(TopJob top, RunSettings settings, JobRun? only = null)
     {
@@ -32,6 +33,7 @@ public sealed class TopRun
         _mountings = new(() => Top.HasSeveral ? [.. Placed.Mountings.Select(RunOf)] : [only ?? JobRun.Of(Top, settings)]);
         _plan = new(() => Spoken(() => CutPlan.Of(Made.PiecesOfAllSets, Top.First.Workshop, PlanSearch.For(Top.First), progress => settings.Watch?.Plans(progress), settings.Cancellation)));
         _purchase = new(() => Spoken(() => Purchase.Of(Made, Plan)));
+        _work = new(() => Spoken(() => WorkOrder.Of(Made)));
     }
 
     /// <summary>The top and what is mounted on it.</summary>
@@ -57,6 +59,9 @@ public sealed class TopRun
 
     /// <summary>What to buy for all of it, and what it costs.</summary>
     public Purchase Purchase => IsOnlyOne ? Mountings[0].Purchase : _purchase.Value;
+
+    /// <summary>The order of work on one set of all of it.</summary>
+    public WorkSchedule Work => Top.HasSeveral ? _work.Value : Mountings[0].Work;
 
     /// <summary>The top from above with everything on it.</summary>
     public Sheet Placement => Top.HasSeveral ? Spoken(() => PlacementSheet.Of([.. Mountings.Select(run => run.Pieces)], Context)) : Mountings[0].Placement;

@@ -31,7 +31,10 @@ internal static class FasteningsBuilder
         given.Length("weather_strip.overlap"),
         given.Length("weather_strip.seam_allowance"),
         given.Hem("weather_strip.hem"),
-        given.Length("weather_strip.overhang"));
+        given.Length("weather_strip.overhang"))
+    {
+        SewnTo = given.SideWords<StripGround>("weather_strip.sewn_to"),
+    };
 
     private static ChafeSpec Chafe(GivenValues given) => new(given.Length("chafe.width_beyond_tube"), given.Length("chafe.turn_under"));
 }

@@ -41,7 +41,8 @@ internal static class CarrierFields
         Allowance("pocket.seam_allowance"),
         new Field("pocket.over_zipper", Flag, Any, Presence.Optional).Or("true", Source.Practice),
 
-        new Field("weather_strip.edges", WordList, Any, Presence.Optional).Among("forward", "aft").Or("forward", Source.Practice),
+        new Field("weather_strip.edges", WordList, Any, Presence.Optional).Among(SideNames.All).Or("forward", Source.Practice),
+        .. SideNames.All.Select(side => new Field($"{SewnTo}{side}", Word, Any, Presence.Optional).Among("top", "carrier").Or("top", Source.Practice)),
         new Field("weather_strip.overlap", Length, Reach("3 mm", "100 mm"), Presence.Optional)
             .Or("5/8 in", Say.Later("covers the teeth by 1 in: a camper-canvas forum's rule, single source")),
         Allowance("weather_strip.seam_allowance"),
@@ -51,6 +52,12 @@ internal static class CarrierFields
         new Field("chafe.width_beyond_tube", Length, Size("5 mm", "200 mm"), Presence.Optional).Or("1 1/2 in", Source.Practice),
         new Field("chafe.turn_under", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("1/2 in", Say.Later("US Army TM 10-1670, patches")),
     ];
+
+    /// <summary>Whether a default is worth telling: what a strip is sewn to only where there is one.</summary>
+    public static bool Concerns(string field, JobValues values) =>
+        !field.StartsWith(SewnTo, StringComparison.Ordinal) || (values.Words("weather_strip.edges") ?? []).Contains(field[SewnTo.Length..]);
+
+    private const string SewnTo = "weather_strip.sewn_to.";
 
     private static Field[] Hem(string table, string width, string source) =>
     [

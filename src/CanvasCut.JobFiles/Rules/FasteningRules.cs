@@ -18,6 +18,10 @@ internal static class FasteningRules
         CheckStock(values, rules);
         var edges = values.Words("weather_strip.edges") ?? [];
         rules.When(edges.Distinct().Count() < edges.Length, ProblemCode.Repeated, "weather_strip.edges", Say.Of("names an edge twice; name each once."));
+        foreach (var side in edges.Distinct().Where(side => values.Text($"mount.{side}") == "none"))
+        {
+            rules.When(true, ProblemCode.StripEdge, "weather_strip.edges", Say.Of($"names \"{side}\", an edge that nothing holds, and a strip covers what holds an edge: give mount.{side}, or leave it out."));
+        }
     }
 
     private static void CheckReveal(JobValues values, RuleLog rules)

@@ -7,7 +7,7 @@ namespace CanvasCut.Patterns;
 
 /// <summary>Every seam of a job, from the folded pieces: how long, and through how many plies.</summary>
 /// <remarks>
-/// The carrier is sewn first: joins, hems, binding, zipper halves, cable patch, webbing. Then on the top, with the carrier
+/// The carrier is sewn first: joins, hems, binding, zipper halves, cable patch, its own strips, webbing. Then on the top, with the carrier
 /// away: chafe patches, zipper halves or what stands for them, pockets, strips. A needle goes through what was sewn there before, never through
 /// what comes later. The top is one ply.
 /// </remarks>
@@ -54,9 +54,9 @@ public static class JobSeams
         }
 
         FlapSeams.OnCarrier(builder, patterns, centred, keys);
-        foreach (var patch in patterns.WholesOf(PieceKind.ExitPatch))
+        foreach (var piece in patterns.WholesOf(PieceKind.ExitPatch).Concat(centred.Fastened.StripsOnCarrier.Select(strip => patterns.Whole(PieceKind.WeatherStrip, strip.Side)!)))
         {
-            builder.SewOn(patch, patterns.NotionPieces, OnCarrier);
+            builder.SewOn(piece, patterns.NotionPieces, OnCarrier);
         }
 
         Ground(builder, whole, BondPlan.Joined(BondPlan.All(job, centred)), keys);
@@ -82,7 +82,7 @@ public static class JobSeams
         }
 
         FlapSeams.OnTop(builder, patterns);
-        foreach (var piece in patterns.WholesOf(PieceKind.Pocket).Concat(patterns.WholesOf(PieceKind.WeatherStrip)))
+        foreach (var piece in patterns.WholesOf(PieceKind.Pocket).Concat(mounted.Fastened.StripsOnTop.Select(strip => patterns.Whole(PieceKind.WeatherStrip, strip.Side)!)))
         {
             builder.SewOn(piece, patterns.TopPieces, OnTop);
         }

@@ -13,9 +13,6 @@ namespace CanvasCut.Patterns;
 /// <param name="OnTop">What is sewn to the top: the strip under the fasteners, the tape, or the other flap of a lacing or a sleeve.</param>
 public sealed record FlapPlace(Side Side, FlapParts Parts, Length Setback, Box Flap, Box OnTop) : EdgePlace(Side)
 {
-    /// <summary>How much of the flap lies under the carrier's edge; common practice, no source.</summary>
-    public static readonly Length Lap = Length.FromInches(0.5);
-
     private readonly Length _setback = Setback;
 
     /// <inheritdoc/>

@@ -24,7 +24,7 @@ internal readonly record struct FlapReach(double FromMm, double ToMm, double End
         var width = (parts.Spec?.Width ?? figures.HookAndLoop.Width).Millimeters;
         var gap = figures.LacingGap.Millimeters;
         var tape = job.Workshop.Supplies.Tapes.Mount.HookAndLoop.Width.Millimeters;
-        return (new(-FlapPlace.Lap.Millimeters, width), parts.Kind switch
+        return (new(-MountSpec.Lap.Millimeters, width), parts.Kind switch
         {
             MountKind.HookAndLoop => new((width - tape) / 2, (width + tape) / 2),
             MountKind.Lacing => new(width + gap, (2 * width) + gap),
@@ -37,7 +37,7 @@ internal readonly record struct FlapReach(double FromMm, double ToMm, double End
     {
         var (lugs, width, rod) = (LugRow.Along(run, sleeve), sleeve.Width.Millimeters, sleeve.ToRod.Millimeters);
         return (
-            new(-FlapPlace.Lap.Millimeters, width),
+            new(-MountSpec.Lap.Millimeters, width),
             new((2 * rod) - width, sleeve.OuterEdge.Millimeters, (lugs.Pitch + (lugs.Gap / 2)).Millimeters));
     }
 }

@@ -8,12 +8,18 @@ namespace CanvasCut.Patterns;
 /// <summary>What holds the edges, pockets and strips, in the plan of the top.</summary>
 /// <param name="Edges">What holds the forward edge, the aft edge, then the port and the starboard edge where anything does.</param>
 /// <param name="Pockets">One a corner, in the order of <see cref="Corner.All"/>.</param>
-/// <param name="Strips">One for each edge that has one.</param>
+/// <param name="Strips">One for each edge that has one, sewn to the top or to the carrier.</param>
 public sealed record MountedFastenings(
     ImmutableArray<EdgePlace> Edges, ImmutableArray<PocketPlace> Pockets, ImmutableArray<StripPlace> Strips)
 {
     /// <summary>Between the strip's innermost row and whatever it covers, so that a presser foot passes; common practice, no source.</summary>
     public static readonly Length SeamClearance = Length.FromMillimeters(6);
+
+    /// <summary>The strips that are sewn to the top.</summary>
+    public IEnumerable<StripPlace> StripsOnTop => Strips.Where(strip => !strip.IsOnCarrier);
+
+    /// <summary>The strips that are sewn to the carrier.</summary>
+    public IEnumerable<StripPlace> StripsOnCarrier => Strips.Where(strip => strip.IsOnCarrier);
 
     /// <summary>The edges that are held by zippers.</summary>
     public ImmutableArray<ZipperPlace> Zippers => [.. Edges.OfType<ZipperPlace>()];
@@ -81,12 +87,13 @@ public sealed record MountedFastenings(
     public MountedFastenings MovedBy(Step step) => new(
         [.. Edges.Select(edge => edge.MovedBy(step))],
         [.. Pockets.Select(pocket => pocket.MovedBy(step))],
-        [.. Strips.Select(strip => strip with { Finished = strip.Finished.MovedBy(step), SeamY = strip.SeamY + step.Y })]);
+        [.. Strips.Select(strip => strip.MovedBy(step))]);
 
-    private static MountedFastenings Of(Box carrier, Fastenings fastenings, ImmutableArray<EdgePlace> edges, ImmutableArray<Length> legs) => new(
-        edges,
-        [.. Corner.All.Zip(legs, (corner, leg) => PocketPlace.Of(corner, carrier, fastenings, leg))],
-        [.. fastenings.WeatherStrip.Edges.Select(side => StripOn(side, carrier, fastenings))]);
+    private static MountedFastenings Of(Box carrier, Fastenings fastenings, ImmutableArray<EdgePlace> edges, ImmutableArray<Length> legs)
+    {
+        ImmutableArray<PocketPlace> pockets = [.. Corner.All.Zip(legs, (corner, leg) => PocketPlace.Of(corner, carrier, fastenings, leg))];
+        return new(edges, pockets, [.. fastenings.WeatherStrip.Edges.Select(side => StripPlace.On(side, carrier, fastenings, pockets))]);
+    }
 
     /// <summary>The job's strip with its seam so far out that no row of it meets a pocket or a tape.</summary>
     internal static WeatherStripSpec ClearStrip(CarrierJob job) => job.Fastenings.WeatherStrip with
@@ -103,16 +110,5 @@ public sealed record MountedFastenings(
 
         var (spec, edge) = (job.Fastenings.Zipper, side is Side.Forward or Side.Aft ? carrier.WidthMm : carrier.HeightMm);
         return ZipperPlace.On(side, carrier, spec, ZipperChoice.For(Length.FromMillimeters(edge), spec, ZipperStart.SetbackFor(side, carrier, pockets, spec)));
-    }
-
-    private static StripPlace StripOn(Side side, Box carrier, Fastenings fastenings)
-    {
-        var (strip, pocket) = (fastenings.WeatherStrip, fastenings.Pocket);
-        var covered = pocket.OverZipper ? fastenings.OuterEdge(side) + pocket.Ease : fastenings.OuterEdge(side);
-        var seamOut = (covered + (strip.SeamClearance ?? SeamClearance)).Millimeters;
-        var (left, right) = (carrier.Left - strip.Overhang.Millimeters, carrier.Right + strip.Overhang.Millimeters);
-        return side == Side.Forward
-            ? new(side, new(left, carrier.Top - strip.Overlap.Millimeters, right, carrier.Top + seamOut), carrier.Top + seamOut)
-            : new(side, new(left, carrier.Bottom - seamOut, right, carrier.Bottom + strip.Overlap.Millimeters), carrier.Bottom - seamOut);
     }
 }

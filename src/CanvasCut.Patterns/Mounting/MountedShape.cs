@@ -5,12 +5,6 @@ using UnitsNet;
 
 namespace CanvasCut.Patterns;
 
-/// <summary>A weather strip where it lies on the top.</summary>
-/// <param name="Side">Which edge it covers.</param>
-/// <param name="Finished">The finished strip.</param>
-/// <param name="SeamY">Its seam on the top, in millimetres of the plan.</param>
-public sealed record StripPlace(Side Side, Box Finished, double SeamY);
-
 /// <summary>Everything that is mounted, in the plan of the top; see <see cref="Plan"/>.</summary>
 /// <param name="Panel">The panel the way it lies; of several the first.</param>
 /// <param name="CarrierBox">The finished carrier.</param>

@@ -17,7 +17,7 @@ public sealed record SleeveLug(bool IsOnTop, Box Box)
     private static SleeveLug Of(FlapPlace flap, LugRow lugs, SleeveSpec sleeve, int index)
     {
         var (end, isOnTop) = (flap.AsEnd, index % 2 == 1);
-        var edge = flap.Outward > 0 ? end.Flap.Bottom + FlapPlace.Lap.Millimeters : end.Flap.Top - FlapPlace.Lap.Millimeters;
+        var edge = flap.Outward > 0 ? end.Flap.Bottom + MountSpec.Lap.Millimeters : end.Flap.Top - MountSpec.Lap.Millimeters;
         var (rod, radius) = (sleeve.ToRod.Millimeters, sleeve.Rod.Millimeters / 2);
         var (inner, outer) = isOnTop ? (rod - radius, 2 * rod) : (0, rod + radius);
 

@@ -82,6 +82,9 @@ public enum LineShows
 
     /// <summary>Where two widths are joined.</summary>
     FelledSeam,
+
+    /// <summary>Where the sewn edge of a weather strip lies.</summary>
+    StripSeam,
 }
 
 /// <summary>Puts into words what a line shows.</summary>
@@ -113,6 +116,7 @@ internal static class LineText
         LineShows.Middle => Say.Of("middle"),
         LineShows.Opening => Say.Of("cut out"),
         LineShows.Centres => Say.Of($"{line.Count} centres"),
+        LineShows.StripSeam => Say.Of("weather strip's sewn edge"),
         LineShows.FelledSeam => Say.Of("felled seam: sew here first"),
         _ => string.Empty,
     };

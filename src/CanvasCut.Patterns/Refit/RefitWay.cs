@@ -7,7 +7,7 @@ namespace CanvasCut.Patterns;
 /// <summary>A sewn half and a new panel that lies one way: which borders would do.</summary>
 /// <remarks>
 /// A border is at least what the job asks for (<c>carrier.border</c>), on a side with a weather strip also so wide that the
-/// strip ends before the cells; and at most <c>carrier.widest_border</c>, or what the job asks for if that is more. Where a
+/// strip ends before the cells, or is sewn beside the panel; and at most <c>carrier.widest_border</c>, or what the job asks for if that is more. Where a
 /// pocket's mouth crosses a corner, the borders and dead borders of the two sides that meet must be more than it covers.
 /// </remarks>
 public sealed class RefitWay
@@ -92,9 +92,13 @@ public sealed class RefitWay
         ? new(forwardPort.Millimeters, forwardStarboard.Millimeters, aftPort.Millimeters, aftStarboard.Millimeters)
         : throw new InvalidOperationException("A carrier has four corners.");
 
-    private Length HardOf(Side side) => _sewn.Fastenings.WeatherStrip.Edges.Contains(side)
-        ? Larger(_sewn.Fastenings.WeatherStrip.Overlap + _job.Limits.ShadeGap - Panel.Fittings.DeadBorder[side], Length.Zero)
-        : Length.Zero;
+    private Length HardOf(Side side)
+    {
+        var strip = _sewn.Fastenings.WeatherStrip;
+        return !strip.Edges.Contains(side) ? Length.Zero
+            : strip.SewnTo[side] == StripGround.Carrier ? StripPlace.SeamIn(side, _sewn.Fastenings) + StripPlace.PanelRoom
+            : Larger(strip.Overlap + _job.Limits.ShadeGap - Panel.Fittings.DeadBorder[side], Length.Zero);
+    }
 
     /// <summary>Of the limits on both sizes together, those that the others do not bring with them.</summary>
     private static IEnumerable<(int Across, int Along, Length Most)> Stricter(Length both, Length twiceAlong, Length twiceAcross, (Length Across, Length Along) to)

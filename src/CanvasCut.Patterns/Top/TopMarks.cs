@@ -28,7 +28,7 @@ public static class TopMarks
         .. mounted.Fastened.Zippers.SelectMany(ZipperMarks),
         .. mounted.Fastened.Flaps.SelectMany(FlapMarks),
         .. mounted.Fastened.Pockets.SelectMany(PocketMarks),
-        .. mounted.Fastened.Strips.SelectMany(StripMarks),
+        .. mounted.Fastened.StripsOnTop.SelectMany(StripMarks),
     ];
 
     /// <summary>The diagonals that show that the marks are square: each pair must be equal.</summary>
@@ -93,8 +93,8 @@ public static class TopMarks
 
     private static IEnumerable<TopMark> StripMarks(StripPlace strip)
     {
-        yield return At(Say.Of($"{Words.Of(strip.Side)} weather strip, seam, port end"), new(strip.Finished.Left, strip.SeamY));
-        yield return At(Say.Of($"{Words.Of(strip.Side)} weather strip, seam, starboard end"), new(strip.Finished.Right, strip.SeamY));
+        yield return At(Say.Of($"{strip.Name}, seam, {Words.Of(strip.Ends.First)} end"), strip.Seam.From);
+        yield return At(Say.Of($"{strip.Name}, seam, {Words.Of(strip.Ends.Last)} end"), strip.Seam.To);
     }
 
     private static TopMark At(string name, Point point) => new(name, Plan.PlaceOf(point));

@@ -98,7 +98,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
 
         foreach (var strip in mounted.Strips)
         {
-            yield return (mounted.Strips.Length > 1 ? Say.Of($"{Words.Of(strip.Side)} weather strip") : Say.Of("weather strip"), view.Of(new Point(strip.Finished.Left + (strip.Finished.WidthMm * 0.7), strip.SeamY)));
+            yield return (mounted.Strips.Length > 1 ? strip.Name : Say.Of("weather strip"), view.Of(strip.Seam.From.Toward(strip.Seam.To, 0.7)));
         }
 
         yield return (Say.Of("corner pocket"), view.Of(mounted.Pockets[^1].Outline.Bounds.Center));

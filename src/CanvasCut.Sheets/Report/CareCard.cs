@@ -53,7 +53,7 @@ internal static class CareCard
             yield break;
         }
 
-        yield return job.Fastenings.WeatherStrip.Edges.IsEmpty
+        yield return !job.Fastenings.WeatherStrip.OnTop.Any()
             ? Say.Of("No weight on the zipper teeth; the halves on the top hang free.")
             : Say.Of("No weight on the zipper teeth; lay the strip over the halves that stay on the top.");
     }

@@ -31,7 +31,7 @@ public static class ReportSheets
         OrderPages.Order(flow, content.Purchase);
         OrderPages.Cost(flow, content.Purchase);
         OrderPages.Seams(flow, content.Purchase, context);
-        WorkPages.Add(flow, content.Patterns, content.Work);
+        WorkPages.Add(flow, content.Purchase.Made, content.Work);
         flow.Heading(Say.Of("Cautions"));
         flow.List(Cautions.For(content.Patterns));
         OrderPages.Materials(flow, content.Purchase.Made);

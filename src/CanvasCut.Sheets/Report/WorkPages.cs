@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
-using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 
 namespace CanvasCut.Sheets;
@@ -26,15 +25,20 @@ internal static class WorkPages
     private const double TicksDownMm = 1.9;
 
     /// <summary>Adds the order of work, beginning on a new page.</summary>
-    public static void Add(Flow flow, PatternSet patterns, WorkSchedule order)
+    public static void Add(Flow flow, MadeTogether made, WorkSchedule order)
     {
         flow.NewPage();
         flow.Heading(Say.Of("Order of work"));
         flow.Text(Say.Of($"{WorkText.Total(order)} One person, a domestic machine; times are estimates from memory, yours will differ. A step begins when all that it uses is made and cured; go on only when its check is true. The cautions at the end of this report go for every step."));
+        if (WorkText.Sets(made) is { Length: > 0 } sets)
+        {
+            flow.Text(sets, isBold: true);
+        }
+
         WorkStage? stage = null;
         foreach (var step in order.Steps)
         {
-            var (figures, height) = Block(step, patterns, flow.WidthMm);
+            var (figures, height) = Block(step, made, flow.WidthMm);
             if (stage != step.Step.Task.Stage)
             {
                 stage = step.Step.Task.Stage;
@@ -46,7 +50,7 @@ internal static class WorkPages
         }
     }
 
-    private static (ImmutableArray<Figure> Figures, double HeightMm) Block(ScheduledStep step, PatternSet patterns, double widthMm)
+    private static (ImmutableArray<Figure> Figures, double HeightMm) Block(ScheduledStep step, MadeTogether made, double widthMm)
     {
         var textWidth = widthMm - TextLeftMm - PictureMm - 4;
         var when = Say.Of($"Day {step.Day.ToString(System.Globalization.CultureInfo.InvariantCulture)} · {WorkText.Time(step.Step.Time)}");
@@ -63,7 +67,7 @@ internal static class WorkPages
             .. Lettered(before, 0),
             .. ticks.Figures,
             .. Lettered(after, belowTicks),
-            .. WorkPictures.Of(step.Step.Picture, patterns, new Box(widthMm - PictureMm, -PictureHeightMm + 1, widthMm, -1)),
+            .. WorkPictures.Of(step.Step.Picture, made, new Box(widthMm - PictureMm, -PictureHeightMm + 1, widthMm, -1)),
             Stroke.Open(LineRole.Note, new(0, -height + 1), new(widthMm, -height + 1)),
         ], height);
     }

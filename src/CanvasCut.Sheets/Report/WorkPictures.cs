@@ -12,10 +12,10 @@ internal static class WorkPictures
     private const double CaptionMm = 1.8;
 
     /// <summary>Draws a picture into a frame.</summary>
-    public static IEnumerable<Figure> Of(WorkPicture picture, PatternSet patterns, Box frame)
+    public static IEnumerable<Figure> Of(WorkPicture picture, MadeTogether made, Box frame)
     {
         var inner = frame with { Bottom = frame.Bottom + CaptionMm + 1.5 };
-        return picture.Piece is { } piece ? OfPiece(picture, piece, inner, frame) : OfTop(picture, patterns, inner, frame);
+        return picture.Piece is { } piece ? OfPiece(picture, piece, inner, frame) : OfTop(picture, made, inner, frame);
     }
 
     private static IEnumerable<Figure> OfPiece(WorkPicture picture, PatternPiece piece, Box inner, Box frame)
@@ -31,13 +31,13 @@ internal static class WorkPictures
     }
 
     /// <summary>The whole top when the step is about it, else only what is mounted.</summary>
-    private static IEnumerable<Figure> OfTop(WorkPicture picture, PatternSet patterns, Box inner, Box frame)
+    private static IEnumerable<Figure> OfTop(WorkPicture picture, MadeTogether made, Box inner, Box frame)
     {
-        var (top, extent) = (Plan.Of(patterns.Job.Top), patterns.Mounted.Extent);
+        var (top, extent) = (Plan.Of(made.Job.Top), made.Carriers.Select(carrier => carrier.Mounted.Extent).Aggregate((all, next) => all.Joined(next)));
         var near = extent.Grown(Math.Max(extent.WidthMm, extent.HeightMm) * 0.06);
         var shown = picture.Lines.All(line => near.Holds(Box.Holding(line.Points))) ? near : top.Joined(near);
         var view = Scaled(shown, inner);
-        foreach (var band in patterns.Job.Top.Bows.Select(bow => Plan.BandOf(patterns.Job.Top, bow).Shared(shown)).Where(band => band is { WidthMm: > 0, HeightMm: > 0 }).Select(band => Plan.OnTop(patterns.Job.Top, band)).OfType<Outline>())
+        foreach (var band in made.Job.Top.Bows.Select(bow => Plan.BandOf(made.Job.Top, bow).Shared(shown)).Where(band => band is { WidthMm: > 0, HeightMm: > 0 }).Select(band => Plan.OnTop(made.Job.Top, band)).OfType<Outline>())
         {
             yield return new Tint(view.Of(band), 0.2);
         }
@@ -47,7 +47,7 @@ internal static class WorkPictures
             yield return new Tint(new Outline([.. line.Points.Select(view.Of)]), 0.12);
         }
 
-        foreach (var thin in new[] { Plan.OutlineOf(patterns.Job.Top), Outline.Of(patterns.Mounted.CarrierBox) }.Where(line => shown.Holds(line.Bounds)))
+        foreach (var thin in made.Carriers.Select(carrier => Outline.Of(carrier.Mounted.CarrierBox)).Prepend(Plan.OutlineOf(made.Job.Top)).Where(line => shown.Holds(line.Bounds)))
         {
             yield return view.Line(LineRole.Note, thin);
         }
@@ -57,7 +57,7 @@ internal static class WorkPictures
             yield return new Stroke(RoleOf(line.Kind), [.. line.Points.Select(view.Of)], line.IsClosed);
         }
 
-        yield return Caption(shown == near ? Say.Of("the carrier, forward up") : Say.Of("the top, forward up"), frame);
+        yield return Caption(shown != near ? Say.Of("the top, forward up") : made.HasSeveral ? Say.Of("the carriers, forward up") : Say.Of("the carrier, forward up"), frame);
     }
 
     /// <summary>As large as the frame allows: no one measures on these.</summary>

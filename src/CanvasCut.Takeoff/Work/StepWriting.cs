@@ -13,11 +13,12 @@ internal static class StepWriting
     /// <summary>A step of which only the task is known yet.</summary>
     public static WorkStep Step(StepTask task) => new(task, NoFlow, new(Duration.Zero, Duration.Zero), NoAdvice, new(null, []));
 
-    /// <summary>What is said of one thing, or of all of several.</summary>
-    public static string Named(string what, IReadOnlyList<StepPart> parts, string all) => parts.Count == 1 ? $"{what}: {parts[0].Name}" : all;
+    /// <summary>A step that does the same to several things, or to a single one, which is then named in its own name.</summary>
+    public static WorkStep Step(StepTask task, StepGroup group) =>
+        (Step(task with { Name = group.Name, Do = group.Told }) with { Group = group }).Ticking(group.Parts);
 
-    /// <summary>What is done, and behind it what is so for one thing alone; of several each has its own line to tick.</summary>
-    public static string Told(string what, IReadOnlyList<StepPart> parts) => parts is [{ Note.Length: > 0 } only] ? $"{what} {Say.Of($"Here: {only.Note}.")}" : what;
+    /// <summary>A step that is done once for the whole top.</summary>
+    public static WorkStep OnceForAll(this WorkStep step, Duration further = default) => step with { OnceAndFurther = further };
 
     /// <summary>The things to tick; a step about a single one names it in its own name.</summary>
     public static WorkStep Ticking(this WorkStep step, IReadOnlyList<StepPart> parts) => parts.Count > 1 ? step with { Parts = [.. parts] } : step;

@@ -51,7 +51,7 @@ internal sealed record TopPart(string Name, TopLayer Layer, Outline Outline, Who
             .. mounted.Zippers.Select(zipper => new TopPart(Say.Of($"{Words.Of(zipper.Side)} zipper"), TopLayer.Zipper, Outline.Of(zipper.Band), null, zipper)),
             .. mounted.Flaps.Select(flap => OfFlap(subject, flap)),
             .. mounted.Pockets.Zip(subject.Pockets, (pocket, piece) => new TopPart(InSentence(piece), TopLayer.Pocket, pocket.Outline, piece)),
-            .. mounted.Strips.Zip(subject.Strips, (strip, piece) => new TopPart(InSentence(piece), TopLayer.Strip, Outline.Of(strip.Finished), piece)),
+            .. mounted.StripsOnTop.Zip(subject.Strips, (strip, piece) => new TopPart(InSentence(piece), TopLayer.Strip, Outline.Of(strip.Finished), piece)),
         ];
     }
 

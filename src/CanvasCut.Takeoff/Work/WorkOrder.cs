@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Patterns;
 
 namespace CanvasCut.Takeoff;
@@ -13,11 +14,22 @@ public static class WorkOrder
         return WorkSchedule.Of(GraphOf(subject), patterns.Job.Work.HoursPerDay);
     }
 
+    /// <summary>One order for all carriers of a top, for one set of them.</summary>
+    public static WorkSchedule Of(MadeTogether made)
+    {
+        ArgumentNullException.ThrowIfNull(made);
+        return made.HasSeveral
+            ? WorkSchedule.Of(new(TogetherSteps.Of([.. made.Carriers.Select(carrier => new WhoseSteps(carrier.Job.Mounting, StepsOf(new(carrier))))])), made.Job.Work.HoursPerDay)
+            : Of(made.Carriers[0]);
+    }
+
     /// <summary>The steps as they are written down before any scheduling.</summary>
-    internal static WorkGraph GraphOf(WorkSubject subject)
+    internal static WorkGraph GraphOf(WorkSubject subject) => new(StepsOf(subject));
+
+    private static ImmutableArray<WorkStep> StepsOf(WorkSubject subject)
     {
         var bond = BondSteps.Of(subject);
-        return new(
+        return
         [
             .. PrepareSteps.Of(subject),
             .. subject.Patterns.IsRefit ? [RefitSteps.LookOver(subject)] : Array.Empty<WorkStep>(),
@@ -26,7 +38,7 @@ public static class WorkOrder
             .. subject.Patterns.IsRefit ? [] : TopSide(subject),
             .. subject.IsBondFirst ? [] : bond,
             .. FitSteps.Of(subject),
-        ]);
+        ];
     }
 
     private static WorkStep[] TopSide(WorkSubject subject) => [.. TopPieceSteps.Of(subject), .. TopSteps.Of(subject)];

@@ -12,6 +12,11 @@ public sealed class WorkPart : IEquatable<WorkPart>
 
     internal WorkPart(WorkState state, WorkThing? thing, Func<string> words) => (_state, _thing, _words) = (state, thing, words);
 
+    /// <summary>The same thing of one of several carriers; what the top has once, and a piece, which says whose it is, stay as they are.</summary>
+    internal WorkPart Of(MountingName whose) => IsTheTops || _thing?.Piece is not null ? this : new(_state, (_thing ?? new(null)) with { Of = whose }, () => $"{whose}: {_words()}");
+
+    private bool IsTheTops => _state is WorkState.Measures or WorkState.Templates or WorkState.TriedTemplates or WorkState.MarkedTop or WorkState.LooseTop or WorkState.StretchedTop;
+
     /// <inheritdoc/>
     public bool Equals(WorkPart? other) => other is not null && _state == other._state && _thing == other._thing;
 
@@ -30,6 +35,9 @@ public sealed class WorkPart : IEquatable<WorkPart>
 /// <param name="Edge">The edge it lies along; null for a piece.</param>
 internal sealed record WorkThing(PieceKey? Piece, Side? Edge = null)
 {
+    /// <summary>Whose it is; a piece says so itself.</summary>
+    public MountingName Of { get; init; }
+
     /// <summary>For a message to the one who writes steps.</summary>
     public override string ToString() => Piece?.Id ?? $"{Edge} edge";
 }

@@ -82,6 +82,9 @@ public static class WorkParts
     /// <summary>What holds an edge, its half on the carrier.</summary>
     public static WorkPart OnCarrier(EdgePlace edge) => new(WorkState.OnCarrier, new(null, edge.Side), () => Say.Of($"{edge.Name}, on the carrier"));
 
+    /// <summary>A weather strip that is sewn to the carrier.</summary>
+    public static WorkPart OnCarrier(PieceKey strip) => new(WorkState.OnCarrier, new(strip), () => Say.Of($"{strip.Id}, on the carrier"));
+
     /// <summary>The fasteners of an edge, set in the carrier's flap.</summary>
     public static WorkPart SetInCarrier(EdgePlace edge) => new(WorkState.SetInCarrier, new(null, edge.Side), () => Say.Of($"{edge.Name}, set in the carrier"));
 

@@ -1,3 +1,5 @@
+using CanvasCut.Design;
+
 namespace CanvasCut.Takeoff;
 
 /// <summary>A place that a needle or a hand reaches or does not. It is known by what it is, and put into words when it is printed.</summary>
@@ -11,6 +13,11 @@ public sealed class WorkReach : IEquatable<WorkReach>
 
     /// <summary>Whether it is the cloth of the top under something that is sewn over it.</summary>
     public bool IsUnderPart => _kind == ReachKind.Under;
+
+    /// <summary>The same place of one of several carriers; what the top has once, and what lies under a piece, stay as they are.</summary>
+    internal WorkReach Of(MountingName whose) => _kind is ReachKind.TopStretched or ReachKind.TopUnderNeedle || _under?.Piece is not null
+        ? this
+        : new(_kind, (_under ?? new(null)) with { Of = whose }, () => $"{whose}: {_words()}");
 
     /// <inheritdoc/>
     public bool Equals(WorkReach? other) => other is not null && _kind == other._kind && _under == other._under;

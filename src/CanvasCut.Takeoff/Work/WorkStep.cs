@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -14,6 +16,29 @@ public sealed record WorkStep(StepTask Task, StepFlow Flow, StepTime Time, StepA
 {
     /// <summary>What to tick one by one, where the same is done to several; empty where the step is about one thing.</summary>
     public ImmutableArray<StepPart> Parts { get; init; } = [];
+
+    /// <summary>The carriers whose things it is about; empty where there is one carrier, where it is about the top, and where its name says it.</summary>
+    public ImmutableArray<MountingName> Whose { get; init; } = [];
+
+    /// <summary>How it is told for any number of things; null where it is about one thing.</summary>
+    internal StepGroup? Group { get; init; }
+
+    /// <summary>Whether it is done once for the whole top, and how much longer it takes for each further carrier; null where each carrier has its own.</summary>
+    internal Duration? OnceAndFurther { get; init; }
+}
+
+/// <summary>How a step is told that does the same to several things.</summary>
+/// <param name="One">What is done to one.</param>
+/// <param name="All">What is done to so many.</param>
+/// <param name="Do">How, without what is so for one thing alone.</param>
+/// <param name="Parts">The things.</param>
+internal sealed record StepGroup(string One, Func<int, string> All, string Do, ImmutableArray<StepPart> Parts)
+{
+    /// <summary>The name of a step that is about these things.</summary>
+    public string Name => Parts is [var only] ? $"{One}: {only.Name}" : All(Parts.Length);
+
+    /// <summary>What is done, and behind it what is so for one thing alone; of several each has its own line to tick.</summary>
+    public string Told => Parts is [{ Note.Length: > 0 } only] ? $"{Do} {Say.Of($"Here: {only.Note}.")}" : Do;
 }
 
 /// <summary>One of several things to which a step does the same.</summary>
@@ -31,7 +56,7 @@ public sealed record StepPart(string Name, string Note)
 /// <param name="Kind">What sort of work it is.</param>
 /// <param name="Name">A few words.</param>
 /// <param name="Do">How it is done.</param>
-public sealed record StepTask(string Id, WorkStage Stage, WorkKind Kind, string Name, string Do);
+public sealed record StepTask(string Id, WorkStage Stage, WorkKind Kind, string Name = "", string Do = "");
 
 /// <summary>What a step takes up, what comes of it, and what it must be able to reach.</summary>
 /// <param name="Pieces">The pieces of cloth it works on.</param>

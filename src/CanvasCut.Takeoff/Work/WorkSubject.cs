@@ -34,7 +34,8 @@ internal sealed class WorkSubject
     {
         Patterns = patterns;
         Pockets = Wholes(PieceKind.Pocket);
-        Strips = Wholes(PieceKind.WeatherStrip);
+        Strips = [.. Wholes(PieceKind.WeatherStrip).Where(piece => SewnTo(piece) == StripGround.Top)];
+        CarrierStrips = [.. Wholes(PieceKind.WeatherStrip).Where(piece => SewnTo(piece) == StripGround.Carrier)];
         Chafe = Wholes(PieceKind.ChafePatch);
         Carrier = Wholes(PieceKind.Carrier)[0];
         EndCap = Wholes(PieceKind.EndCap).FirstOrDefault();
@@ -52,13 +53,17 @@ internal sealed class WorkSubject
 
     public ImmutableArray<EdgePlace> Edges => Patterns.Mounted.Fastened.Edges;
 
-    /// <summary>What there is on the carrier when an edge's half is ready to be closed.</summary>
-    public IEnumerable<WorkPart> CarrierSides => Edges.Select(edge => edge switch
-    {
-        FlapPlace { Fasteners: not null } => WorkParts.SetInCarrier(edge),
-        { Kind: MountKind.Sleeve } => WorkParts.RodOf(edge),
-        _ => WorkParts.OnCarrier(edge),
-    });
+    /// <summary>What there is on the carrier when all is sewn to it: each edge's half ready to be closed, and its own weather strips.</summary>
+    public IEnumerable<WorkPart> CarrierSides =>
+    [
+        .. Edges.Select(edge => edge switch
+        {
+            FlapPlace { Fasteners: not null } => WorkParts.SetInCarrier(edge),
+            { Kind: MountKind.Sleeve } => WorkParts.RodOf(edge),
+            _ => WorkParts.OnCarrier(edge),
+        }),
+        .. CarrierStrips.Select(strip => WorkParts.OnCarrier(strip.Key)),
+    ];
 
     /// <summary>What bonds the panel, as it is drawn and ordered.</summary>
     public BondPlan Bond => Patterns.Bond;
@@ -79,7 +84,14 @@ internal sealed class WorkSubject
 
     public ImmutableArray<WholePiece> Pockets { get; }
 
+    /// <summary>The weather strips for the top.</summary>
     public ImmutableArray<WholePiece> Strips { get; }
+
+    /// <summary>The weather strips for the carrier.</summary>
+    public ImmutableArray<WholePiece> CarrierStrips { get; }
+
+    /// <summary>Whether any edge has a weather strip.</summary>
+    public bool HasStrips => !Strips.IsEmpty || !CarrierStrips.IsEmpty;
 
     public ImmutableArray<WholePiece> Chafe { get; }
 
@@ -119,6 +131,8 @@ internal sealed class WorkSubject
             _ => $"{LengthText.Millimetres(length)} ({inches})",
         };
     }
+
+    private StripGround SewnTo(WholePiece piece) => Job.Fastenings.WeatherStrip.SewnTo[piece.Key.Side!.Value];
 
     private ImmutableArray<WholePiece> Wholes(PieceKind kind) =>
     [

@@ -23,6 +23,13 @@ public static class WorkText
     public static string Total(WorkSchedule order) =>
         Say.Of($"{Span(order.Bench)} of work; with {Span(order.HoursPerDay)} a day and the cure it takes {(order.Days == 1 ? Say.Of("1 day") : Say.Of($"{order.Days} days"))}.");
 
+    /// <summary>That the order of work is for one of several sets; empty for a single one.</summary>
+    public static string Sets(MadeTogether made)
+    {
+        ArgumentNullException.ThrowIfNull(made);
+        return made.Sets == 1 ? string.Empty : Say.Of($"This is the work on one set. The cut plan has the pieces of all {made.Sets}: cut and mark them together, and keep the sets apart.");
+    }
+
     /// <summary>The heading of a part of the work.</summary>
     public static string Of(WorkStage stage) => stage switch
     {

@@ -46,6 +46,36 @@ public sealed class StripWaterTests
         Assert.Equal(offset != 0, check.Advice.StartsWith(offset < 0 ? "Its starboard end" : "Its port end", StringComparison.Ordinal));
     }
 
+    /// <summary>The same falls with the strip on the carrier, free the other way: what was a caution passes, and the advice of one names the other.</summary>
+    [Theory]
+    [InlineData(0, 100, Side.Forward, 5.74, Verdict.Pass)]
+    [InlineData(0, 100, Side.Aft, -5.74, Verdict.Caution)]
+    [InlineData(100, 0, Side.Forward, -5.74, Verdict.Caution)]
+    [InlineData(100, 0, Side.Aft, 5.74, Verdict.Pass)]
+    public void Sewn_to_the_carrier_the_water_must_run_outward(double forward, double aft, Side edge, double fall, Verdict verdict)
+    {
+        var check = Of(Job(Bow(60, forward), Bow(1060, aft)), edge, 0, CheckCodes.StripWater, StripGround.Carrier);
+        var other = Of(Job(Bow(60, forward), Bow(1060, aft)), edge, 0, CheckCodes.StripWater);
+
+        Assert.Equal((fall, verdict), (Degrees(check), check.Verdict));
+        Assert.Contains($"weather_strip.sewn_to.{Words.Id(edge)} = \"{(verdict == Verdict.Pass ? "carrier" : "top")}\"", (verdict == Verdict.Pass ? other : check).Advice, StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// A carrier 500 wide 400 to port has its port edge 650 out. There a strip on the top is free 15.9 further in, 634.1 out, where the arc of 4298.5
+    /// falls to port 634.1/4298.5 rad = 8.45 degrees, against it; one on the carrier is free 28.55 + 15.9 further out, 694.45, and falls with it 9.26.
+    /// </summary>
+    [Theory]
+    [InlineData(StripGround.Top, -8.45, Verdict.Caution)]
+    [InlineData(StripGround.Carrier, 9.26, Verdict.Pass)]
+    public void A_strip_at_a_side_is_judged_by_the_fall_across(StripGround ground, double fall, Verdict verdict)
+    {
+        var job = Job(Bow(60, 0), Bow(1060, 0)).HeldAtSides(MountKind.Zipper, null);
+        var check = Of(job, Side.Port, -400, CheckCodes.StripWater, ground);
+
+        Assert.Equal((fall, verdict), (Degrees(check), check.Verdict));
+    }
+
     [Fact]
     public void Without_heights_neither_is_checked() =>
         Assert.All(
@@ -54,9 +84,9 @@ public sealed class StripWaterTests
 
     private static double Degrees(CheckResult check) => Math.Round(QuantityWords.Plain(check.Measured.Reading!.Value).Number, 2);
 
-    private static CheckResult Of(CarrierJob job, Side edge, double offset, string code)
+    private static CheckResult Of(CarrierJob job, Side edge, double offset, string code, StripGround ground = StripGround.Top)
     {
-        var with = job.With(strip: SampleJobs.Strip with { Edges = [edge] });
+        var with = job.With(strip: SampleJobs.Strip with { Edges = [edge], SewnTo = Sides.All(ground) });
         var mounted = MountedShape.Of(with, LongSide.Athwart).At(new(SampleJobs.Mm(560), SampleJobs.Mm(offset)));
         return Assert.Single(JobChecks.Of(PatternSet.Of(with, mounted)), check => check.Code == code);
     }

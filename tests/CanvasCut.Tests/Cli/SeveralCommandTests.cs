@@ -41,7 +41,7 @@ public sealed class SeveralCommandTests
     [Fact]
     public void A_command_for_one_carrier_asks_which()
     {
-        var (code, _, errors) = Run("work");
+        var (code, _, errors) = Run("compare-mounts");
 
         Assert.Equal(2, code);
         Assert.Contains("name one with --panel: port, starboard", errors, StringComparison.Ordinal);
@@ -54,6 +54,18 @@ public sealed class SeveralCommandTests
 
         Assert.Equal(2, code);
         Assert.Contains("\"aft\" is no carrier of this job; there are port, starboard", errors, StringComparison.Ordinal);
+    }
+
+    /// <summary>One order of work: the top is taken off once, and each panel has a cure of its own.</summary>
+    [Fact]
+    public void The_order_of_work_is_for_all_carriers()
+    {
+        using var work = JsonDocument.Parse(Run("work", "--json").Output);
+        var ids = work.RootElement.GetProperty("steps").EnumerateArray().Select(step => step.GetProperty("id").GetString()).ToList();
+
+        Assert.Single(ids, "take-top-off");
+        Assert.Equal(["cure-port", "cure-starboard"], ids.Where(id => id!.StartsWith("cure", StringComparison.Ordinal)));
+        Assert.Contains("all 2: cut and mark them together", Run("work").Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -26,6 +26,7 @@ public sealed class DocFiguresTests
         ["ridge-way"] = BendingFigures.Ridge,
         ["rod-sleeve"] = SleeveFigures.Sleeve,
         ["slope-corner"] = WeatherFigures.Slope,
+        ["strip-on-carrier"] = StripFigures.OnCarrier,
         ["tiling"] = TopFigures.Tiling,
         ["weather-strip"] = FasteningFigures.WeatherStrip,
         ["wind-loads"] = WeatherFigures.Wind,

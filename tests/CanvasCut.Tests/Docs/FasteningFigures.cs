@@ -94,7 +94,7 @@ internal static class FasteningFigures
         var strip = Mounted.Fastened.Strips[0];
         var window = new Box(Corner.X - 105, Corner.Y - 60, Corner.X + 32, Corner.Y + 62);
         var view = DocView.Putting(window.LowerLeft, new(5, 12), 0.85);
-        var (box, seam, corner) = (view.Of(strip.Finished), view.Of(0, strip.SeamY).Y, view.Of(Corner));
+        var (box, seam, corner) = (view.Of(strip.Finished), view.Of(strip.Seam.From).Y, view.Of(Corner));
         var pocketTop = view.Of(Pocket.At).Y;
         var rows = StripRows().ToList();
         var inner = view.Of(0, rows[^1]).Y;
@@ -117,7 +117,7 @@ internal static class FasteningFigures
 
     /// <summary>The rows of the strip, in millimetres of the plan, the outermost first.</summary>
     private static IEnumerable<double> StripRows() => Enumerable.Range(0, SampleJobs.Plain.Workshop.Sewing.Rows)
-        .Select(row => Mounted.Fastened.Strips[0].SeamY - StitchRows.DistanceFromFold(row).Millimeters);
+        .Select(row => Mounted.Fastened.Strips[0].Seam.From.Y - StitchRows.DistanceFromFold(row).Millimeters);
 
     private static Point CellCorner => Pocket.Corner.Of(Mounted.CellBox);
 

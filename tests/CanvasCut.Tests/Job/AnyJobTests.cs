@@ -20,6 +20,7 @@ public sealed partial class AnyJobTests
         "[cloth]\nroll_width = \"330 mm\"\nturns = \"none\"\n", "[cloth]\none_way = true\nturns = \"quarter\"\n", "[carrier]\nedges = \"binding\"\n",
         "[carrier]\ncorner = \"square\"\nhem = { turn_under = \"0 mm\", width = \"5 mm\" }\n", "[carrier]\nborder = \"0 mm\"\n",
         "[pocket]\nleg = \"30 mm\"\n", "[pocket]\nleg = \"400 mm\"\nover_zipper = false\n", "[pocket]\nmouth = { turn_under = \"40 mm\", width = \"100 mm\" }\n",
+        "[weather_strip]\nedges = [\"forward\", \"aft\"]\nsewn_to = \"carrier\"\n", "[mount]\nport = \"zipper\"\n[weather_strip]\nedges = [\"port\"]\nsewn_to = { port = \"carrier\" }\n",
         "[weather_strip]\nedges = [\"forward\", \"aft\"]\noverlap = \"0 mm\"\n", "[weather_strip]\nedges = []\n", "[sewing]\nrows = 1\n",
         "[chafe]\nturn_under = \"0 mm\"\nwidth_beyond_tube = \"0 mm\"\n", "[paper]\nsize = \"A3\"\noverlap = \"0 mm\"\n", "[zipper]\nsetback = \"0 mm\"\n",
         "[mount]\nforward = \"snaps\"\naft = \"twist\"\n", "[mount]\nforward = \"hook-and-loop\"\naft = \"lacing\"\n", "[mount]\naft = \"snaps\"\nsnaps = { width = \"15 mm\" }\n",

@@ -86,6 +86,7 @@ public sealed class EverythingTests
         Assert.Equal([Mm(1000), Mm(2000)], zipper.Stock);
         Assert.Equal(new PocketSpec(Mm(500), Mm(12), new(Mm(9), Mm(15)), Mm(14), false), Job.Fastenings.Pocket);
         Assert.Equal([Side.Aft, Side.Forward], strip.Edges);
+        Assert.Equal(new(StripGround.Top, StripGround.Carrier, StripGround.Top, StripGround.Carrier), strip.SewnTo);
         Assert.Equal((Mm(14), Mm(15), new Hem(Mm(8), Mm(13)), Mm(20)), (strip.Overlap, strip.SeamAllowance, strip.Hem, strip.Overhang));
         Assert.Equal(new ChafeSpec(Mm(30), Mm(11)), Job.Fastenings.Chafe);
     }

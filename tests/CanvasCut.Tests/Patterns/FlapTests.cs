@@ -107,7 +107,7 @@ public sealed class FlapTests
 
         Assert.Equal(outside, band.Top - mounted.CarrierBox.Top, 1e-6);
         Assert.Equal(outside + 12.35, pocket.OutY.Millimeters, 1e-6);
-        Assert.Equal(outside + 18.35 + 9.35, strip.SeamY - mounted.CarrierBox.Top, 1e-6);
+        Assert.Equal(outside + 18.35 + 9.35, strip.Seam.From.Y - mounted.CarrierBox.Top, 1e-6);
         Assert.Equal(40.9, mounted.Fastened.Pockets[2].OutY.Millimeters, 1e-6);
     }
 

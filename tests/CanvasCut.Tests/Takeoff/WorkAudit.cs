@@ -208,7 +208,7 @@ internal sealed class WorkAudit(PatternSet patterns, WorkSchedule schedule)
             yield return (new(new(PieceKind.Pocket, Corner: pocket.Corner)), 2, pocket.Outline);
         }
 
-        foreach (var strip in fastened.Strips)
+        foreach (var strip in fastened.StripsOnTop)
         {
             yield return (new(new(PieceKind.WeatherStrip, Side: strip.Side)), 3, Outline.Of(strip.Finished));
         }

@@ -173,6 +173,7 @@ public sealed class WorkOrderTests
             ("chafe patch", patterns.TopPieces.Any(piece => piece.Key.Id.StartsWith("chafe", StringComparison.Ordinal))),
             ("no strip", fastened.Strips.Length == 0),
             ("two strips", fastened.Strips.Length == 2),
+            ("strip on the carrier", fastened.StripsOnCarrier.Any()),
             ("zippers", fastened.Flaps.IsEmpty),
             ("snaps", mount.Uses(MountKind.Snaps)),
             ("twist", mount.Uses(MountKind.Twist)),

@@ -15,11 +15,12 @@ internal static class CarrierSteps
 
     public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
     [
-        .. JoinSteps.Of(subject, [subject.Carrier, .. subject.Flaps], WorkStage.Carrier),
+        .. JoinSteps.Of(subject, [subject.Carrier, .. subject.Flaps, .. subject.CarrierStrips], WorkStage.Carrier),
         .. HasFlatWork(subject) ? [Flat(subject)] : Array.Empty<WorkStep>(),
         Hem(subject),
         .. ZipperSteps.OnCarrier(subject),
         .. subject.Patterns.Mounted.Fastened.Flaps.GroupBy(flap => flap.Kind).SelectMany(alike => FlapSteps.OnCarrier(subject, [.. alike])),
+        .. StripSteps.OnCarrier(subject),
     ];
 
     /// <summary>Whether anything is sewn on the carrier while it is flat: the bond's ground where it is ordered, or the cable's patch.</summary>

@@ -35,7 +35,7 @@ internal static class FitSteps
     }
 
     private static WorkStep Fit(WorkSubject subject) =>
-        Step(new("fit", WorkStage.Fit, WorkKind.Hand, Say.Of("Fit the carrier"), Say.Of($"Slide the corners into their pockets, {Closing(subject)}; lay the strip over the {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}. Take it off and put it on again once.")))
+        Step(new("fit", WorkStage.Fit, WorkKind.Hand, Say.Of("Fit the carrier"), Say.Of($"Slide the corners into their pockets, {Closing(subject)}{StripSteps.Laid(subject)}. Take it off and put it on again once.")))
             .Using(BondSteps.Result(subject), WorkParts.StretchedTop)
             .Making(WorkParts.Fitted)
             .Needing(WorkAccess.TopStretched)

@@ -44,17 +44,11 @@ internal static class FlapSteps
         }
 
         var kind = flaps[0].Kind;
-        StepPart[] parts = [.. flaps.Select(flap => new StepPart(flap.Name, Say.Of($"{flap.Fasteners!.Count} of them")))];
+        ImmutableArray<StepPart> parts = [.. flaps.Select(flap => new StepPart(flap.Name, Say.Of($"{flap.Fasteners!.Count} of them")))];
         var how = kind == MountKind.Lacing
             ? Say.Of("Set the eyelets at their marks in the flap on the top.")
             : Say.Of("Set the top's parts at their marks, through the cloth and the strip under it, from the middle outward. Close the carrier's on each before you set the next.");
-        yield return Step(new(
-                $"set-{Id(kind)}-top",
-                WorkStage.Top,
-                WorkKind.Hand,
-                Named(Say.Of("Set on the top"), parts, Say.Of($"Set on the top: {Words.Of(kind)} of {flaps.Length} edges")),
-                Told(how, parts)))
-            .Ticking(parts)
+        yield return Step(new($"set-{Id(kind)}-top", WorkStage.Top, WorkKind.Hand), new(Say.Of("Set on the top"), count => Say.Of($"Set on the top: {Words.Of(kind)} of {count} edges"), how, parts))
             .Using([WorkParts.LooseTop, .. flaps.Select(flap => WorkParts.OnTop(subject.TopPartOf(flap)))])
             .Making(flaps.Select(WorkParts.SetOnTop))
             .Taking(Setting(flaps))
@@ -68,20 +62,14 @@ internal static class FlapSteps
     {
         var kind = flaps[0].Kind;
         WholePiece[] pieces = [.. flaps.Select(subject.FlapOf)];
-        StepPart[] parts = [.. pieces.Select(piece => new StepPart(piece.Name, string.Empty))];
+        ImmutableArray<StepPart> parts = [.. pieces.Select(piece => new StepPart(piece.Name, string.Empty))];
         var how = kind switch
         {
             MountKind.HookAndLoop => Say.Of("Turn all raw edges in, fold the flap in half and close its ends. Then sew the hook tape on its underside, hooks outward, both edges and both ends."),
             MountKind.Sleeve => SleeveSteps.HowToFold,
             _ => HowToFold,
         };
-        return Step(new(
-                $"ready-{Id(kind)}-flaps",
-                WorkStage.Carrier,
-                WorkKind.Machine,
-                Named(Say.Of("Fold and close"), parts, Say.Of($"Fold and close {flaps.Length} flaps for the carrier")),
-                how))
-            .Ticking(parts)
+        return Step(new($"ready-{Id(kind)}-flaps", WorkStage.Carrier, WorkKind.Machine), new(Say.Of("Fold and close"), count => Say.Of($"Fold and close {count} flaps for the carrier"), how, parts))
             .On(pieces.SelectMany(piece => piece.Widths))
             .Using(pieces.SelectMany(piece => piece.Flat))
             .Making(pieces.Select(piece => WorkParts.Ready(piece.Key)))
@@ -95,15 +83,9 @@ internal static class FlapSteps
     private static WorkStep Sew(WorkSubject subject, ImmutableArray<FlapPlace> flaps)
     {
         WholePiece[] pieces = [.. flaps.Select(subject.FlapOf)];
-        StepPart[] parts = [.. flaps.Zip(pieces, (flap, piece) => new StepPart(piece.Name, Say.Of($"{subject.Text(flap.AsEnd.Flap.HeightMm - FlapPlace.Lap.Millimeters)} beyond the edge")))];
-        var how = Say.Of($"Lay the flap's raw edges {subject.Text(FlapPlace.Lap.Millimeters)} under the carrier's edge, end on end mark, and sew all rows through the hem.");
-        return Step(new(
-                $"sew-{Id(flaps[0].Kind)}-flaps-carrier",
-                WorkStage.Carrier,
-                WorkKind.Machine,
-                Named(Say.Of("Sew to the carrier"), parts, Say.Of($"Sew {flaps.Length} flaps to the carrier")),
-                Told(how, parts)))
-            .Ticking(parts)
+        ImmutableArray<StepPart> parts = [.. flaps.Zip(pieces, (flap, piece) => new StepPart(piece.Name, Say.Of($"{subject.Text(flap.AsEnd.Flap.HeightMm - MountSpec.Lap.Millimeters)} beyond the edge")))];
+        var how = Say.Of($"Lay the flap's raw edges {subject.Text(MountSpec.Lap.Millimeters)} under the carrier's edge, end on end mark, and sew all rows through the hem.");
+        return Step(new($"sew-{Id(flaps[0].Kind)}-flaps-carrier", WorkStage.Carrier, WorkKind.Machine), new(Say.Of("Sew to the carrier"), count => Say.Of($"Sew {count} flaps to the carrier"), how, parts))
             .On([.. subject.Carrier.Widths, .. pieces.SelectMany(piece => piece.Widths)])
             .Using([WorkParts.HemmedCarrier, .. pieces.Select(piece => WorkParts.Ready(piece.Key))])
             .Making(flaps.Select(WorkParts.OnCarrier))
@@ -117,15 +99,10 @@ internal static class FlapSteps
 
     private static WorkStep Set(WorkSubject subject, ImmutableArray<FlapPlace> flaps)
     {
+        var kind = flaps[0].Kind;
         FlapPlace[] centred = [.. flaps.Select(flap => Centred(subject, flap))];
-        StepPart[] parts = [.. flaps.Select(flap => new StepPart(flap.Name, Say.Of($"{flap.Fasteners!.Count}, {LengthText.OfMating(flap.Fasteners.Pitch, subject.Job.Units)} apart")))];
-        return Step(new(
-                $"set-{Id(flaps[0].Kind)}-carrier",
-                WorkStage.Carrier,
-                WorkKind.Hand,
-                Named(Say.Of("Set in the carrier's flap"), parts, Say.Of($"Set in the carrier's flaps: {Words.Of(flaps[0].Kind)} of {flaps.Length} edges")),
-                Told(Say.Of("Set one at each marked centre. Try one on a scrap of as many plies first."), parts)))
-            .Ticking(parts)
+        ImmutableArray<StepPart> parts = [.. flaps.Select(flap => new StepPart(flap.Name, Say.Of($"{flap.Fasteners!.Count}, {LengthText.OfMating(flap.Fasteners.Pitch, subject.Job.Units)} apart")))];
+        return Step(new($"set-{Id(kind)}-carrier", WorkStage.Carrier, WorkKind.Hand), new(Say.Of("Set in the carrier's flap"), count => Say.Of($"Set in the carrier's flaps: {Words.Of(kind)} of {count} edges"), Say.Of("Set one at each marked centre. Try one on a scrap of as many plies first."), parts))
             .Using(flaps.Select(WorkParts.OnCarrier))
             .Making(flaps.Select(WorkParts.SetInCarrier))
             .Taking(Setting(flaps))

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
 using static CanvasCut.Takeoff.StepWriting;
@@ -16,14 +17,9 @@ internal static class JoinSteps
             yield break;
         }
 
-        StepPart[] parts = [.. joined.Select(piece => new StepPart(piece.Name, string.Empty))];
-        yield return Step(new(
-                stage == WorkStage.Carrier ? "join-carrier" : "join-top-pieces",
-                stage,
-                WorkKind.Machine,
-                Named(Say.Of("Join the widths"), parts, Say.Of($"Join the widths of {joined.Length} pieces")),
-                Say.Of("Sew the widths together on the seam lines, lay the allowances to one side, tuck the raw edge in and sew it down: a felled seam.")))
-            .Ticking(parts)
+        ImmutableArray<StepPart> parts = [.. joined.Select(piece => new StepPart(piece.Name, string.Empty))];
+        var how = Say.Of("Sew the widths together on the seam lines, lay the allowances to one side, tuck the raw edge in and sew it down: a felled seam.");
+        yield return Step(new(stage == WorkStage.Carrier ? "join-carrier" : "join-top-pieces", stage, WorkKind.Machine), new(Say.Of("Join the widths"), count => Say.Of($"Join the widths of {count} pieces"), how, parts))
             .On(joined.SelectMany(piece => piece.Widths))
             .Using(joined.SelectMany(piece => piece.Widths).Select(WorkParts.Marked))
             .Making(joined.Select(piece => WorkParts.Joined(piece.Key)))

@@ -10,6 +10,9 @@ namespace CanvasCut.Takeoff;
 /// <summary>Measures, templates, cutting and marking.</summary>
 internal static class PrepareSteps
 {
+    /// <summary>To measure another panel with its box; from memory.</summary>
+    private static readonly Duration FurtherPanel = Duration.FromMinutes(10);
+
     private static string Height => Say.Of("Work on a top is work at height: have a second person, and do not lean on the cloth or the tubes.");
 
     public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
@@ -23,6 +26,7 @@ internal static class PrepareSteps
 
     private static WorkStep Measure(WorkSubject subject) =>
         Step(new("measure", WorkStage.Prepare, WorkKind.Look, Say.Of("Measure again"), Say.Of("Measure the stretched top, its bows and keep-outs, and the panel with its box, each length twice, and hold them against the job file.")))
+            .OnceForAll(FurtherPanel)
             .Making(WorkParts.Measures)
             .Needing(WorkAccess.TopStretched)
             .Taking(Duration.FromMinutes(45))

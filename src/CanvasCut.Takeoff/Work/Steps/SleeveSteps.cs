@@ -30,10 +30,9 @@ internal static class SleeveSteps
     public static WorkStep CutRods(WorkSubject subject, ImmutableArray<FlapPlace> flaps)
     {
         var units = subject.Job.Units;
-        StepPart[] parts = [.. flaps.Select(flap => new StepPart(flap.Name, Say.Of($"cut the rod to {LengthText.Of(RodOrder.LengthOf(flap), units)}")))];
+        ImmutableArray<StepPart> parts = [.. flaps.Select(flap => new StepPart(flap.Name, Say.Of($"cut the rod to {LengthText.Of(RodOrder.LengthOf(flap), units)}")))];
         var how = Say.Of($"Cut the rod, round its ends with wet sandpaper and press a cap on each. Thread it through the carrier's sleeve and put a stop on at each end, {LengthText.Of(SleeveSpec.StickOut / 2, units)} in from the cap.");
-        return Step(new("cut-rods", WorkStage.Carrier, WorkKind.Hand, Named(Say.Of("Cut the rod"), parts, Say.Of($"Cut {flaps.Length} rods")), Told(how, parts)))
-            .Ticking(parts)
+        return Step(new("cut-rods", WorkStage.Carrier, WorkKind.Hand), new(Say.Of("Cut the rod"), count => Say.Of($"Cut {count} rods"), how, parts))
             .Using(flaps.Select(WorkParts.OnCarrier))
             .Making(flaps.Select(WorkParts.RodOf))
             .Taking(Rodding * flaps.Length)

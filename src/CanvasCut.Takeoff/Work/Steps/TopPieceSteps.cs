@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -15,10 +16,10 @@ internal static class TopPieceSteps
     public static IEnumerable<WorkStep> Of(WorkSubject subject) =>
     [
         .. JoinSteps.Of(subject, subject.TopPieces, WorkStage.TopPieces),
-        .. Ready(subject, "pockets", subject.Pockets, new(Say.Of("Hem the mouth"), Say.Of($"Hem the mouths of {subject.Pockets.Length} pockets"), Say.Of("Hem the mouth; it runs on the bias, so do not pull. Turn both legs under and press or tape them."), WorkKind.Machine)),
-        .. Ready(subject, "strips", subject.Strips, new(Say.Of("Hem three sides"), Say.Of($"Hem three sides of {subject.Strips.Length} strips"), Say.Of("Hem the ends and the free edge; turn the seam edge under and tape it."), WorkKind.Machine)),
-        .. subject.MountStrips.GroupBy(piece => KindOf(subject, piece)).SelectMany(alike => Ready(subject, $"{FlapSteps.Id(alike.Key)}-strips", [.. alike], HowTo(alike.Key, alike.Count()))),
-        .. Ready(subject, "chafe-patches", subject.Chafe, new(Say.Of("Turn the edges under"), Say.Of($"Turn the edges of {subject.Chafe.Length} chafe patches under"), TurnUnder, WorkKind.Hand)),
+        .. Ready(subject, "pockets", subject.Pockets, new(Say.Of("Hem the mouth"), count => Say.Of($"Hem the mouths of {count} pockets"), Say.Of("Hem the mouth; it runs on the bias, so do not pull. Turn both legs under and press or tape them."), WorkKind.Machine)),
+        .. Ready(subject, "strips", subject.Strips, new(Say.Of("Hem three sides"), count => Say.Of($"Hem three sides of {count} strips"), Say.Of("Hem the ends and the free edge; turn the seam edge under and tape it."), WorkKind.Machine)),
+        .. subject.MountStrips.GroupBy(piece => KindOf(subject, piece)).SelectMany(alike => Ready(subject, $"{FlapSteps.Id(alike.Key)}-strips", [.. alike], HowTo(alike.Key))),
+        .. Ready(subject, "chafe-patches", subject.Chafe, new(Say.Of("Turn the edges under"), count => Say.Of($"Turn the edges of {count} chafe patches under"), TurnUnder, WorkKind.Hand)),
     ];
 
     private static string TurnUnder => Say.Of("Turn all edges under and tape or press them.");
@@ -26,14 +27,15 @@ internal static class TopPieceSteps
     private static MountKind KindOf(WorkSubject subject, WholePiece piece) => subject.TopParts.Single(part => part.Piece == piece).Edge!.Kind;
 
     /// <summary>The flap on the top of a lacing or a sleeve has two plies; a strip under fasteners has one.</summary>
-    private static Finishing HowTo(MountKind kind, int count)
+    private static Finishing HowTo(MountKind kind)
     {
-        var (fold, all) = (Say.Of("Fold and close"), Say.Of($"Fold and close {count} flaps for the top"));
+        var fold = Say.Of("Fold and close");
+        static string All(int count) => Say.Of($"Fold and close {count} flaps for the top");
         return kind switch
         {
-            MountKind.Lacing => new(fold, all, FlapSteps.HowToFold, WorkKind.Machine),
-            MountKind.Sleeve => new(fold, all, SleeveSteps.HowToFold, WorkKind.Machine),
-            _ => new(Say.Of("Turn the edges under"), Say.Of($"Turn the edges of {count} strips under"), TurnUnder, WorkKind.Hand),
+            MountKind.Lacing => new(fold, All, FlapSteps.HowToFold, WorkKind.Machine),
+            MountKind.Sleeve => new(fold, All, SleeveSteps.HowToFold, WorkKind.Machine),
+            _ => new(Say.Of("Turn the edges under"), count => Say.Of($"Turn the edges of {count} strips under"), TurnUnder, WorkKind.Hand),
         };
     }
 
@@ -45,9 +47,8 @@ internal static class TopPieceSteps
             yield break;
         }
 
-        StepPart[] parts = [.. pieces.Select(piece => new StepPart(piece.Name, string.Empty))];
-        yield return Step(new($"ready-{id}", WorkStage.TopPieces, how.Kind, Named(how.Name, parts, how.All), how.Do))
-            .Ticking(parts)
+        ImmutableArray<StepPart> parts = [.. pieces.Select(piece => new StepPart(piece.Name, string.Empty))];
+        yield return Step(new($"ready-{id}", WorkStage.TopPieces, how.Kind), new(how.Name, how.All, how.Do, parts))
             .On(pieces.SelectMany(piece => piece.Widths))
             .Using(pieces.SelectMany(piece => piece.Flat))
             .Making(pieces.Select(piece => WorkParts.Ready(piece.Key)))
@@ -59,8 +60,8 @@ internal static class TopPieceSteps
 
     /// <summary>How pieces are finished by themselves.</summary>
     /// <param name="Name">What is done to one.</param>
-    /// <param name="All">What is done to several.</param>
+    /// <param name="All">What is done to so many.</param>
     /// <param name="Do">How.</param>
     /// <param name="Kind">With the machine or by hand.</param>
-    private sealed record Finishing(string Name, string All, string Do, WorkKind Kind);
+    private sealed record Finishing(string Name, Func<int, string> All, string Do, WorkKind Kind);
 }

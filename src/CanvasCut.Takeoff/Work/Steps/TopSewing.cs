@@ -18,9 +18,8 @@ internal static class TopSewing
 {
     public static WorkStep Of(WorkSubject subject, TopSort sort, ImmutableArray<TopPart> parts)
     {
-        StepPart[] ticked = [.. parts.Select(part => new StepPart(part.Name, NoteOf(subject, part)))];
-        return Step(new($"sew-{Id(sort)}-top", WorkStage.Top, WorkKind.Machine, Named(Say.Of("Sew to the top"), ticked, NameOf(sort, parts.Length)), Told(HowToSew(subject, sort), ticked)))
-            .Ticking(ticked)
+        ImmutableArray<StepPart> ticked = [.. parts.Select(part => new StepPart(part.Name, NoteOf(subject, part)))];
+        return Step(new($"sew-{Id(sort)}-top", WorkStage.Top, WorkKind.Machine), new(Say.Of("Sew to the top"), count => NameOf(sort, count), HowToSew(subject, sort), ticked))
             .On(parts.SelectMany(part => part.Piece?.Widths ?? []))
             .Using([WorkParts.LooseTop, .. parts.Where(part => part.Piece is not null).Select(part => WorkParts.Ready(part.Piece!.Key))])
             .Making(parts.Select(part => WorkParts.OnTop(part)))

@@ -45,7 +45,7 @@ internal static class TopSteps
     private static string TakenOff(WorkSubject subject) => subject.HasZippersOnly ? Say.Of("Then unzip the carrier.") : Say.Of("Then open what is closed and take the carrier off.");
 
     private static WorkStep Mark(WorkSubject subject) =>
-        Step(new("mark-pockets", WorkStage.Mark, WorkKind.Mark, Say.Of("Mark pockets, strip and patches with the carrier in place"), Say.Of($"Put each pocket over its corner with the carrier in it, and the strip over its {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)} {TakenOff(subject)}")))
+        Step(new("mark-pockets", WorkStage.Mark, WorkKind.Mark, subject.Strips.IsEmpty ? Say.Of("Mark pockets and patches with the carrier in place") : Say.Of("Mark pockets, strip and patches with the carrier in place"), HowToMark(subject)))
             .On(subject.TopPieces.SelectMany(piece => piece.Widths))
             .Using([Taped(subject), .. subject.TopPieces.Select(piece => WorkParts.Ready(piece.Key))])
             .Making(WorkParts.MarkedTop)
@@ -56,8 +56,17 @@ internal static class TopSteps
             .Minding(Height)
             .Seen(WorkPicture.OnTop(subject.TopParts.Where(part => part.Piece is not null).Select(part => part.Outline)));
 
+    private static string HowToMark(WorkSubject subject)
+    {
+        var put = subject.Strips.IsEmpty
+            ? Say.Of("Put each pocket over its corner with the carrier in it")
+            : Say.Of($"Put each pocket over its corner with the carrier in it, and the strip over its {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}");
+        return Say.Of($"{put}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)} {TakenOff(subject)}");
+    }
+
     private static WorkStep TakeOff(WorkSubject subject) =>
         Step(new("take-top-off", WorkStage.Mark, WorkKind.Hand, Say.Of("Take the top off its frame"), subject.HasZippersOnly ? Say.Of("Secure the tubes, then take the top off with the zipper halves taped to it.") : Say.Of("Secure the tubes, then take the top off with whatever is taped to it.")))
+            .OnceForAll()
             .Using(WorkParts.MarkedTop)
             .Making(WorkParts.LooseTop)
             .Opening(WorkAccess.TopUnderNeedle)
@@ -73,6 +82,7 @@ internal static class TopSteps
 
     private static WorkStep PutBack(WorkSubject subject) =>
         Step(new("put-top-back", WorkStage.Top, WorkKind.Hand, Say.Of("Put the top back on its frame"), Say.Of("Seal the rows against rain if the cloth's maker says so, then stretch the top as before.")))
+            .OnceForAll()
             .Using([WorkParts.LooseTop, .. subject.TopParts.Select(part => WorkParts.OnTop(part)), .. subject.Patterns.Mounted.Fastened.Flaps.Where(flap => flap.Fasteners is not null).Select(WorkParts.SetOnTop)])
             .Making(WorkParts.StretchedTop)
             .Opening(WorkAccess.TopStretched)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using CanvasCut.Language;
@@ -20,18 +21,12 @@ internal static class ZipperSteps
     private static WorkStep Trim(WorkSubject subject, ZipperKind kind, IReadOnlyList<ZipperPlace> zippers)
     {
         var isSeparating = kind == ZipperKind.Separating;
-        StepPart[] parts = [.. zippers.Select(zipper => new StepPart(Words.Of(zipper.Side), Say.Of($"to a run of {LengthText.OfMating(zipper.Choice.Run, subject.Job.Units)}")))];
+        ImmutableArray<StepPart> parts = [.. zippers.Select(zipper => new StepPart(Words.Of(zipper.Side), Say.Of($"to a run of {LengthText.OfMating(zipper.Choice.Run, subject.Job.Units)}")))];
         var how = isSeparating
             ? Say.Of("Close the zipper, measure it, and trim it at the stop end, never at the pin, to its run; put a new stop on each half there.")
             : Say.Of($"Cut the length to its run with {LengthText.Of(ZipperChoice.Tail, subject.Job.Units)} of tail at each end; put on the slider, and a stop at each end of the top's half only: so the carrier's half comes out of the slider.");
         var what = Say.Of($"{how} Tick both halves in the middle and every {LengthText.Of(ZipperChoice.TickSpacing, subject.Job.Units)} from it.");
-        return Step(new(
-                isSeparating ? "trim-zippers" : "trim-chain",
-                WorkStage.Carrier,
-                WorkKind.Hand,
-                Named(Say.Of("Trim and tick the zipper"), parts, Say.Of($"Trim and tick {zippers.Count} zippers")),
-                Told(what, parts)))
-            .Ticking(parts)
+        return Step(new(isSeparating ? "trim-zippers" : "trim-chain", WorkStage.Carrier, WorkKind.Hand), new(Say.Of("Trim and tick the zipper"), count => Say.Of($"Trim and tick {count} zippers"), what, parts))
             .Using(subject.Carrier.Widths.Take(1).Select(WorkParts.Marked))
             .Making(zippers.Select(zipper => WorkParts.Trimmed(zipper.Side)))
             .Taking(Duration.FromMinutes((isSeparating ? 15 : 25) * zippers.Count))
@@ -65,15 +60,10 @@ internal static class ZipperSteps
 
     private static WorkStep Sew(WorkSubject subject)
     {
-        StepPart[] parts = [.. subject.Zippers.Select(zipper => new StepPart(Words.Of(zipper.Side), Start(zipper)))];
+        ImmutableArray<StepPart> parts = [.. subject.Zippers.Select(zipper => new StepPart(Words.Of(zipper.Side), Start(zipper)))];
         var rows = subject.Zippers.Aggregate(Length.Zero, (sum, zipper) => sum + zipper.Choice.Run) * subject.Job.Workshop.Sewing.Rows;
-        return Step(new(
-                "sew-zippers-carrier",
-                WorkStage.Carrier,
-                WorkKind.Machine,
-                Named(Say.Of("Sew the zipper to the carrier"), parts, Say.Of($"Sew {parts.Length} zippers to the carrier")),
-                Told(Say.Of($"{Half(subject)} Tape it down with the zipper closed, ticks on ticks, from the middle outward; open it and sew all rows from end to end without stretching the tape."), parts)))
-            .Ticking(parts)
+        var how = Say.Of($"{Half(subject)} Tape it down with the zipper closed, ticks on ticks, from the middle outward; open it and sew all rows from end to end without stretching the tape.");
+        return Step(new("sew-zippers-carrier", WorkStage.Carrier, WorkKind.Machine), new(Say.Of("Sew the zipper to the carrier"), count => Say.Of($"Sew {count} zippers to the carrier"), how, parts))
             .On(subject.Carrier.Widths)
             .Using(WorkParts.HemmedCarrier, WorkParts.CappedZippers)
             .Making(subject.Zippers.Select(WorkParts.OnCarrier))
