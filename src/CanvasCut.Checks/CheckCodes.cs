@@ -224,6 +224,66 @@ public static class CheckCodes
     /// <summary>Whether the top is worth sewing.</summary>
     public const string TopCondition = "top.condition";
 
+    /// <summary>A panel's label and what panels are like.</summary>
+    public const string ElectricLabel = "electric.label";
+
+    /// <summary>A string in the cold and what the controller stands.</summary>
+    public const string ElectricCold = "electric.cold";
+
+    /// <summary>A string in the cold and what its panels stand.</summary>
+    public const string ElectricSystemVoltage = "electric.system-voltage";
+
+    /// <summary>A string in the cold and wet hands.</summary>
+    public const string ElectricTouch = "electric.touch";
+
+    /// <summary>A string in the heat and what the controller needs to charge.</summary>
+    public const string ElectricHot = "electric.hot";
+
+    /// <summary>The current of all strings and what the controller takes.</summary>
+    public const string ElectricCurrent = "electric.current";
+
+    /// <summary>What a fault pushes back into a string, and its fuse.</summary>
+    public const string ElectricReverse = "electric.reverse";
+
+    /// <summary>Unlike panels in series or in parallel.</summary>
+    public const string ElectricUnlike = "electric.unlike";
+
+    /// <summary>Bypass diodes of panels in series.</summary>
+    public const string ElectricDiodes = "electric.diodes";
+
+    /// <summary>A wire and the fuse or breaker that guards it.</summary>
+    public const string ElectricAmpacity = "electric.ampacity";
+
+    /// <summary>The voltage that a run of wires loses.</summary>
+    public const string ElectricDrop = "electric.drop";
+
+    /// <summary>The breaker on the panels' side and the current it must carry.</summary>
+    public const string ElectricBreaker = "electric.breaker";
+
+    /// <summary>That breaker and the voltage it must break.</summary>
+    public const string ElectricBreakerVoltage = "electric.breaker-voltage";
+
+    /// <summary>The fuse at the bank and the current it must carry.</summary>
+    public const string ElectricBankFuse = "electric.bank-fuse";
+
+    /// <summary>That fuse and the bank's voltage.</summary>
+    public const string ElectricBankFuseVoltage = "electric.bank-fuse-voltage";
+
+    /// <summary>That fuse and what the bank gives into a short circuit.</summary>
+    public const string ElectricInterrupt = "electric.interrupt";
+
+    /// <summary>How far that fuse is from the bank.</summary>
+    public const string ElectricFusePlace = "electric.fuse-place";
+
+    /// <summary>Poles that are joined inside, earthed and broken.</summary>
+    public const string ElectricPolarity = "electric.polarity";
+
+    /// <summary>The halves of connectors.</summary>
+    public const string ElectricConnectors = "electric.connectors";
+
+    /// <summary>What the wires do to a compass.</summary>
+    public const string ElectricCompass = "electric.compass";
+
     /// <summary>All of them, in the order of the report.</summary>
     public static ImmutableArray<string> All { get; } =
     [
@@ -236,5 +296,8 @@ public static class CheckCodes
         WindZipper, WindZipperEnd, WindFastener, WindSleeve, WindPocket, WindSeam, WindBond, WindOff,
         BondBorder, BondRows, BondStep, BondGap, BondLength, BondingOnto, BondingSurface, BondingDew, BondingClear, HeatFree, HeatBlocked, SlopeCorner, SlopeDrain,
         TopCondition,
+        ElectricLabel, ElectricCold, ElectricSystemVoltage, ElectricTouch, ElectricHot, ElectricCurrent, ElectricReverse, ElectricUnlike, ElectricDiodes,
+        ElectricAmpacity, ElectricDrop, ElectricBreaker, ElectricBreakerVoltage, ElectricBankFuse, ElectricBankFuseVoltage,
+        ElectricInterrupt, ElectricFusePlace, ElectricPolarity, ElectricConnectors, ElectricCompass,
     ];
 }

@@ -64,6 +64,10 @@ public sealed record Measured(Length? Value, Length? Limit, bool IsAtLeast)
     public static Measured AtMost<T>(T value, T limit)
         where T : struct, IQuantity => new(null, null, IsAtLeast: false) { Reading = new(value, limit) };
 
+    /// <summary>A value that is no length and is held against nothing.</summary>
+    public static Measured Found<T>(T value)
+        where T : struct, IQuantity => new(null, null, IsAtLeast: true) { Reading = new(value, null) };
+
     private static double Plain(IQuantity quantity) => QuantityWords.Plain(quantity).Number;
 
     private double Signed(double beyond) => IsAtLeast ? beyond : -beyond;

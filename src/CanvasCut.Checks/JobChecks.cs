@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Electrics;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
 using CanvasCut.Placing;
@@ -13,6 +14,15 @@ public static class JobChecks
     [
         Say.Of("flutter of cloth in the wind, and the strength of frame and top"),
         Say.Of("cables and everything electric"),
+    ];
+
+    /// <summary>The same for a job whose wiring is told: that is looked at.</summary>
+    public static ImmutableArray<string> NotInThisVersionFor(WiringPlan? wiring) => wiring is null ? NotInThisVersion : [NotInThisVersion[0], .. NotOfTheWiring];
+
+    /// <summary>What is not looked at of a wiring.</summary>
+    public static ImmutableArray<string> NotOfTheWiring =>
+    [
+        Say.Of("lightning, shore power, stray currents, and everything beyond the bank"),
     ];
 
     /// <summary>The results that concern several mountings of a top together; none where it carries one.</summary>

@@ -36,6 +36,7 @@ public static class CanvasCutCommand
             OrderCommand.Create(faces),
             ClothCommand.Create(faces),
             WorkCommand.Create(faces),
+            WiringCommand.Create(faces),
             CompareCommand.Create(faces),
             CompareMountsCommand.Create(faces),
             NewCommand.Create(faces),

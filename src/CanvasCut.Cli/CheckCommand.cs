@@ -47,6 +47,7 @@ internal static class CheckCommand
         }
 
         CheckTable.WriteBetween(top, faces);
+        CheckTable.WriteElectric(top, faces);
         return top.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 

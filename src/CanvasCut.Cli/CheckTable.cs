@@ -47,10 +47,29 @@ internal static class CheckTable
         WriteAdvice(top.Between, faces);
     }
 
+    /// <summary>The wiring of several carriers together; nothing where there is one.</summary>
+    public static void WriteElectric(TopRun top, Faces faces)
+    {
+        if (top.Electric.IsEmpty)
+        {
+            return;
+        }
+
+        faces.Output.WriteLine(Say.Of($"Wiring of all panels: {CheckText.Count(top.Electric)}"));
+        foreach (var row in CheckRows.Of(top.Electric))
+        {
+            string[] figures = [CheckText.ValueOf(row.Check, top.Context.Units), CheckText.LimitOf(row.Check, top.Context.Units)];
+            faces.Output.WriteLine($"{CheckText.Of(row.Check.Verdict)} {row.Check.Code}: {string.Join("; ", figures.Where(text => text.Length > 0).Prepend(row.Subject))}");
+        }
+
+        WriteAdvice(top.Electric, faces);
+    }
+
     /// <summary>What to do about each check that did not pass, alike advice only once.</summary>
     public static void WriteAdvice(JobRun outcome, Faces faces) => WriteAdvice(outcome.Checks, faces);
 
-    private static void WriteAdvice(ImmutableArray<CheckResult> checks, Faces faces)
+    /// <summary>The same of checks alone.</summary>
+    public static void WriteAdvice(ImmutableArray<CheckResult> checks, Faces faces)
     {
         foreach (var alike in checks
             .Where(check => check.Verdict != Verdict.Pass)

@@ -72,6 +72,7 @@ internal static class MakeCommand
         }
 
         CheckTable.WriteBetween(top, faces);
+        CheckTable.WriteElectric(top, faces);
         output.WriteLine(Say.Of($"Wrote {files.Count} files to {folder}:"));
         foreach (var file in files.Where(file => !file.Name.Contains('/', StringComparison.Ordinal)))
         {

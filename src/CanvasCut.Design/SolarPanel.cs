@@ -94,7 +94,11 @@ public sealed record CableExit(Length FromPort, Length FromForward, Length Diame
 /// <param name="Limits">What its maker allows.</param>
 /// <param name="LongSide">The way it must lie; null when either will do.</param>
 /// <param name="Fittings">What lies on it, as mounted; when <paramref name="LongSide"/> is null, as mounted athwart.</param>
-public sealed record SolarPanel(PanelBody Body, PanelLimits Limits, LongSide? LongSide, PanelFittings Fittings);
+public sealed record SolarPanel(PanelBody Body, PanelLimits Limits, LongSide? LongSide, PanelFittings Fittings)
+{
+    /// <summary>What its label says; null when it was not given.</summary>
+    public PanelLabel? Label { get; init; }
+}
 
 /// <summary>What lies on the panel, seen from above as mounted.</summary>
 /// <param name="DeadBorder">From each edge of the panel to the first cell.</param>

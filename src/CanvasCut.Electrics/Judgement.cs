@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Electrics;
@@ -48,6 +49,42 @@ public enum Missing
     /// <summary>The controller's largest input current.</summary>
     ControllerCurrent,
 
+    /// <summary>The panel's label.</summary>
+    Label,
+
+    /// <summary>The bank.</summary>
+    Bank,
+
+    /// <summary>The bank's absorption voltage.</summary>
+    Absorption,
+
+    /// <summary>The controller's rated output.</summary>
+    RatedOutput,
+
+    /// <summary>The length of a run, or the place of the junction box that it begins at.</summary>
+    RunLength,
+
+    /// <summary>Whose sizes the wires have.</summary>
+    WireFamily,
+
+    /// <summary>The rating of a device.</summary>
+    DeviceRating,
+
+    /// <summary>What a device can interrupt.</summary>
+    DeviceInterrupts,
+
+    /// <summary>What the bank gives into a short circuit.</summary>
+    BankFault,
+
+    /// <summary>How far a device is from the bank.</summary>
+    DevicePlace,
+
+    /// <summary>A size of wire that carries so much and loses so little.</summary>
+    ThickEnoughWire,
+
+    /// <summary>A fuse or breaker so large.</summary>
+    DeviceOnSale,
+
     /// <summary>The bank's lowest voltage.</summary>
     LowestBankVoltage,
 
@@ -76,7 +113,9 @@ public sealed record Judgement(Finding Finding, IQuantity? Value, IQuantity? Lim
 public sealed record Known<T>(T? Value, Missing Because)
     where T : struct, IQuantity
 {
-    internal static Known<T> Of(T value) => new(value, Missing.Nothing);
+    /// <summary>A figure that is known.</summary>
+    public static Known<T> Of(T value) => new(value, Missing.Nothing);
 
-    internal static Known<T> Not(Missing because) => new(null, because);
+    /// <summary>One for which something was missing.</summary>
+    public static Known<T> Not(Missing because) => new(null, because);
 }

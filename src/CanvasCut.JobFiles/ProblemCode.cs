@@ -168,6 +168,18 @@ public static class ProblemCode
     /// <summary>The edges of the top meet where they must not.</summary>
     public const string OutlineCrosses = "CC233";
 
+    /// <summary>The figures of a panel's label contradict each other.</summary>
+    public const string Label = "CC260";
+
+    /// <summary>A string or a controller is named that there is not, twice, or not at all.</summary>
+    public const string Wiring = "CC261";
+
+    /// <summary>A wire is no size of its family.</summary>
+    public const string WireSize = "CC262";
+
+    /// <summary>The voltages of a bank contradict each other.</summary>
+    public const string Bank = "CC263";
+
     /// <summary>A measures file has too few bows, or too many.</summary>
     public const string BowCount = "CC130";
 

@@ -12,21 +12,21 @@ public sealed partial class LayerTests
     [
         ("Language", []),
         ("Geometry", []),
-        ("Electrics", []),
         ("Nesting", ["Geometry"]),
         ("Drawing", ["Geometry", "Language"]),
         ("Export", ["Drawing", "Geometry"]),
         ("Readback", ["Geometry", "Language"]),
         ("Design", ["Geometry", "Language"]),
+        ("Electrics", ["Design", "Geometry", "Language"]),
         ("Measuring", ["Design", "Language"]),
-        ("JobFiles", ["Design", "Geometry", "Language"]),
+        ("JobFiles", ["Design", "Electrics", "Geometry", "Language"]),
         ("Patterns", ["Design", "Geometry", "Language"]),
         ("Placing", ["Design", "Geometry", "Language", "Patterns"]),
-        ("Checks", ["Design", "Geometry", "Language", "Patterns", "Placing"]),
-        ("Takeoff", ["Design", "Geometry", "Language", "Nesting", "Patterns"]),
-        ("Sheets", ["Checks", "Design", "Drawing", "Geometry", "Language", "Nesting", "Patterns", "Placing", "Takeoff"]),
-        ("Job", ["Checks", "Design", "Drawing", "Export", "Geometry", "JobFiles", "Language", "Nesting", "Patterns", "Placing", "Readback", "Sheets", "Takeoff"]),
-        ("Cli", ["Checks", "Design", "Job", "JobFiles", "Language", "Measuring", "Sheets", "Takeoff"]),
+        ("Checks", ["Design", "Electrics", "Geometry", "Language", "Patterns", "Placing"]),
+        ("Takeoff", ["Design", "Electrics", "Geometry", "Language", "Nesting", "Patterns"]),
+        ("Sheets", ["Checks", "Design", "Drawing", "Electrics", "Geometry", "Language", "Nesting", "Patterns", "Placing", "Takeoff"]),
+        ("Job", ["Checks", "Design", "Drawing", "Electrics", "Export", "Geometry", "JobFiles", "Language", "Nesting", "Patterns", "Placing", "Readback", "Sheets", "Takeoff"]),
+        ("Cli", ["Checks", "Design", "Electrics", "Job", "JobFiles", "Language", "Measuring", "Sheets", "Takeoff"]),
     ];
 
     /// <summary>The packages each project may use, and no other.</summary>
@@ -136,7 +136,7 @@ public sealed partial class LayerTests
     [InlineData(typeof(CanvasCut.Placing.FitChoice))]
     [InlineData(typeof(CanvasCut.Checks.JobChecks))]
     [InlineData(typeof(CanvasCut.Takeoff.CutPlan))]
-    [InlineData(typeof(CanvasCut.Electrics.PanelLabel))]
+    [InlineData(typeof(CanvasCut.Electrics.WiringPlan))]
     public void Quantities_have_types(Type anyTypeOfTheProject)
     {
         // Ratios, and places in the plane of the top.

@@ -115,7 +115,7 @@ public static class QuantityKinds
     public static QuantityKind<ElectricPotential> Voltage { get; } = new(
         "18.9 V",
         () => Say.Of("a voltage in V or mV"),
-        new UnitOf<ElectricPotential>(ElectricPotential.FromVolts, voltage => voltage.Volts, "V").Printed(1),
+        new UnitOf<ElectricPotential>(ElectricPotential.FromVolts, voltage => voltage.Volts, "V").Printed(2),
         new UnitOf<ElectricPotential>(ElectricPotential.FromMillivolts, voltage => voltage.Millivolts, "mV"));
 
     /// <summary>Currents.</summary>
@@ -151,11 +151,18 @@ public static class QuantityKinds
         new UnitOf<Energy>(UnitsNet.Energy.FromWattHours, energy => energy.WattHours, "Wh").Printed(0),
         new UnitOf<Energy>(UnitsNet.Energy.FromKilowattHours, energy => energy.KilowattHours, "kWh"));
 
+    /// <summary>By what part a figure of a panel changes with each kelvin.</summary>
+    public static QuantityKind<CoefficientOfThermalExpansion> Coefficient { get; } = new(
+        "-0.30 %/K",
+        () => Say.Of("a change in %/K"),
+        new UnitOf<CoefficientOfThermalExpansion>(
+            part => CoefficientOfThermalExpansion.FromPerKelvin((double)part / 100), change => change.PerKelvin * 100, "%/K", "%/C", "%/°C").Printed(2));
+
     /// <summary>All of them.</summary>
     public static ImmutableArray<QuantityKind> All { get; } =
     [
         Length, Mass, Speed, Force, ForcePerLength, Pressure, Temperature, TemperatureStep, Humidity, Angle, Duration, Share, Number,
-        Voltage, Current, Power, Charge, Resistance, Energy,
+        Voltage, Current, Power, Charge, Resistance, Energy, Coefficient,
     ];
 
     /// <summary>Lengths are read and printed as a tape measure is.</summary>

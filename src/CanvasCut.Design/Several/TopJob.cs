@@ -12,6 +12,9 @@ namespace CanvasCut.Design;
 /// </remarks>
 public sealed record TopJob(ImmutableArray<CarrierJob> Mountings, ImmutableArray<MirroredTwin> Twins, int Copies)
 {
+    /// <summary>How the panels are wired; null when the job does not tell.</summary>
+    public ElectricSpec? Electric { get; init; }
+
     /// <summary>The first mounting, whose shared parts are those of all.</summary>
     public CarrierJob First => Mountings[0];
 

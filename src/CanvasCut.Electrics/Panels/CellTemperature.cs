@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Electrics;

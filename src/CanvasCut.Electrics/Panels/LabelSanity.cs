@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Electrics;

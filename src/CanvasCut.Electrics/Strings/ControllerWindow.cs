@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Electrics;
@@ -30,8 +31,9 @@ public static class ControllerWindow
     /// <param name="drop">What the wires lose up to the bank.</param>
     public static Judgement Need(
         ChargeController controller, BankVoltages bank, (Known<ElectricPotential> Cold, Known<ElectricPotential> HotPeak) voltages, ElectricPotential drop) =>
-        controller.Kind == ControllerKind.Boost ? BelowBank(voltages.Cold, bank)
-        : Above(voltages.HotPeak, bank.Absorption + drop + (controller.Kind == ControllerKind.PulseWidth ? SwitchNeeds : BuckNeeds));
+        controller.Kind == ControllerKind.StepUp ? BelowBank(voltages.Cold, bank)
+        : bank.Absorption is not { } absorption ? Judgement.NotChecked(Missing.Absorption, voltages.HotPeak.Value)
+        : Above(voltages.HotPeak, absorption + drop + (controller.Kind == ControllerKind.PulseWidth ? SwitchNeeds : BuckNeeds));
 
     /// <summary>The current of all strings against what the controller takes; a caution where only the edges of clouds go beyond (common practice, no source).</summary>
     public static Judgement Current(ElectricCurrent sumOfShortCurrents, ChargeController controller) => controller.LargestInputCurrent is { } most

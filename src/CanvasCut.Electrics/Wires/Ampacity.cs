@@ -1,25 +1,7 @@
+using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Electrics;
-
-/// <summary>How hot a wire's insulation may become.</summary>
-public enum Insulation
-{
-    /// <summary>60 C.</summary>
-    C60,
-
-    /// <summary>75 C.</summary>
-    C75,
-
-    /// <summary>80 C.</summary>
-    C80,
-
-    /// <summary>90 C.</summary>
-    C90,
-
-    /// <summary>105 C, the usual tinned boat cable.</summary>
-    C105,
-}
 
 /// <summary>Where a wire lies.</summary>
 /// <param name="Insulation">What it is covered with.</param>

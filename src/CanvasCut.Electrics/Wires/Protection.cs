@@ -1,16 +1,7 @@
+using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Electrics;
-
-/// <summary>Whose sizes of fuses and breakers are on sale.</summary>
-public enum RatingSeries
-{
-    /// <summary>NEC 240.6.</summary>
-    Nec,
-
-    /// <summary>The sizes of IEC fuses, seen second-hand.</summary>
-    Iec,
-}
 
 /// <summary>A place for a fuse or breaker: what it must carry, and what it must not exceed.</summary>
 /// <param name="Least">What it must carry without opening.</param>
@@ -19,7 +10,7 @@ public enum RatingSeries
 public sealed record ProtectedPlace(ElectricCurrent Least, ElectricCurrent? Most, Missing Unknown)
 {
     /// <summary>A controller's rated output, so many times: common practice, no source.</summary>
-    private const double AboveOutput = 1.25;
+    internal const double AboveOutput = 1.25;
 
     /// <summary>One string, where <see cref="ArrayCurrent.WithoutStringFuses"/> asks for fuses: NEC 690.9.</summary>
     public static ProtectedPlace OfString(PanelLabel label) => new(ArrayCurrent.ForWires(label.ShortCurrent), label.LargestSeriesFuse, Missing.SeriesFuse);
@@ -36,12 +27,20 @@ public sealed record ProtectedPlace(ElectricCurrent Least, ElectricCurrent? Most
 public static class Protection
 {
     private static readonly double[] Nec = [1, 3, 6, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200];
+    /// <summary>From memory; ISO 8820-3 has them for 32 and 58 V.</summary>
+    private static readonly double[] Blade = [1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40];
+
     private static readonly double[] Iec = [2, 4, 6, 10, 16, 20, 25, 32, 40, 50, 63, 80, 100];
 
     /// <summary>The next size on sale that is at least so much; null above the largest.</summary>
     public static ElectricCurrent? Next(ElectricCurrent least, RatingSeries series)
     {
-        var sizes = series == RatingSeries.Nec ? Nec : Iec;
+        var sizes = series switch
+        {
+            RatingSeries.Nec => Nec,
+            RatingSeries.Iec => Iec,
+            _ => Blade,
+        };
         var index = Array.FindIndex(sizes, size => size >= least.Amperes);
         return index < 0 ? null : ElectricCurrent.FromAmperes(sizes[index]);
     }

@@ -1,23 +1,8 @@
 using System.Collections.Immutable;
+using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Electrics;
-
-/// <summary>How wires are sized where one buys them.</summary>
-public enum WireFamily
-{
-    /// <summary>American wire gauge, ASTM B258.</summary>
-    Awg,
-
-    /// <summary>SAE sizes of the same names, which have less copper.</summary>
-    Sae,
-
-    /// <summary>Square millimetres, tinned, class 5 of IEC 60228.</summary>
-    MetricTinned,
-
-    /// <summary>Square millimetres, plain copper, class 5 of IEC 60228.</summary>
-    MetricPlain,
-}
 
 /// <summary>One size of wire.</summary>
 /// <param name="Family">Whose size it is.</param>

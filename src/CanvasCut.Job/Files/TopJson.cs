@@ -19,7 +19,7 @@ internal static class TopJson
             [.. files],
             run.HasFailed,
             run.Top.Copies,
-            [.. run.Between.Select(ResultsJson.Check)],
+            [.. run.Between.Concat(run.Electric).Select(ResultsJson.Check)],
             [.. run.Mountings.Select(mounting => Part(run, mounting))],
             CutPlanJson.Of(run.Plan),
             OrderJson.Lines(run.Purchase.Order),

@@ -3,6 +3,7 @@ using System.Reflection;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
+using CanvasCut.Electrics;
 using CanvasCut.JobFiles;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -24,6 +25,7 @@ public sealed class JobRun
     private readonly RunSettings _settings;
     private readonly Lazy<FitChoice> _placed;
     private readonly Lazy<PatternSet> _pieces;
+    private readonly Lazy<WiringPlan?> _wiring;
     private readonly Lazy<ImmutableArray<CheckResult>> _checks;
     private readonly Lazy<CutPlan> _plan;
     private readonly Lazy<Purchase> _purchase;
@@ -37,9 +39,10 @@ public sealed class JobRun
         (Top, _settings, Language) = (top, settings, Languages.Code);
         _placed = Stage(RunStage.Placed, place);
         _pieces = Stage(RunStage.Pieces, () => cut(Placed));
-        _checks = Stage(RunStage.Checks, () => JobChecks.Of(Pieces));
+        _wiring = new(() => Wirings.Of(Top, [Pieces]));
+        _checks = Stage<ImmutableArray<CheckResult>>(RunStage.Checks, () => [.. JobChecks.Of(Pieces), .. ElectricChecks.Of(Wiring)]);
         _plan = Stage(RunStage.Plan, () => CutPlan.Of(Pieces, PlanSearch.For(Job), Tell, settings.Cancellation));
-        _purchase = Stage(RunStage.Purchase, () => Purchase.Of(Pieces, Plan));
+        _purchase = Stage(RunStage.Purchase, () => Purchase.Of(Pieces, Plan, Wiring));
         _work = Stage(RunStage.Work, () => WorkOrder.Of(Pieces));
         _drawings = Stage(RunStage.Drawings, () => PieceDrawing.All(Pieces, Context));
         _placement = Stage(RunStage.Placement, () => PlacementSheet.Of(Pieces, Context));
@@ -64,6 +67,9 @@ public sealed class JobRun
 
     /// <summary>The pieces and what is mounted.</summary>
     public PatternSet Pieces => _pieces.Value;
+
+    /// <summary>How the panel is wired; null when the job does not tell, or where it is a matter of all mountings of a top.</summary>
+    public WiringPlan? Wiring => _wiring.Value;
 
     /// <summary>The results of the checks.</summary>
     public ImmutableArray<CheckResult> Checks => _checks.Value;
@@ -103,7 +109,7 @@ public sealed class JobRun
             var checks = Task.Run(() => Checks);
             var work = Task.Run(() => Work);
             var purchase = Purchase;
-            return new(Pieces, Placed, checks.GetAwaiter().GetResult(), purchase, work.GetAwaiter().GetResult());
+            return new(Pieces, Placed, checks.GetAwaiter().GetResult(), purchase, work.GetAwaiter().GetResult()) { Wiring = Wiring };
         }
     }
 

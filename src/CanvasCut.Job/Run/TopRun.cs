@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
+using CanvasCut.Electrics;
 using CanvasCut.JobFiles;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -23,6 +24,7 @@ public sealed class TopRun
     private readonly Lazy<PlacedTop> _placed;
     private readonly Lazy<ImmutableArray<JobRun>> _mountings;
     private readonly Lazy<CutPlan> _plan;
+    private readonly Lazy<WiringPlan?> _wiring;
     private readonly Lazy<Purchase> _purchase;
     private readonly Lazy<WorkSchedule> _work;
 
@@ -31,8 +33,9 @@ public sealed class TopRun
         (Top, _settings) = (settings.Readings is { } readings ? top.With(job => JobRun.PrintedOn(job, readings)) : top, settings);
         _placed = new(() => Spoken(() => PlacedTop.Of(Top, settings.Cancellation)));
         _mountings = new(() => Top.HasSeveral ? [.. Placed.Mountings.Select(RunOf)] : [only ?? JobRun.Of(Top, settings)]);
+        _wiring = new(() => Top.HasSeveral ? Spoken(() => Wirings.Of(Top, [.. Mountings.Select(run => run.Pieces)])) : Mountings[0].Wiring);
         _plan = new(() => Spoken(() => CutPlan.Of(Made.PiecesOfAllSets, Top.First.Workshop, PlanSearch.For(Top.First), progress => settings.Watch?.Plans(progress), settings.Cancellation)));
-        _purchase = new(() => Spoken(() => Purchase.Of(Made, Plan)));
+        _purchase = new(() => Spoken(() => Purchase.Of(Made, Plan, Wiring)));
         _work = new(() => Spoken(() => WorkOrder.Of(Made)));
     }
 
@@ -48,8 +51,14 @@ public sealed class TopRun
     /// <summary>The distances between the carriers; none where there is one.</summary>
     public ImmutableArray<CheckResult> Between => Top.HasSeveral ? Spoken(() => JobChecks.Of(Placed)) : [];
 
+    /// <summary>How the panels of all mountings are wired; null when the job does not tell.</summary>
+    public WiringPlan? Wiring => _wiring.Value;
+
+    /// <summary>The checks on the wiring of several mountings; none where there is one, whose own they are.</summary>
+    public ImmutableArray<CheckResult> Electric => Top.HasSeveral ? Spoken(() => ElectricChecks.Of(Wiring)) : [];
+
     /// <summary>Whether a check of any mounting, or between two of them, failed.</summary>
-    public bool HasFailed => Mountings.Any(run => run.HasFailed) || Between.Any(check => check.Verdict == Verdict.Fail);
+    public bool HasFailed => Mountings.Any(run => run.HasFailed) || Between.Concat(Electric).Any(check => check.Verdict == Verdict.Fail);
 
     /// <summary>How all pieces of all mountings, and of all sets, lie on one roll.</summary>
     public CutPlan Plan => IsOnlyOne ? Mountings[0].Plan : _plan.Value;

@@ -13,7 +13,10 @@ internal static class PanelBuilder
         Body(given),
         Limits(given),
         given.Values.Text("panel.long_side") is { } word ? GivenValues.WordOf<LongSide>(word) : null,
-        new(given.Sides("panel.dead_border"), JunctionBox(given), CableExit(given)));
+        new(given.Sides("panel.dead_border"), JunctionBox(given), CableExit(given)))
+    {
+        Label = LabelBuilder.Build(given),
+    };
 
     private static PanelBody Body(GivenValues given) => new(
         given.Length("panel.length"),

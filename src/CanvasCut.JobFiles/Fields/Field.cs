@@ -24,6 +24,12 @@ internal enum FieldKind
     Humidity,
     Angle,
     Duration,
+    Voltage,
+    Current,
+    Power,
+    Charge,
+    Energy,
+    Coefficient,
     Date,
     Paper,
 }

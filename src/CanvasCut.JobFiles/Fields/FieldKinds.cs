@@ -21,6 +21,12 @@ internal static class FieldKinds
         FieldKind.Humidity => QuantityKinds.Humidity,
         FieldKind.Angle => QuantityKinds.Angle,
         FieldKind.Duration => QuantityKinds.Duration,
+        FieldKind.Voltage => QuantityKinds.Voltage,
+        FieldKind.Current => QuantityKinds.Current,
+        FieldKind.Power => QuantityKinds.Power,
+        FieldKind.Charge => QuantityKinds.Charge,
+        FieldKind.Energy => QuantityKinds.Energy,
+        FieldKind.Coefficient => QuantityKinds.Coefficient,
         FieldKind.Text or FieldKind.Word or FieldKind.WordList or FieldKind.NameList or FieldKind.Flag or FieldKind.Count
             or FieldKind.Factor or FieldKind.Date or FieldKind.Paper => null,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "This kind of field stands in no table."),

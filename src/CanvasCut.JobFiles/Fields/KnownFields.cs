@@ -5,7 +5,7 @@ namespace CanvasCut.JobFiles;
 /// <summary>Every field there is, in the order of docs/job-file.md.</summary>
 internal static partial class KnownFields
 {
-    public static IReadOnlyList<Field> All { get; } = [.. TopFields.All, .. PanelFields.All, .. CarrierFields.All, .. MountFields.All, .. WorkshopFields.All, .. ConditionFields.All, .. WorkFields.All];
+    public static IReadOnlyList<Field> All { get; } = [.. TopFields.All, .. PanelFields.All, .. LabelFields.All, .. CarrierFields.All, .. MountFields.All, .. WorkshopFields.All, .. ConditionFields.All, .. WorkFields.All, .. ElectricFields.All];
 
     private static Dictionary<string, int> Order { get; } =
         All.Select(field => field.Name).Index().ToDictionary(pair => pair.Item, pair => pair.Index, StringComparer.Ordinal);
@@ -24,6 +24,9 @@ internal static partial class KnownFields
             .Select(field => field.Name[prefix.Length..].Split('.')[0])
             .Distinct();
     }
+
+    /// <summary>The outermost table of a path; empty at the top of the file.</summary>
+    public static string TableOf(string path) => path.Contains('.', StringComparison.Ordinal) ? path[..path.IndexOf('.', StringComparison.Ordinal)] : string.Empty;
 
     private static string WithoutNumbers(string path) => Numbers().Replace(path, "[]");
 

@@ -21,6 +21,8 @@ internal static class JobRules
         WorkshopRules.Check(values, rules);
         ConditionRules.Check(values, rules);
         WorkRules.Check(values, rules);
+        LabelRules.Check(values, rules);
+        ElectricRules.Check(values, rules);
     }
 
     /// <summary>What must hold between the fields of the top, whatever lies on it.</summary>

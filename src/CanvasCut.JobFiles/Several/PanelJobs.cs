@@ -18,6 +18,7 @@ internal sealed class PanelJobs((TomlTable Root, bool IsWhole) file, string file
             var only = ReadFields(file.Root, (supplies, KnownOfHosts), log);
             CheckRules(only.Values, log);
             SeveralRules.CheckOnly(only.Values, log);
+            CheckStrings(only.Values, [string.Empty]);
             return new([only], [], only.Values);
         }
 
@@ -32,10 +33,19 @@ internal sealed class PanelJobs((TomlTable Root, bool IsWhole) file, string file
         if (panels.Count > 0)
         {
             SeveralRules.CheckCopies(panels[0].Values, log);
+            CheckStrings(panels[0].Values, [.. views.Select(view => view.TextOf("name")).OfType<string>().Concat(rows.NamesInTwins)]);
         }
 
         ReadStrays(views, rows);
         return new(panels, [.. rules.Twins], panels.FirstOrDefault()?.Values);
+    }
+
+    private void CheckStrings(JobValues values, IReadOnlyList<string> panels)
+    {
+        if (file.IsWhole)
+        {
+            StringRules.Check(values, panels, log);
+        }
     }
 
     private void ReportEmptyList()
@@ -63,10 +73,12 @@ internal sealed class PanelJobs((TomlTable Root, bool IsWhole) file, string file
     private PanelRead ReadShared(PanelView view, JobValues? carrier)
     {
         var own = new ProblemLog();
-        var read = ReadFields(view.Root, (supplies, PanelFields.All), own) with { View = view };
+        var read = ReadFields(view.Root, (supplies, PanelFields.All.Concat(LabelFields.All)), own) with { View = view };
         if (file.IsWhole)
         {
-            PanelRules.Check(read.Values, new(read.Values, own), carrier ?? read.Values);
+            var into = new RuleLog(read.Values, own);
+            PanelRules.Check(read.Values, into, carrier ?? read.Values);
+            LabelRules.Check(read.Values, into);
         }
 
         Report(view, own);

@@ -12,6 +12,9 @@ internal sealed record PanelRead(JobValues Values, ImmutableArray<DefaultUsed> D
     /// <summary>Its name; empty for the only panel of a file.</summary>
     public string Name => View?.TextOf("name") ?? string.Empty;
 
+    /// <summary>Its name and those of the panels that share its carrier.</summary>
+    public IEnumerable<MountingName> Names => On.Select(panel => new MountingName(panel.Name)).Prepend(new(Name));
+
     /// <summary>The panels that share its carrier, in the order of the file.</summary>
     public ImmutableArray<PanelRead> On { get; init; } = [];
 
@@ -28,7 +31,7 @@ internal sealed record PanelRead(JobValues Values, ImmutableArray<DefaultUsed> D
         : null;
 
     /// <summary>What lies between carriers is no matter where there is one.</summary>
-    private bool Concerns(DefaultUsed used) => MountFields.Concerns(used.Field, Values) && CarrierFields.Concerns(used.Field, Values) && (View is not null || used.Field != "limits.between_carriers");
+    private bool Concerns(DefaultUsed used) => MountFields.Concerns(used.Field, Values) && ElectricFields.Concerns(used.Field, Values) && CarrierFields.Concerns(used.Field, Values) && (View is not null || used.Field != "limits.between_carriers");
 }
 
 /// <summary>All panels of a file.</summary>
@@ -37,6 +40,10 @@ internal sealed record PanelRead(JobValues Values, ImmutableArray<DefaultUsed> D
 /// <param name="Head">Values from which the head of the file can be told.</param>
 internal sealed record PanelsRead(IReadOnlyList<PanelRead> Panels, ImmutableArray<MirroredTwin> Twins, JobValues? Head)
 {
+    /// <summary>What the panels of a mirrored carrier are called.</summary>
+    private IEnumerable<MountingName> NamesOf(MirroredTwin twin) =>
+        Panels.Where(panel => twin.Of == new MountingName(panel.Name)).SelectMany(panel => panel.Names).Select(name => Mirroring.NameOf(name, twin.Of, twin.Name));
+
     /// <summary>The jobs, once nothing is wrong any more.</summary>
-    public TopJob Build() => new([.. Panels.Select(panel => panel.Build())], Twins, Head?.Quantity<int>("copies") ?? 1);
+    public TopJob Build() => new([.. Panels.Select(panel => panel.Build())], Twins, Head?.Quantity<int>("copies") ?? 1) { Electric = Head is null ? null : ElectricBuilder.Build(new(Head), [.. Panels.SelectMany(panel => panel.Names), .. Twins.SelectMany(NamesOf)]) };
 }

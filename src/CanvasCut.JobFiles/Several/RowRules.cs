@@ -33,6 +33,13 @@ internal sealed class RowRules(IReadOnlyList<PanelView> views, string fileName, 
     /// <summary>Which way the row on a carrier runs: as the first says that says it, else to starboard.</summary>
     public RowAxis AxisOn(PanelView host) => On(host).Select(view => view.TextOf("beside")).FirstOrDefault(word => word is not null) == "aft" ? RowAxis.ForeAft : RowAxis.Athwart;
 
+    /// <summary>What the mirror images of the panels on others' carriers are called.</summary>
+    public IEnumerable<string> NamesInTwins =>
+        from twin in views.Where(IsTwin)
+        where Named(twin.TextOf("mirrors")) is { } host && !LiesOnAnother(host) && !IsTwin(host)
+        from panel in On(Named(twin.TextOf("mirrors"))!)
+        select NameInTwin(panel, twin).Text;
+
     /// <summary>Checks the list.</summary>
     public void Check()
     {
@@ -122,13 +129,16 @@ internal sealed class RowRules(IReadOnlyList<PanelView> views, string fileName, 
 
         foreach (var panel in On(host))
         {
-            var name = Mirroring.NameOf(new(panel.TextOf("name") ?? string.Empty), new(host.TextOf("name") ?? string.Empty), new(twin.TextOf("name") ?? string.Empty));
+            var name = NameInTwin(panel, twin);
             if (Named(name.Text) is { } other)
             {
                 Report(ProblemCode.PanelNamedTwice, twin, "name", Say.Of($"The mirror image of \"{panel.TextOf("name")}\" is called \"{name}\", and so is panel {other.Number}; give that one another name."));
             }
         }
     }
+
+    private static MountingName NameInTwin(PanelView panel, PanelView twin) =>
+        Mirroring.NameOf(new(panel.TextOf("name") ?? string.Empty), new(twin.TextOf("mirrors") ?? string.Empty), new(twin.TextOf("name") ?? string.Empty));
 
     private void Report(string code, PanelView view, string field, string message)
     {

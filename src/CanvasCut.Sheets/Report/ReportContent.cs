@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
+using CanvasCut.Electrics;
 using CanvasCut.Patterns;
 using CanvasCut.Placing;
 using CanvasCut.Takeoff;
@@ -19,4 +20,7 @@ public sealed record ReportContent(PatternSet Patterns, FitChoice Fit, Immutable
 
     /// <summary>Every seam, in the order of sewing.</summary>
     public ImmutableArray<MadeSeam> Seams => Purchase.Seams;
+
+    /// <summary>How the panel is wired; null when the job does not tell.</summary>
+    public WiringPlan? Wiring { get; init; }
 }

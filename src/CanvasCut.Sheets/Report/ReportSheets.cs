@@ -64,7 +64,7 @@ public static class ReportSheets
             i > 0 && WhatToDo(rows[i - 1]) == WhatToDo(row) ? Say.Of("as above") : WhatToDo(row))));
         flow.Text(string.Empty);
         flow.Text(Say.Of("This version does not check:"), isBold: true);
-        flow.List(JobChecks.NotInThisVersion);
+        flow.List(JobChecks.NotInThisVersionFor(content.Wiring));
     }
 
     private static string WhatToDo(CheckRow row) => row.Check.Advice.Length > 0 ? $"{row.Check.Advice} ({row.Check.Source})" : row.Check.Source;

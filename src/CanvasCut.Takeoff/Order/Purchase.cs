@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
+using CanvasCut.Electrics;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -26,14 +27,14 @@ public sealed record MadeSeam(PatternSet Carrier, SewnSeam Seam)
 public sealed record Purchase(MadeTogether Made, CutPlan Plan, ImmutableArray<OrderLine> Order, OrderCost? Cost, ImmutableArray<MadeSeam> Seams)
 {
     /// <summary>Counts up what the pieces of one carrier and their cut plan need.</summary>
-    public static Purchase Of(PatternSet patterns, CutPlan plan) => Of(MadeTogether.Of(patterns), plan);
+    public static Purchase Of(PatternSet patterns, CutPlan plan, WiringPlan? wiring = null) => Of(MadeTogether.Of(patterns), plan, wiring);
 
     /// <summary>Counts up what all that is made and its cut plan need.</summary>
-    public static Purchase Of(MadeTogether made, CutPlan plan)
+    public static Purchase Of(MadeTogether made, CutPlan plan, WiringPlan? wiring = null)
     {
         ArgumentNullException.ThrowIfNull(made);
         var seams = SeamsOf(made);
-        var order = OrderList.Of(made, plan, seams);
+        ImmutableArray<OrderLine> order = [.. OrderList.Of(made, plan, seams), .. WiringOrder.Of(wiring, made.Sets, made.Job.Units)];
         return new(made, plan, order, made.Job.Workshop.Buying.Prices is { } prices ? OrderCost.Of(order, prices) : null, seams);
     }
 

@@ -23,12 +23,13 @@ public sealed class QuantityKindTests
         [QuantityKinds.Duration] = [0.05],
         [QuantityKinds.Share] = [0.05],
         [QuantityKinds.Number] = [0.005],
-        [QuantityKinds.Voltage] = [0.05],
+        [QuantityKinds.Voltage] = [0.005],
         [QuantityKinds.Current] = [0.05],
         [QuantityKinds.Power] = [0.05],
         [QuantityKinds.Charge] = [0.05],
         [QuantityKinds.Resistance] = [0.0005],
         [QuantityKinds.Energy] = [0.5],
+        [QuantityKinds.Coefficient] = [0.005],
     };
 
     public static TheoryData<string> Examples { get; } = [.. QuantityKinds.All.Select(kind => kind.Example)];
@@ -73,7 +74,7 @@ public sealed class QuantityKindTests
     /// <summary>Volt, ampere, watt, ampere-hour (3600 C) and ohm, and their usual multiples.</summary>
     [Theory]
     [InlineData("18.9 V", "18.9 V")]
-    [InlineData("75 mV", "0.1 V")]
+    [InlineData("75 mV", "0.08 V")]
     [InlineData("5600 mA", "5.6 A")]
     [InlineData("0.12 kW", "120 W")]
     [InlineData("200 Ah", "200 Ah")]

@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using CanvasCut.Electrics;
 using UnitsNet;
 using static CanvasCut.Tests.Electrics.Labels;
@@ -6,7 +7,7 @@ namespace CanvasCut.Tests.Electrics;
 
 public sealed class ControllerTests
 {
-    private static readonly ChargeController Buck = new(ControllerKind.Buck, Volts(100), Amperes(20));
+    private static readonly ChargeController Buck = new(ControllerKind.StepDown, Volts(100), Amperes(20));
 
     /// <summary>74.919 V of 75 and 99.892 of 100 are more than nine tenths, 49.946 of 100 are not; five panels are 124.9 V. The nine tenths: common practice, no source.</summary>
     [Theory]
@@ -25,19 +26,19 @@ public sealed class ControllerTests
     [InlineData(2, 28.8, Finding.Fails)]
     [InlineData(3, 28.8, Finding.Holds)]
     public void The_hot_string_is_held_against_what_a_tracker_needs(int inSeries, double absorption, Finding finding) =>
-        Assert.Equal(finding, NeedOf(Buck, inSeries, new(Volts(absorption), null)).Finding);
+        Assert.Equal(finding, NeedOf(Buck, inSeries, new(Volts(absorption), null, null)).Finding);
 
     /// <summary>A switch needs 14.4 + 0.3 + 0.5 = 15.2 V, and has 15.309.</summary>
     [Fact]
     public void A_switch_needs_less_than_a_tracker() =>
-        Assert.Equal(Finding.Holds, NeedOf(Buck with { Kind = ControllerKind.PulseWidth }, 1, new(Volts(14.4), null)).Finding);
+        Assert.Equal(Finding.Holds, NeedOf(Buck with { Kind = ControllerKind.PulseWidth }, 1, new(Volts(14.4), null, null)).Finding);
 
     /// <summary>24.973 V cold are below a 24 V bank's lowest 25 V, above 24 V.</summary>
     [Theory]
     [InlineData(25.0, Finding.Holds)]
     [InlineData(24.0, Finding.Fails)]
     public void A_boost_tracker_wants_the_string_below_the_bank(double lowest, Finding finding) =>
-        Assert.Equal(finding, NeedOf(Buck with { Kind = ControllerKind.Boost }, 1, new(Volts(28.8), Volts(lowest))).Finding);
+        Assert.Equal(finding, NeedOf(Buck with { Kind = ControllerKind.StepUp }, 1, new(Volts(28.8), null, Volts(lowest))).Finding);
 
     [Fact]
     public void What_is_missing_is_not_checked()
@@ -48,7 +49,7 @@ public sealed class ControllerTests
         Assert.Equal((Finding.NotChecked, Missing.ControllerVoltage), Parts(ControllerWindow.Cold(cold, Buck with { LargestPanelVoltage = null })));
         Assert.Equal((Finding.NotChecked, Missing.SystemVoltage), Parts(ControllerWindow.ColdForPanels(cold, Hundred with { LargestSystemVoltage = null })));
         Assert.Equal((Finding.NotChecked, Missing.ControllerCurrent), Parts(ControllerWindow.Current(Amperes(5), Buck with { LargestInputCurrent = null })));
-        Assert.Equal((Finding.NotChecked, Missing.LowestBankVoltage), Parts(NeedOf(Buck with { Kind = ControllerKind.Boost }, 1, new(Volts(28.8), null))));
+        Assert.Equal((Finding.NotChecked, Missing.LowestBankVoltage), Parts(NeedOf(Buck with { Kind = ControllerKind.StepUp }, 1, new(Volts(28.8), null, null))));
     }
 
     /// <summary>Of 20 A: 16 A are 20 A at the edge of a cloud, 17 A are 21.25 A, 21 A are too much at once.</summary>

@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using CanvasCut.Electrics;
 using UnitsNet;
 using static CanvasCut.Tests.Electrics.Labels;

@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.JobFiles;
 using UnitsNet;
 
 namespace CanvasCut.Tests.JobFiles;
@@ -61,7 +62,60 @@ public sealed class EverythingTests
                 new(Mm(500), BendAxis.Length, true, Speed.FromMetersPerSecond(20), new(Angle.FromDegrees(30), Mm(1050)), HasAdhesive: true, AdhesivePull: Pressure.FromKilopascals(1.5)),
                 LongSide.ForeAft,
                 fittings),
-            Job.Panel);
+            Job.Panel with { Label = null });
+    }
+
+    [Fact]
+    public void The_label_is_read()
+    {
+        var label = Job.Panel.Label!;
+        Assert.Equal(
+            [100, 22.6, 18.9, 5.6, 5.3],
+            new[] { (double)label.Power.Watts, label.OpenVoltage.Volts, label.PeakVoltage.Volts, label.ShortCurrent.Amperes, label.PeakCurrent.Amperes }.Select(number => Math.Round(number, 9)));
+        Assert.Equal(
+            [-0.30, -0.38, 0.05, -0.38, 3],
+            new[] { label.OpenVoltagePerKelvin, label.PeakVoltagePerKelvin, label.ShortCurrentPerKelvin, label.PowerPerKelvin, label.Tolerance }.Select(part => Math.Round(part!.Value.Percent, 9)));
+        Assert.Equal((36, 2, 15.0, 600.0), (label.CellsInSeries, label.ShadeGroups, label.LargestSeriesFuse!.Value.Amperes, label.LargestSystemVoltage!.Value.Volts));
+    }
+
+    [Fact]
+    public void The_wiring_is_read()
+    {
+        var electric = JobFile.Read(Sample.Everything, "job.toml").Value!.Electric!;
+        Assert.Equal((Celsius(-12), RatingSeries.Iec), (electric.ColdestAir!.Value, electric.Around.Fuses));
+        Assert.Equal(new WiringAround(RatingSeries.Iec, ConnectorState.OneFamily, Mm(900), IsTwisted: true), electric.Around);
+        Assert.Equal(
+            new BankSpec(
+                ElectricPotential.FromVolts(24),
+                BankKind.LithiumIronPhosphate,
+                new(ElectricPotential.FromVolts(28.4), ElectricPotential.FromVolts(27), ElectricPotential.FromVolts(24)),
+                new(ElectricCharge.FromAmpereHours(200), Times(0.8)),
+                new(ElectricCurrent.FromAmperes(700), ElectricCurrent.FromAmperes(4000)),
+                Pole.Minus),
+            electric.Bank);
+        Assert.Equal(new WireSpec(WireFamily.MetricPlain, Insulation.C90, true, 4, new(Celsius(55), Celsius(65), Times(0.02)), new(Celsius(45), Celsius(48), Times(0.008))), electric.Wires);
+        var one = Assert.Single(electric.Strings);
+        Assert.Equal(("tracker", MountingName.Only), (one.Controller, Assert.Single(one.Panels)));
+    }
+
+    [Fact]
+    public void The_controller_is_read()
+    {
+        var controller = Assert.Single(JobFile.Read(Sample.Everything, "job.toml").Value!.Electric!.Controllers);
+        static ElectricCurrent Amperes(double number) => ElectricCurrent.FromAmperes(number);
+        Assert.Equal(
+            new ControllerSpec(
+                "tracker",
+                ControllerKind.StepUp,
+                new(ElectricPotential.FromVolts(50), Amperes(15)),
+                new(Amperes(10), Times(0.96), HasSense: true),
+                Pole.Minus,
+                new(Mm(4000), Mm(1500), "4", "6"),
+                new(
+                    new(Amperes(16), ElectricPotential.FromVolts(80)) { BreaksBoth = true, IsPolarised = false },
+                    new(Amperes(20), ElectricPotential.FromVolts(58)) { Interrupts = Amperes(5000), FromBank = Mm(120) },
+                    new(Amperes(10), ElectricPotential.FromVolts(80)))),
+            controller);
     }
 
     [Fact]

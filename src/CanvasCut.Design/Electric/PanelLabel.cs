@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace CanvasCut.Electrics;
+namespace CanvasCut.Design;
 
 /// <summary>What a panel's label says, at standard test conditions: 1000 W/m², cell at 25 C, air mass 1.5.</summary>
 /// <remarks>A coefficient is the part by which the figure changes with each kelvin. What the label does not say is null, and is never guessed here.</remarks>
@@ -60,4 +60,7 @@ public sealed record PanelLabel
 
     /// <summary>The largest system voltage.</summary>
     public ElectricPotential? LargestSystemVoltage { get; init; }
+
+    /// <summary>By how much Pmax may differ from the label.</summary>
+    public Ratio? Tolerance { get; init; }
 }
