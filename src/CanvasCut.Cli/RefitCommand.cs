@@ -127,7 +127,7 @@ internal static class RefitCommand
         RefitFate.Stays => Say.Of("stays"),
         RefitFate.StaysAsSewn => Say.Of("stays as sewn"),
         RefitFate.Anew => Say.Of("ANEW"),
-        RefitFate.NotThere => Say.Of("not on the top"),
+        RefitFate.NotOnTop => Say.Of("not on the top"),
         _ => Say.Of("not needed"),
     };
 

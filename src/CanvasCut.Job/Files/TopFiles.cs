@@ -23,7 +23,7 @@ public static class TopFiles
         string[] names = [.. common.Select(plan => plan.Name), "results.json", .. own.Select(file => file.Name)];
         return
         [
-            .. FilePlan.MakeAll([.. common, FilePlan.Text("results.json", Say.Of("what there is, for programs"), () => TopJson.Of(run, names))], run.Mountings[0].Cancellation),
+            .. FilePlan.MakeAll([.. common, FilePlan.Text("results.json", Say.Of("what there is, for programs"), () => ResultsJson.Of(run, names))], run.Mountings[0].Cancellation),
             .. own,
         ];
     }
