@@ -17,6 +17,21 @@ public static class CheckCodes
     /// <summary>The gap between two panels on one carrier.</summary>
     public const string RowGap = "row.gap";
 
+    /// <summary>The pockets of two carriers and the machine's foot.</summary>
+    public const string BetweenPockets = "between.pockets";
+
+    /// <summary>A strip laid back and another carrier's panel.</summary>
+    public const string BetweenStrips = "between.strips";
+
+    /// <summary>Where a zipper starts and another carrier.</summary>
+    public const string BetweenPulls = "between.pulls";
+
+    /// <summary>An edge that is closed by hand and another carrier.</summary>
+    public const string BetweenHands = "between.hands";
+
+    /// <summary>Where a cable leaves and another carrier.</summary>
+    public const string BetweenCables = "between.cables";
+
     /// <summary>The panel and the bent sides of the frame.</summary>
     public const string BentSide = "fit.bent-side";
 
@@ -124,6 +139,9 @@ public static class CheckCodes
 
     /// <summary>A strip that is sewn to the carrier, and the room it has there.</summary>
     public const string StripSeam = "strip.seam";
+
+    /// <summary>What holds a weather strip's free edge, and what it must keep clear of.</summary>
+    public const string StripHold = "strip.hold";
 
     /// <summary>Whether water runs in under a weather strip's free edge.</summary>
     public const string StripWater = "strip.water";
@@ -287,10 +305,10 @@ public static class CheckCodes
     /// <summary>All of them, in the order of the report.</summary>
     public static ImmutableArray<string> All { get; } =
     [
-        Margin, KeepOut, Between, BentSide, RowGap, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
+        Margin, KeepOut, Between, BetweenPockets, BetweenStrips, BetweenPulls, BetweenHands, BetweenCables, BentSide, RowGap, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
-        PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, StripSeam, StripWater, StripEnds, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,
+        PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, StripSeam, StripHold, StripWater, StripEnds, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,
         MountPitch, MountRoom, MountEdge, MountReach, MountRod, MountRemoval, ZipperStart, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
         WindZipper, WindZipperEnd, WindFastener, WindSleeve, WindPocket, WindSeam, WindBond, WindOff,

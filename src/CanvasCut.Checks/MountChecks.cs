@@ -29,7 +29,7 @@ internal static class MountChecks
             }
         }
 
-        if (!mounted.Fastened.HasEndZippersOnly)
+        if (!mounted.Fastened.HasEndZippersOnly || mounted.Fastened.Strips.Any(strip => strip.Holding is { Kind: Design.StripHold.Snaps }))
         {
             yield return CheckResult.Judged(
                 (CheckCodes.MountRemoval, Say.Of("movements of the hand to take it off")),

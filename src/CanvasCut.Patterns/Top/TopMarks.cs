@@ -35,6 +35,7 @@ public static class TopMarks
         .. mounted.Fastened.Flaps.SelectMany(FlapMarks),
         .. mounted.Fastened.Pockets.SelectMany(PocketMarks),
         .. mounted.Fastened.StripsOnTop.SelectMany(StripMarks),
+        .. mounted.Fastened.StripsOnCarrier.SelectMany(HoldMarks),
 
         // After all others, whose order a refit relies on.
         .. mounted.Others.SelectMany(PanelMarks),
@@ -115,6 +116,16 @@ public static class TopMarks
         var (first, last) = strip.Ends;
         yield return At(new(MarkThing.Strip, MarkSpot.Seam, strip.Side, End: first), Say.Of($"{strip.Name}, seam, {Words.Of(first)} end"), strip.Seam.From);
         yield return At(new(MarkThing.Strip, MarkSpot.Seam, strip.Side, End: last), Say.Of($"{strip.Name}, seam, {Words.Of(last)} end"), strip.Seam.To);
+    }
+
+    /// <summary>The first and the last of what holds a strip's free edge on the top; the others at equal spaces between.</summary>
+    private static IEnumerable<TopMark> HoldMarks(StripPlace strip)
+    {
+        if (strip.Holding is { Centres: [var first, .., var last] centres })
+        {
+            yield return At(new(MarkThing.Strip, MarkSpot.Fastener, strip.Side, End: strip.Ends.First), Say.Of($"{strip.Name}, first of {centres.Length} that hold it, {Words.Of(strip.Ends.First)}"), first);
+            yield return At(new(MarkThing.Strip, MarkSpot.Fastener, strip.Side, End: strip.Ends.Last), Say.Of($"{strip.Name}, last of {centres.Length} that hold it, {Words.Of(strip.Ends.Last)}"), last);
+        }
     }
 
     private static TopMark At(MarkKey key, string name, Point point) => new(key, name, Plan.PlaceOf(point));

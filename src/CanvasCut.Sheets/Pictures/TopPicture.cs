@@ -36,7 +36,7 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             .. fastened.Zippers.SelectMany(zipper => BareTopPicture.Shown(_keys.Fastening(zipper.Side), [view.Line(LineRole.Mark, zipper.Band), view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To), .. ZipperPicture.Start(zipper, view)])),
             .. fastened.Flaps.SelectMany(flap => BareTopPicture.Shown(_keys.Fastening(flap.Side), FlapPicture.Of(flap, view))),
             .. fastened.Pockets.SelectMany(pocket => BareTopPicture.Shown(_keys.Pocket(pocket.Corner), view.Line(LineRole.Grain, pocket.Outline))),
-            .. fastened.Strips.SelectMany(strip => BareTopPicture.Shown(_keys.Strip(strip.Side), view.Line(LineRole.Fold, strip.Finished))),
+            .. fastened.Strips.SelectMany(strip => BareTopPicture.Shown(_keys.Strip(strip.Side), [view.Line(LineRole.Fold, strip.Finished), .. StripPicture.HeldBy(strip, view)])),
             .. patterns.EachPanel.SelectMany(FittingLines),
         ];
     }

@@ -18,7 +18,7 @@ public static class OrderList
     [
         Cloth(made, plan),
         .. NeedSums.Of(made, ZipperOrder.Of),
-        .. NeedSums.Of(made, MountOrder.Of),
+        .. NeedSums.Of(made, patterns => [.. MountOrder.Of(patterns), .. StripHoldOrder.Of(patterns)]),
         .. SewingOrder.Of(made, seams),
         .. NeedSums.Of(made, BondSupplies.Of),
         .. NeedSums.Of(made, Grommet),

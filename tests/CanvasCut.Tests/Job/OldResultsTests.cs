@@ -37,6 +37,22 @@ public sealed class OldResultsTests
         Assert.StartsWith("results.json(", problem.ToString(), StringComparison.Ordinal);
     }
 
+    /// <summary>Half a letter is half a surrogate pair of UTF-16 (RFC 8259, 8.2).</summary>
+    [Theory]
+    [InlineData("\"job\": \"", "\"job\": \"\\ud800")]
+    [InlineData("\"version\": ", "\"\\udc00\": 1, \"version\": ")]
+    [InlineData("\"marks\": [", "\"marks\": [ 7, ")]
+    [InlineData("\"marks\": [", "\"marks\": [ null, [], ")]
+    [InlineData("\"job\": \"", "\"job\": \"\\u001b")]
+    public void A_file_with_odd_values_is_refused_and_nothing_is_thrown(string written, string changed)
+    {
+        var at = Good.Value.IndexOf(written, StringComparison.Ordinal);
+        Assert.True(at >= 0);
+        var problem = OldResults.Read(Encoding.UTF8.GetBytes(Good.Value[..at] + changed + Good.Value[(at + written.Length)..]), "results.json").Problems[0];
+
+        Assert.Equal(ResultsCode.Damaged, problem.Code);
+    }
+
     /// <summary>A top with anything but zippers forward and aft is refused, whatever holds its edges.</summary>
     [Theory]
     [InlineData("forward = \"sleeve\"", "holds an edge by something else than a zipper")]

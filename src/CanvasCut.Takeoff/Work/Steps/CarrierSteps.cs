@@ -21,6 +21,7 @@ internal static class CarrierSteps
         .. ZipperSteps.OnCarrier(subject),
         .. subject.Patterns.Mounted.Fastened.Flaps.GroupBy(flap => flap.Kind).SelectMany(alike => FlapSteps.OnCarrier(subject, [.. alike])),
         .. StripSteps.OnCarrier(subject),
+        .. StripHoldSteps.OnCarrier(subject),
     ];
 
     /// <summary>Whether anything is sewn on the carrier while it is flat: the bond's ground where it is ordered, or the cable's patch.</summary>
