@@ -54,6 +54,7 @@ public static class JobChecks
             .Concat(HeatChecks.Of(patterns.Job))
             .Concat(SlopeChecks.Of(patterns))
             .Append(TopStateCheck.Of(patterns.Job.Conditions.TopState))
+            .Select(result => UsualSubjects.Of(result, patterns.Job))
             .OrderBy(result => CheckCodes.All.IndexOf(result.Code)),
     ];
 }

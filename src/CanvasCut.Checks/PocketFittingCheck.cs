@@ -18,9 +18,15 @@ internal static class PocketFittingCheck
             .OrderBy(pocket => At(pocket).BowsFor(pocket) is [var bow, ..] ? bow.Radius / PanelAt(pocket).Job.LeastRadius : double.PositiveInfinity)
             .ThenByDescending(pocket => (pocket.Covers - At(pocket).Flat(pocket.Corner)).Millimeters)
             .First();
-        var (fitting, panel) = (At(last), PanelAt(last));
-        var (code, subject) = (CheckCodes.PocketFitting, PanelWords.Of(panel.Job, Say.Of($"last corner into the {last.Corner} pocket")));
-        var (limit, bows) = (BendLimit.Of(panel.Job), fitting.BowsFor(last));
+        var panel = PanelAt(last);
+        return Of(panel, At(last), last).On(new PartKeys(job).Pocket(last.Corner), new PartKeys(panel.Job).Panel);
+    }
+
+    private static CheckResult Of(EachPanel panel, PocketFitting fitting, PocketPlace last)
+    {
+        var job = panel.Job;
+        var (code, subject) = (CheckCodes.PocketFitting, PanelWords.Of(job, Say.Of($"last corner into the {last.Corner} pocket")));
+        var (limit, bows) = (BendLimit.Of(job), fitting.BowsFor(last));
         if (bows.IsEmpty)
         {
             return new(code, subject, Verdict.Pass, Measured.Nothing, BendLimit.Source, Say.Of("It goes in flat: forward corners first, then the carrier pushed forward."));

@@ -32,7 +32,8 @@ internal static class ClosingChecks
         foreach (var edge in mounted.Fastened.Edges.Where(edge => edge.MustMatch))
         {
             var subject = Say.Of($"halves of the {edge.Name}");
-            yield return finding.IsKnown ? Match(subject, edge, job, finding.Surface) : AlongBend.Unknown(CheckCodes.ClosingMatch, subject, finding);
+            var match = finding.IsKnown ? Match(subject, edge, job, finding.Surface) : AlongBend.Unknown(CheckCodes.ClosingMatch, subject, finding);
+            yield return match.On(new PartKeys(job).Fastening(edge.Side));
         }
 
         CheckResult Path(ImmutableArray<CarrierPath> all)

@@ -195,6 +195,7 @@ public sealed class HoldDown
             PullBounds At(Speed wind) => pull.At(UpliftAt(wind)).Times(times);
             yield return new(code, subject, Measured.AtMost(At(Wanted).Worst, allowed), WindReach.Of(wind => At(wind).Worst / allowed))
             {
+                Edge = edge.Side,
                 Bounds = LoadBounds.Of(At(Wanted), load => load),
             };
         }
@@ -208,6 +209,7 @@ public sealed class HoldDown
             Force On(ForcePerLength load) => Force.FromNewtons(load.NewtonsPerMeter * stretch.Meters);
             yield return new(code, subject, Measured.AtMost(On(pull.At(UpliftAt(Wanted)).Worst), allowed), WindReach.Of(wind => On(pull.At(UpliftAt(wind)).Worst) / allowed))
             {
+                Edge = edge.Side,
                 Bounds = LoadBounds.Of(pull.At(UpliftAt(Wanted)), load => On(load)),
             };
         }

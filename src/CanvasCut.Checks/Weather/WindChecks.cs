@@ -15,10 +15,11 @@ internal static class WindChecks
 
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
     {
-        var hold = HoldDown.Of(job, mounted);
+        var (hold, keys) = (HoldDown.Of(job, mounted), new PartKeys(job));
         foreach (var part in hold.Holds)
         {
-            yield return CheckResult.Judged((part.Code, part.Subject), part.Load, Verdict.Caution, SourceOf(part.Code, part.IsAdhesiveBack), AdviceOn(part));
+            var result = CheckResult.Judged((part.Code, part.Subject), part.Load, Verdict.Caution, SourceOf(part.Code, part.IsAdhesiveBack), AdviceOn(part));
+            yield return part.Edge is { } edge ? result.On(keys.Fastening(edge)) : result;
         }
 
         if (!hold.KnowsPull)
@@ -33,7 +34,7 @@ internal static class WindChecks
 
         foreach (var flap in hold.UnknownFasteners)
         {
-            yield return new(CheckCodes.WindFastener, flap.Name, Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No public figure was found for what pulls one off: pull yours along the cloth with a luggage scale and give mount.{Words.Table(flap.Kind)}.strength."));
+            yield return new CheckResult(CheckCodes.WindFastener, flap.Name, Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No public figure was found for what pulls one off: pull yours along the cloth with a luggage scale and give mount.{Words.Table(flap.Kind)}.strength.")).On(keys.Fastening(flap.Side));
         }
 
         foreach (var each in EachPanel.Of(job, mounted).Where(each => BondPlan.Of(each.Job, each.Mounted).Bears is null))
