@@ -33,6 +33,8 @@ internal static class FitChecks
     {
         ClearanceKind.Margin => CheckCodes.Margin,
         ClearanceKind.KeepOut => CheckCodes.KeepOut,
+        ClearanceKind.Fixture => CheckCodes.Fixture,
+        ClearanceKind.Boom => CheckCodes.Boom,
         ClearanceKind.Between => CheckCodes.Between,
         ClearanceKind.TubeEdge => CheckCodes.TubeEdge,
         ClearanceKind.TubeZipper => CheckCodes.TubeZipper,
@@ -47,21 +49,33 @@ internal static class FitChecks
     {
         ClearanceKind.Margin => "top.edge_margin",
         ClearanceKind.KeepOut => Say.Of("the keep-out's clearance"),
+        ClearanceKind.Fixture => Say.Of("top.fixed, its clearance and what it forbids"),
+        ClearanceKind.Boom => Say.Of("top.boom.clearance"),
         ClearanceKind.Between => Say.Of("limits.between_carriers (common practice, no source)"),
         ClearanceKind.TubeCells => Say.Of("limits.cell_margin (rule of thumb, editable)"),
         _ => Say.Of("limits.tube_clearance (rule of thumb, editable)"),
     };
 
-    private static string AdviceOn(Clearance clearance) => clearance.Kind switch
+    private static string AdviceOn(Clearance clearance) => clearance.To?.Kind == PartKind.Tube ? AdviceOnTube(clearance.Kind) : clearance.Kind switch
     {
         ClearanceKind.Margin => Say.Of("The mounted outline comes too near this edge: move the carrier, narrow the border, or choose a smaller panel."),
         ClearanceKind.KeepOut => Say.Of($"Everything mounted must stay away from {clearance.Subject}: move or turn the panel."),
+        ClearanceKind.Fixture => Say.Of("It must stay clear of what is on the top already: move or turn the panel, or say in forbids what may lie on it after all."),
+        ClearanceKind.Boom => Say.Of("It stands too high for the boom to pass over with its clearance, and would be struck: move it out of the swing, or hold the boom higher."),
         ClearanceKind.Between => Say.Of("Hands, zipper pulls and cables need room between two carriers: move one, or choose smaller panels."),
         ClearanceKind.TubeCells => Say.Of("A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points)."),
         ClearanceKind.TubeZipper => Say.Of("A zipper on a tube chafes and cannot be sewn flat: move the carrier along the boat."),
         ClearanceKind.TubeMount => Say.Of("What holds this edge would lie on a tube, chafe, and could not be set or pressed closed: move the carrier along the boat."),
         ClearanceKind.TubeBox => Say.Of("The junction box would press on the tube: move or turn the panel."),
         _ => Say.Of("A seam on a tube chafes through: move the carrier along the boat."),
+    };
+
+    /// <summary>A bow is left behind along the boat; another tube may be left behind either way.</summary>
+    private static string AdviceOnTube(ClearanceKind kind) => kind switch
+    {
+        ClearanceKind.TubeCells => Say.Of("A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points)."),
+        ClearanceKind.TubeBox => Say.Of("The junction box would press on the tube: move or turn the panel."),
+        _ => Say.Of("What lies on this tube is worn through from below and cannot be sewn flat: move the carrier away from it, along the boat or across, or turn the panel."),
     };
 
     private static IEnumerable<CheckResult> BentSide(CarrierJob job, MountedShape mounted)
@@ -94,10 +108,10 @@ internal static class FitChecks
             yield break;
         }
 
-        foreach (var index in Enumerable.Range(0, job.Top.Bows.Length))
+        foreach (var clearance in Clearances.CellsFromTubes(job, mounted))
         {
             yield return Judged(
-                Clearances.CellsFromBow(job, mounted, index + 1),
+                clearance,
                 Verdict.Caution,
                 Say.Of("The maker allows hard points (panel.hard_points); a strip of foam beside the tube spares the cells."));
         }
@@ -112,7 +126,7 @@ internal static class FitChecks
 
     private static IEnumerable<CheckResult> MissingBox(CarrierJob job, MountedShape mounted)
     {
-        if (mounted.JunctionBox is null && job.Top.Bows.Length > 0)
+        if (mounted.JunctionBox is null && job.Top.Bows.Length + job.Top.Tubes.Length > 0)
         {
             yield return new(
                 CheckCodes.TubeBox,

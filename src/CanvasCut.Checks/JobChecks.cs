@@ -34,6 +34,7 @@ public static class JobChecks
         .. FitChecks.Of(patterns)
             .Concat(RowChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SideChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(BoomChecks.Of(patterns))
             .Concat(ShapeChecks.Of(patterns))
             .Concat(SupportChecks.Of(patterns))
             .Concat(PocketChecks.Of(patterns))

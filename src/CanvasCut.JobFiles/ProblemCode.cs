@@ -168,6 +168,15 @@ public static class ProblemCode
     /// <summary>The edges of the top meet where they must not.</summary>
     public const string OutlineCrosses = "CC233";
 
+    /// <summary>A tube has no ends, or one that does not lie on the top.</summary>
+    public const string TubePlace = "CC234";
+
+    /// <summary>What is on the top already has no shape, or lies beside the top.</summary>
+    public const string FixturePlace = "CC235";
+
+    /// <summary>The boom does not reach from its pivot aft, or never over the top.</summary>
+    public const string BoomPlace = "CC236";
+
     /// <summary>The figures of a panel's label contradict each other.</summary>
     public const string Label = "CC260";
 

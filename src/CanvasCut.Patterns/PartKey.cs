@@ -11,8 +11,17 @@ public enum PartKind
     /// <summary>A bow's tube.</summary>
     Bow,
 
+    /// <summary>Another tube.</summary>
+    Tube,
+
     /// <summary>A keep-out.</summary>
     KeepOut,
+
+    /// <summary>Something that is on the top already.</summary>
+    Fixture,
+
+    /// <summary>The boom over the top.</summary>
+    Boom,
 
     /// <summary>A piece of cloth.</summary>
     Piece,
@@ -40,7 +49,7 @@ public enum PartKind
 /// <param name="Kind">What it is.</param>
 /// <param name="Mounting">Whose it is; nothing for what is the top's, or where a top has one mounting only.</param>
 /// <param name="Side">Which edge; null for what is no edge's.</param>
-/// <param name="Number">Which bow or keep-out, counted from 1; null for others.</param>
+/// <param name="Number">Which bow, tube, keep-out or fixture, counted from 1; null for others.</param>
 /// <param name="Piece">The whole piece; null for what is none.</param>
 public sealed record PartKey(PartKind Kind, MountingName Mounting = default, Side? Side = null, int? Number = null, PieceKey? Piece = null)
 {
@@ -57,8 +66,17 @@ public sealed record PartKey(PartKind Kind, MountingName Mounting = default, Sid
     /// <summary>The tube of a bow counted from 1.</summary>
     public static PartKey Bow(int number) => new(PartKind.Bow, Number: number);
 
+    /// <summary>A tube that is no bow, counted from 1.</summary>
+    public static PartKey Tube(int number) => new(PartKind.Tube, Number: number);
+
     /// <summary>A keep-out counted from 1.</summary>
     public static PartKey KeepOut(int number) => new(PartKind.KeepOut, Number: number);
+
+    /// <summary>The boom with its swing.</summary>
+    public static PartKey Boom { get; } = new(PartKind.Boom);
+
+    /// <summary>Something on the top already, counted from 1.</summary>
+    public static PartKey Fixture(int number) => new(PartKind.Fixture, Number: number);
 
     /// <summary>An edge of the top.</summary>
     public static PartKey TopEdge(Side side) => new(PartKind.TopEdge, Side: side);
@@ -97,6 +115,9 @@ public sealed record PartKey(PartKind Kind, MountingName Mounting = default, Sid
     {
         PartKind.TopEdge => "top-edge",
         PartKind.Bow => "bow",
+        PartKind.Tube => "tube",
+        PartKind.Fixture => "fixed",
+        PartKind.Boom => "boom",
         PartKind.KeepOut => "keep-out",
         PartKind.CarrierEdge => "carrier-edge",
         PartKind.Fastening => "fastening",

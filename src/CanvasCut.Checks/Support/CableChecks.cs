@@ -81,10 +81,24 @@ internal static class CableChecks
             yield return (Say.Of("tubes"), [Plan.BandOf(job.Top, bow)]);
         }
 
+        foreach (var tube in job.Top.Tubes)
+        {
+            yield return (Say.Of("tubes"), Pieces(tube));
+        }
+
         foreach (var seam in HardParts.SeamsOf(patterns))
         {
             yield return (Say.Of("felled seams"), [seam]);
         }
+    }
+
+    /// <summary>A slanted tube as a row of boxes, which are a little larger than it, on the safe side.</summary>
+    private static ImmutableArray<Box> Pieces(TopTube tube)
+    {
+        const double PieceMm = 5;
+        var (from, to) = (Plan.Of(tube.From), Plan.Of(tube.To));
+        var count = (int)Math.Ceiling(from.DistanceMm(to) / PieceMm);
+        return [.. Enumerable.Range(0, count).Select(i => Box.Holding([from.Toward(to, (double)i / count), from.Toward(to, (i + 1.0) / count)]).Grown(tube.Diameter.Millimeters / 2))];
     }
 
     private static ImmutableArray<Box> Bands(Box carrier, Sides<Length> bands)
