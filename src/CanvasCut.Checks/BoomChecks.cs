@@ -14,15 +14,16 @@ internal static class BoomChecks
 {
     private static string Source => Say.Of("top.boom.clearance");
 
-    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
+    public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
+        var (job, mounted) = (patterns.Job, patterns.Mounted);
         if (job.Top.Boom is not { } boom)
         {
             return [];
         }
 
         var parts = BoomRoom.PartsOf(job, mounted);
-        return [.. parts.SelectMany(part => Passing(boom, part)), .. MissingBox(boom, mounted, parts[0]), Shade(job, mounted, boom)];
+        return [.. parts.SelectMany(part => Passing(boom, part)), .. patterns.OfEach(each => MissingBox(boom, each.Mounted, parts[0])), .. patterns.OfEach(each => [Shade(each.Job, each.Mounted, boom)])];
     }
 
     private static IEnumerable<CheckResult> Passing(TopBoom boom, BoomPart part)

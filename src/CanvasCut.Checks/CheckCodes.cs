@@ -23,6 +23,9 @@ public static class CheckCodes
     /// <summary>Two carriers with all that holds them.</summary>
     public const string Between = "fit.between";
 
+    /// <summary>The gap between two panels on one carrier.</summary>
+    public const string RowGap = "row.gap";
+
     /// <summary>The pockets of two carriers and the machine's foot.</summary>
     public const string BetweenPockets = "between.pockets";
 
@@ -314,7 +317,7 @@ public static class CheckCodes
     /// <summary>All of them, in the order of the report.</summary>
     public static ImmutableArray<string> All { get; } =
     [
-        Margin, KeepOut, Fixture, Boom, BoomShade, Between, BetweenPockets, BetweenStrips, BetweenPulls, BetweenHands, BetweenCables, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, TubePatch, BendAthwart,
+        Margin, KeepOut, Fixture, Boom, BoomShade, Between, BetweenPockets, BetweenStrips, BetweenPulls, BetweenHands, BetweenCables, BentSide, RowGap, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, TubePatch, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
         PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, StripSeam, StripHold, StripWater, StripEnds, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,

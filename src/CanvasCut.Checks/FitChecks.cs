@@ -10,14 +10,16 @@ namespace CanvasCut.Checks;
 internal static class FitChecks
 {
     /// <summary>Margins, keep-outs, and everything that must not lie on a tube.</summary>
-    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
+    public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
-        foreach (var clearance in Clearances.Of(job, mounted))
+        foreach (var clearance in Clearances.Of(patterns.Job, patterns.Mounted))
         {
             yield return Judged(clearance, Verdict.Fail, AdviceOn(clearance));
         }
 
-        foreach (var result in BentSide(job, mounted).Concat(CellsOnTubes(job, mounted)).Concat(MissingBox(job, mounted)))
+        foreach (var result in BentSide(patterns.Job, patterns.Mounted)
+            .Concat(patterns.EachPanel.SelectMany(each => CellsOnTubes(each.Job, each.Mounted)))
+            .Concat(patterns.OfEach(each => MissingBox(each.Job, each.Mounted))))
         {
             yield return result;
         }
@@ -84,15 +86,17 @@ internal static class FitChecks
             yield break;
         }
 
+        var each = EachPanel.Of(job, mounted);
         foreach (var side in new[] { Side.Port, Side.Starboard })
         {
-            var distance = TopRim.InsideMm(job.Top, side, mounted.PanelBox);
+            var nearest = each.MinBy(one => TopRim.InsideMm(job.Top, side, one.Mounted.PanelBox))!;
+            var (panel, distance) = (nearest.Job, TopRim.InsideMm(job.Top, side, nearest.Mounted.PanelBox));
             yield return CheckResult.Judged(
-                (CheckCodes.BentSide, Say.Of($"panel and the {Words.Of(side)} bend of the frame")),
+                (CheckCodes.BentSide, PanelWords.Of(panel, Say.Of($"panel and the {Words.Of(side)} bend of the frame"))),
                 Measured.AtLeast(Length.FromMillimeters(distance), radius),
                 Verdict.Fail,
                 "top.corner_radius",
-                Say.Of("The panel would lie where the bow bends down: move it inboard or choose a narrower one.")).On(new PartKeys(job).Panel, PartKey.TopEdge(side));
+                Say.Of("The panel would lie where the bow bends down: move it inboard or choose a narrower one.")).On(new PartKeys(panel).Panel, PartKey.TopEdge(side));
         }
     }
 

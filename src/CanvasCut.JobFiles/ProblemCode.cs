@@ -147,6 +147,15 @@ public static class ProblemCode
     /// <summary>The number of sets is none.</summary>
     public const string Copies = "CC216";
 
+    /// <summary>A panel lies on the carrier of none, of itself, of a mirror image, or of one that lies on its own.</summary>
+    public const string On = "CC217";
+
+    /// <summary>Panels on one carrier are to lie in two directions.</summary>
+    public const string Beside = "CC218";
+
+    /// <summary>A row of panels is longer than the top.</summary>
+    public const string RowLength = "CC219";
+
     /// <summary>The widths of the top are given twice, or one of them not at all.</summary>
     public const string TopWidths = "CC230";
 

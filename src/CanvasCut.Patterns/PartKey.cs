@@ -53,6 +53,9 @@ public enum PartKind
 /// <param name="Piece">The whole piece; null for what is none.</param>
 public sealed record PartKey(PartKind Kind, MountingName Mounting = default, Side? Side = null, int? Number = null, PieceKey? Piece = null)
 {
+    /// <summary>Which panel of several on one carrier it is, or is part of; nothing where the carrier has one.</summary>
+    public MountingName Panel { get; init; }
+
     /// <summary>A piece as one; its widths have no key of their own.</summary>
     public static PartKey Of(PieceKey piece)
     {
@@ -89,9 +92,11 @@ public sealed record PartKey(PartKind Kind, MountingName Mounting = default, Sid
 
     private IEnumerable<string> Parts()
     {
-        if (!Mounting.IsOnly)
+        // Names of panels and of mountings are unique together.
+        var owner = Panel.IsOnly ? Mounting : Panel;
+        if (!owner.IsOnly)
         {
-            yield return Mounting.Text;
+            yield return owner.Text;
         }
 
         yield return Word;
@@ -128,21 +133,22 @@ public sealed record PartKey(PartKind Kind, MountingName Mounting = default, Sid
 public sealed class PartKeys(CarrierJob job)
 {
     private readonly MountingName _mounting = job.Mounting.IsOnly ? default : job.Mounting;
+    private readonly MountingName _panel = job.PanelName.IsOnly ? default : job.PanelName;
 
     /// <summary>The carrier.</summary>
     public PartKey Carrier => PartKey.Of(new(PieceKind.Carrier, _mounting));
 
     /// <summary>The panel.</summary>
-    public PartKey Panel => new(PartKind.Panel, _mounting);
+    public PartKey Panel => new(PartKind.Panel, _mounting) { Panel = _panel };
 
     /// <summary>Its cells.</summary>
-    public PartKey Cells => new(PartKind.Cells, _mounting);
+    public PartKey Cells => new(PartKind.Cells, _mounting) { Panel = _panel };
 
     /// <summary>Its junction box.</summary>
-    public PartKey JunctionBox => new(PartKind.JunctionBox, _mounting);
+    public PartKey JunctionBox => new(PartKind.JunctionBox, _mounting) { Panel = _panel };
 
     /// <summary>The hole for its cable.</summary>
-    public PartKey CableExit => new(PartKind.CableExit, _mounting);
+    public PartKey CableExit => new(PartKind.CableExit, _mounting) { Panel = _panel };
 
     /// <summary>An edge of the carrier.</summary>
     public PartKey CarrierEdge(Side side) => new(PartKind.CarrierEdge, _mounting, side);

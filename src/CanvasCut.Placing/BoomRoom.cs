@@ -20,18 +20,24 @@ public static class BoomRoom
     /// <summary>The cloth of the carrier with hems; two layers at most lie under the panel. From memory.</summary>
     private static readonly Length Cloth = Length.FromMillimeters(2);
 
-    /// <summary>What stands up from the top: the panel with its carrier, and a junction box on its face whose place is known.</summary>
+    /// <summary>What stands up from the top: the thickest panel with the carrier, and each junction box on a face whose place is known.</summary>
     public static ImmutableArray<BoomPart> PartsOf(CarrierJob job, MountedShape mounted)
     {
-        var keys = new PartKeys(job);
-        var panel = Cloth + (BondPlan.Of(job, mounted).HasTape ? job.Workshop.Supplies.Tapes.Foam.Thickness : Length.Zero) + job.Panel.Body.Thickness;
-        var box = mounted.Panel.Fittings.JunctionBox;
+        var panels = EachPanel.Of(job, mounted);
+        var thickest = panels.MaxBy(panel => HeightOf(panel).Millimeters)!;
         return
         [
-            new(keys.Panel, Say.Of("panel and carrier"), panel, mounted.Bounds),
-            .. box is { IsAtBack: false } && mounted.JunctionBox is { } place ? new[] { new BoomPart(keys.JunctionBox, Say.Of("junction box"), panel + box.Height, [place]) } : [],
+            new(new PartKeys(thickest.Job).Panel, Say.Of("panel and carrier"), HeightOf(thickest), mounted.Bounds),
+            .. panels.SelectMany(BoxOf),
         ];
     }
+
+    private static Length HeightOf(EachPanel panel) =>
+        Cloth + (BondPlan.Of(panel.Job, panel.Mounted).HasTape ? panel.Job.Workshop.Supplies.Tapes.Foam.Thickness : Length.Zero) + panel.Job.Panel.Body.Thickness;
+
+    private static IEnumerable<BoomPart> BoxOf(EachPanel panel) => panel.Mounted.Panel.Fittings.JunctionBox is { IsAtBack: false } box && panel.Mounted.JunctionBox is { } place
+        ? [new(new PartKeys(panel.Job).JunctionBox, PanelWords.Of(panel.Job, Say.Of("junction box")), HeightOf(panel) + box.Height, [place])]
+        : [];
 
     /// <summary>How far a part lies outside the swing, seen from above; negative when it lies in it.</summary>
     public static Length OutsideOf(TopBoom boom, BoomPart part)

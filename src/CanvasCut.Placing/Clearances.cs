@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
-using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
 
@@ -47,20 +46,20 @@ public static class Clearances
 
     private static IEnumerable<DistanceRule> OnTube(CarrierJob job, MountedShape mounted, TubeUnder tube)
     {
-        var (obstacle, needed, keys) = (tube.Obstacle, job.Limits.TubeClearance.Millimeters, new PartKeys(job));
-        foreach (var hard in tube.RunsForeAft ? TubeParts.Along(mounted, keys) : TubeParts.Across(mounted, keys))
+        var (obstacle, needed) = (tube.Obstacle, job.Limits.TubeClearance.Millimeters);
+        foreach (var hard in tube.RunsForeAft ? TubeParts.Along(job, mounted) : TubeParts.Across(job, mounted))
         {
             yield return new(hard.Kind, Say.Of($"{hard.Name} and {tube.Name}"), hard.Places, obstacle, needed) { Of = hard.Key, To = tube.Key };
         }
 
-        if (!job.Panel.Limits.AllowsHardPoints)
+        foreach (var panel in EachPanel.Of(job, mounted).Where(panel => !panel.Job.Panel.Limits.AllowsHardPoints))
         {
-            yield return Cells(job, mounted, tube);
+            yield return Cells(panel.Job, panel.Mounted, tube);
         }
     }
 
     private static DistanceRule Cells(CarrierJob job, MountedShape mounted, TubeUnder tube) => new(
-        ClearanceKind.TubeCells, Say.Of($"cells and {tube.Name}"), [mounted.CellBox], tube.Obstacle, job.Limits.CellMargin.Millimeters)
+        ClearanceKind.TubeCells, PanelWords.Of(job, Say.Of($"cells and {tube.Name}")), [mounted.CellBox], tube.Obstacle, job.Limits.CellMargin.Millimeters)
     {
         Of = new PartKeys(job).Cells,
         To = tube.Key,

@@ -10,7 +10,7 @@ internal static class FixtureParts
 {
     /// <summary>The rules of every fixture.</summary>
     public static IEnumerable<DistanceRule> RulesOf(CarrierJob job, MountedShape mounted) => job.Top.Fixtures.Index().SelectMany(each =>
-        Of(each.Item, mounted, new(job)).DistinctBy(part => (part.Key, part.Name)).Select(part => new DistanceRule(
+        Of(each.Item, job, mounted).DistinctBy(part => (part.Key, part.Name)).Select(part => new DistanceRule(
             ClearanceKind.Fixture,
             part.Name.Length > 0 ? Say.Of($"{part.Name} and {each.Item.Name}") : each.Item.Name,
             part.Places,
@@ -24,13 +24,13 @@ internal static class FixtureParts
     private static AllObstacles Obstacle(TopFixture fixture) =>
         new([.. Plan.PartsOf(fixture).Select(part => new ZoneObstacle(part.Corners, part.HalfMm))]);
 
-    private static IEnumerable<TubePart> Of(TopFixture fixture, MountedShape mounted, PartKeys keys) => fixture.Forbids.Contains(Forbidden.Everything)
-        ? [new(ClearanceKind.Fixture, keys.Carrier, string.Empty, mounted.Bounds)]
+    private static IEnumerable<TubePart> Of(TopFixture fixture, CarrierJob job, MountedShape mounted) => fixture.Forbids.Contains(Forbidden.Everything)
+        ? [new(ClearanceKind.Fixture, new PartKeys(job).Carrier, string.Empty, mounted.Bounds)]
         : fixture.Forbids.SelectMany(forbidden => forbidden switch
         {
-            Forbidden.Stitches => Stitches(mounted, keys).Where(row => fixture.Kind != FixtureKind.Seam || row.RunsForeAft == fixture.RunsForeAft).Select(row => row.Part),
-            Forbidden.Cells => [Part(keys.Cells, Say.Of("cells"), mounted.CellBox)],
-            _ => HardEdges(mounted, keys),
+            Forbidden.Stitches => Stitches(mounted, new(job)).Where(row => fixture.Kind != FixtureKind.Seam || row.RunsForeAft == fixture.RunsForeAft).Select(row => row.Part),
+            Forbidden.Cells => EachPanel.Of(job, mounted).Select(panel => Part(new PartKeys(panel.Job).Cells, PanelWords.Of(panel.Job, Say.Of("cells")), panel.Mounted.CellBox)),
+            _ => HardEdges(mounted, new(job)).Concat(TubeParts.Boxes(job, mounted, ClearanceKind.Fixture)),
         });
 
     /// <summary>What is sewn to the top, and which way it runs; a seam of the top may be crossed, but not sewn along.</summary>
@@ -60,11 +60,6 @@ internal static class FixtureParts
         foreach (var pocket in mounted.Fastened.Pockets)
         {
             yield return Part(keys.Pocket(pocket.Corner), Say.Of($"{pocket.Corner} pocket"), pocket.Outline.Bounds);
-        }
-
-        if (mounted.JunctionBox is { } box)
-        {
-            yield return Part(keys.JunctionBox, Say.Of("junction box"), box);
         }
     }
 

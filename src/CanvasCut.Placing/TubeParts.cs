@@ -13,9 +13,9 @@ namespace CanvasCut.Placing;
 internal static class TubeParts
 {
     /// <summary>The parts that a tube across the boat must not touch.</summary>
-    public static IEnumerable<TubePart> Across(MountedShape mounted, PartKeys keys)
+    public static IEnumerable<TubePart> Across(CarrierJob job, MountedShape mounted)
     {
-        var carrier = mounted.CarrierBox;
+        var (carrier, keys) = (mounted.CarrierBox, new PartKeys(job));
         yield return new(ClearanceKind.TubeEdge, keys.CarrierEdge(Side.Forward), Say.Of("carrier's forward edge"), [carrier with { Bottom = carrier.Top }]);
         yield return new(ClearanceKind.TubeEdge, keys.CarrierEdge(Side.Aft), Say.Of("carrier's aft edge"), [carrier with { Top = carrier.Bottom }]);
         foreach (var part in Holding(mounted, keys, isEnd: true))
@@ -28,9 +28,9 @@ internal static class TubeParts
             yield return Seam(strip, keys);
         }
 
-        if (mounted.JunctionBox is { } box)
+        foreach (var box in Boxes(job, mounted, ClearanceKind.TubeBox))
         {
-            yield return new(ClearanceKind.TubeBox, keys.JunctionBox, Say.Of("junction box"), [box]);
+            yield return box;
         }
 
         foreach (var part in Fasteners(mounted, keys, areEnds: false))
@@ -40,9 +40,9 @@ internal static class TubeParts
     }
 
     /// <summary>The parts that a tube along the boat must not touch.</summary>
-    public static IEnumerable<TubePart> Along(MountedShape mounted, PartKeys keys)
+    public static IEnumerable<TubePart> Along(CarrierJob job, MountedShape mounted)
     {
-        var carrier = mounted.CarrierBox;
+        var (carrier, keys) = (mounted.CarrierBox, new PartKeys(job));
         yield return new(ClearanceKind.TubeEdge, keys.CarrierEdge(Side.Port), Say.Of("carrier's port edge"), [carrier with { Right = carrier.Left }]);
         yield return new(ClearanceKind.TubeEdge, keys.CarrierEdge(Side.Starboard), Say.Of("carrier's starboard edge"), [carrier with { Left = carrier.Right }]);
         foreach (var part in Holding(mounted, keys, isEnd: false))
@@ -55,9 +55,9 @@ internal static class TubeParts
             yield return Seam(strip, keys);
         }
 
-        if (mounted.JunctionBox is { } box)
+        foreach (var box in Boxes(job, mounted, ClearanceKind.TubeBox))
         {
-            yield return new(ClearanceKind.TubeBox, keys.JunctionBox, Say.Of("junction box"), [box]);
+            yield return box;
         }
 
         foreach (var part in Fasteners(mounted, keys, areEnds: true))
@@ -65,6 +65,13 @@ internal static class TubeParts
             yield return part;
         }
     }
+
+    /// <summary>The junction box of each panel, where its place is known.</summary>
+    public static IEnumerable<TubePart> Boxes(CarrierJob job, MountedShape mounted, ClearanceKind kind) =>
+        from panel in EachPanel.Of(job, mounted)
+        let box = panel.Mounted.JunctionBox
+        where box is not null
+        select new TubePart(kind, new PartKeys(panel.Job).JunctionBox, PanelWords.Of(panel.Job, Say.Of("junction box")), [box.Value]);
 
     private static TubePart Seam(StripPlace strip, PartKeys keys) =>
         new(ClearanceKind.TubeStrip, keys.Strip(strip.Side), Say.Of($"{Words.Of(strip.Side)} weather strip's seam"), [Box.Holding([strip.Seam.From, strip.Seam.To])]);

@@ -22,7 +22,7 @@ internal sealed class EdgePull
     private EdgePull(CarrierJob job, MountedShape mounted, EdgePlace edge, ForcePerLength stiffness)
     {
         (_edgeFactor, _share) = (job.Conditions.Wind.Factors.Edge.DecimalFractions, EdgeShare.Of(edge, mounted));
-        var (carrier, panel) = (edge.Frame.Turned(mounted.CarrierBox), edge.Frame.Turned(mounted.PanelBox));
+        var (carrier, panel) = (edge.Frame.Turned(mounted.CarrierBox), edge.Frame.Turned(mounted.RowBox));
         _edge = Length.FromMillimeters(carrier.WidthMm);
         var cloth = new ClothSlack(job, Length.FromMillimeters(carrier.HeightMm), IsAlongBoat: edge.IsEnd);
         var border = Math.Max(Least, Math.Abs(edge.AsEnd.LineY - (edge.Outward > 0 ? panel.Top : panel.Bottom)));

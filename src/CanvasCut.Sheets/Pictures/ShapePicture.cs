@@ -61,7 +61,7 @@ internal sealed class ShapePicture
             .. _space.Contours().Select(line => (LineRole.Cut, line)),
             .. mounted.Fastened.Edges.SelectMany(EdgeBesideTheCarrier).Select(line => (LineRole.Mark, line)),
             (LineRole.Cut, _space.Line(Outline.Of(mounted.CarrierBox))),
-            (LineRole.Mark, _space.Line(RoundedBox.Of(mounted.PanelBox, _patterns.Job.Panel.Body.CornerRadius.Millimeters))),
+            .. _patterns.EachPanel.Select(each => (LineRole.Mark, _space.Line(RoundedBox.Of(each.Mounted.PanelBox, each.Job.Panel.Body.CornerRadius.Millimeters)))),
         ];
     }
 
@@ -113,9 +113,11 @@ internal sealed class ShapePicture
     }
 
     /// <summary>The cells in grey, when all of them are seen.</summary>
-    private IEnumerable<Figure> Cells(View view)
+    private IEnumerable<Figure> Cells(View view) => _patterns.Mounted.Cells.SelectMany(cells => Cells(cells, view));
+
+    private IEnumerable<Figure> Cells(Box cells, View view)
     {
-        var line = _space.Line(Outline.Of(_patterns.Mounted.CellBox));
+        var line = _space.Line(Outline.Of(cells));
         return line.Any(_hiding.Hides) ? [] : [new Tint(view.Of(new Outline(line.SkipLast(1).Select(Isometric.Of))), 0.18)];
     }
 
@@ -148,7 +150,11 @@ internal sealed class ShapePicture
             yield return (Say.Of($"bow {i + 1}"), view.Of(Isometric.Of(tube.StarboardEnd)));
         }
 
-        yield return (Say.Of("panel, cells grey"), view.Of(OnCloth(mounted.CellBox.Center)));
+        foreach (var panel in mounted.Panels)
+        {
+            yield return (panel.Name.IsOnly ? Say.Of("panel, cells grey") : Say.Of($"panel \"{panel.Name}\", cells grey"), view.Of(OnCloth(panel.Cells.Center)));
+        }
+
         yield return (Say.Of("carrier"), view.Of(OnCloth(new(mounted.CarrierBox.Right, mounted.CarrierBox.Center.Y))));
         foreach (var keepOut in _patterns.Job.Top.KeepOuts)
         {
