@@ -69,7 +69,7 @@ internal static class StripHoldChecks
         var outer = job.Fastenings.WeatherStrip.Overlap - (strip.Holding!.Kind == Design.StripHold.Rod ? Length.Zero : StripHolding.Rim);
         return CheckResult.Judged(
             (CheckCodes.StripHold, Say.Of($"{strip.Name}, what holds it and the panel")),
-            Measured.AtLeast(StripPlace.Inside(strip.Side, mounted.CarrierBox, mounted.PanelBox) - outer, StripHolding.Rim),
+            Measured.AtLeast(StripPlace.Inside(strip.Side, mounted.CarrierBox, mounted.RowBox) - outer, StripHolding.Rim),
             Verdict.Fail,
             LimitSource.Practice,
             Say.Of($"It would lie on the panel: widen carrier.border.{Words.Id(strip.Side)} to {LimitWords.Least(outer + StripHolding.Rim, job.Units)} or more, or sew the strip to the carrier (weather_strip.sewn_to)."));

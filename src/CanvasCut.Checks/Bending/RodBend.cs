@@ -87,8 +87,8 @@ internal static class RodBend
             return null;
         }
 
-        var profiles = PanelProfile.Of(patterns.Job, patterns.Mounted, surface);
-        return BendLimit.RadiusOf((rod.Side == Side.Port ? profiles[0] : profiles[^1]).Strip.Sharpest.RadiusMm);
+        var beside = patterns.EachPanel.Select(each => PanelProfile.Of(each.Job, each.Mounted, surface)).Select(profiles => rod.Side == Side.Port ? profiles[0] : profiles[^1]);
+        return BendLimit.RadiusOf(beside.Min(profile => profile.Strip.Sharpest.RadiusMm));
     }
 }
 

@@ -17,7 +17,7 @@ public static class JobSeams
     private static string OnCarrier => Say.Of("on the carrier");
 
     /// <summary>The seams in the order of sewing; of a top whose half is sewn, those on the carrier alone.</summary>
-    public static ImmutableArray<SewnSeam> Of(PatternSet patterns) => 
+    public static ImmutableArray<SewnSeam> Of(PatternSet patterns) =>
     [
         .. Caps(patterns),
         .. Carrier(patterns),
@@ -71,7 +71,7 @@ public static class JobSeams
             StripHoldSeams.UnderStrip(builder, strip, keys);
         }
 
-        Ground(builder, whole, BondPlan.Of(job, centred), keys);
+        Ground(builder, whole, BondPlan.Joined(BondPlan.All(job, centred)), keys);
         return builder.Seams;
     }
 
@@ -130,7 +130,7 @@ public static class JobSeams
     {
         var rows = whole.Lines.Where(line => line.Use?.Kind == RowKind.Ground).Select(RowLine.Of);
         builder.Lay(bond.Webbing.Select(strip => new SewnLayer(LayerKind.Webbing, Outline.Of(strip.Box))));
-        builder.Lay(bond.Patch is { } patch ? [new(LayerKind.Patch, Outline.Of(patch))] : []);
+        builder.Lay(bond.Patches.Select(patch => new SewnLayer(LayerKind.Patch, Outline.Of(patch))));
         if (bond.Ground != BondGround.Cloth)
         {
             var (kind, name) = bond.Ground == BondGround.Webbing

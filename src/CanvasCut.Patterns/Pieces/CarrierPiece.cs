@@ -21,7 +21,7 @@ internal static class CarrierPiece
             new(Say.Of("Carrier"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
-            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. StripMarks(centred, hemmed.FoldOrder.Length), .. PanelMarks(job, centred), .. BondLines.Of(BondPlan.Of(job, centred)), .. Middles(finished)],
+            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. StripMarks(centred, hemmed.FoldOrder.Length), .. EachPanel.Of(job, centred).SelectMany(PanelMarks), .. Holes(job, centred), .. BondLines.Of(BondPlan.Joined(BondPlan.All(job, centred))), .. Middles(finished)],
             [AllowanceText.Of(allowances, job.Units), .. ShrinkNote(job), .. BindingNote(job)]).FoldedAlong(hemmed.FoldOrder).LyingAt(OnTop(finished, mounted.CarrierBox));
     }
 
@@ -99,16 +99,21 @@ internal static class CarrierPiece
         ];
     }
 
-    private static IEnumerable<PieceLine> PanelMarks(CarrierJob job, MountedShape centred)
+    private static IEnumerable<PieceLine> PanelMarks(EachPanel each)
     {
-        yield return PieceLine.Round(PieceLineKind.Mark, RoundedBox.Of(centred.PanelBox, job.Panel.Body.CornerRadius.Millimeters), LineShows.PanelEdge);
+        var (job, centred) = (each.Job, each.Mounted);
+        yield return PieceLine.Round(PieceLineKind.Mark, RoundedBox.Of(centred.PanelBox, job.Panel.Body.CornerRadius.Millimeters), LineShows.PanelEdge) with { Panel = job.PanelName };
         yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(centred.CellBox), LineShows.Cells);
         if (centred.JunctionBox is { } box)
         {
             yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(box), LineShows.JunctionBox);
         }
 
-        if (CableHole.Of(job, centred) is { } hole)
+    }
+
+    private static IEnumerable<PieceLine> Holes(CarrierJob job, MountedShape centred)
+    {
+        foreach (var hole in CableHole.All(job, centred))
         {
             yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(hole.Middle, hole.Radius.Millimeters), LineShows.CableExit);
             yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(hole.Patch), LineShows.ExitPatch);

@@ -30,12 +30,15 @@ public static class TopMarks
     public static ImmutableArray<TopMark> Of(MountedShape mounted) =>
     [
         .. Corner.All.Select(corner => At(new(MarkThing.Carrier, MarkSpot.Corner, Corner: corner), Say.Of($"carrier, {corner} corner"), corner.Of(mounted.CarrierBox))),
-        .. Corner.All.Select(corner => At(new(MarkThing.Panel, MarkSpot.Corner, Corner: corner), Say.Of($"panel, {corner} corner"), corner.Of(mounted.PanelBox))),
+        .. PanelMarks(mounted.Panels[0]),
         .. mounted.Fastened.Zippers.SelectMany(ZipperMarks),
         .. mounted.Fastened.Flaps.SelectMany(FlapMarks),
         .. mounted.Fastened.Pockets.SelectMany(PocketMarks),
         .. mounted.Fastened.StripsOnTop.SelectMany(StripMarks),
         .. mounted.Fastened.StripsOnCarrier.SelectMany(HoldMarks),
+
+        // After all others, whose order a refit relies on.
+        .. mounted.Others.SelectMany(PanelMarks),
     ];
 
     /// <summary>The diagonals that show that the marks are square: each pair must be equal.</summary>
@@ -56,6 +59,11 @@ public static class TopMarks
             Between(Say.Of("pocket corners, forward starboard to aft port"), PocketAt(1), PocketAt(2)),
         ];
     }
+
+    private static IEnumerable<TopMark> PanelMarks(PlacedPanel panel) => Corner.All.Select(corner => At(
+        new(MarkThing.Panel, MarkSpot.Corner, Corner: corner) { Panel = panel.Name },
+        panel.Name.IsOnly ? Say.Of($"panel, {corner} corner") : Say.Of($"panel \"{panel.Name}\", {corner} corner"),
+        corner.Of(panel.Box)));
 
     private static IEnumerable<TopMark> ZipperMarks(ZipperPlace zipper)
     {

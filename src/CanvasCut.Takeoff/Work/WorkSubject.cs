@@ -41,7 +41,7 @@ internal sealed class WorkSubject
         EndCap = Wholes(PieceKind.EndCap).FirstOrDefault();
         Flaps = Wholes(PieceKind.MountFlap);
         MountStrips = Wholes(PieceKind.MountStrip);
-        ExitPatch = Wholes(PieceKind.ExitPatch).FirstOrDefault();
+        ExitPatches = Wholes(PieceKind.ExitPatch);
         TopParts = TopPart.All(this);
     }
 
@@ -80,7 +80,8 @@ internal sealed class WorkSubject
     /// <summary>What lies under or against the flaps on the top.</summary>
     public ImmutableArray<WholePiece> MountStrips { get; }
 
-    public WholePiece? ExitPatch { get; }
+    /// <summary>The patch round the hole of each cable that goes through the carrier.</summary>
+    public ImmutableArray<WholePiece> ExitPatches { get; }
 
     public ImmutableArray<WholePiece> Pockets { get; }
 

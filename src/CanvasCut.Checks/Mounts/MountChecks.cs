@@ -25,7 +25,7 @@ internal static class MountChecks
         {
             foreach (var result in OnFlap(job, mounted, flap))
             {
-                yield return result;
+                yield return result.On(new PartKeys(job).Fastening(flap.Side));
             }
         }
 
