@@ -1,10 +1,8 @@
 using CanvasCut.Checks;
 using CanvasCut.Design;
-using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 using CanvasCut.Tests.Takeoff;
-using UnitsNet;
 using static CanvasCut.Tests.Patterns.SampleJobs;
 
 namespace CanvasCut.Tests.Patterns;
