@@ -53,7 +53,7 @@ public static class ResultFiles
             FilePlan.Pdf("report.pdf", Say.Of("does it fit, what to buy, in which order to work"), Say.Of($"Report, {context.JobName}"), () => ReportSheets.Of(content, context, shape)),
             FilePlan.Pdf("removal-card.pdf", Say.Of("at which wind the panel comes off, and how; to hang up"), Say.Of($"Removal card, {context.JobName}"), () => [RemovalCard.Of(content.Patterns, context)]),
             FilePlan.Pdf("care.pdf", Say.Of("form for the first day, card for stowing and checking, care calendar"), Say.Of($"Care, {context.JobName}"), () => CareSheets.Of(content.Patterns, context)),
-            .. outcome.Wiring is { } wiring ? WiringFiles.Of(wiring, context) : [],
+            .. outcome.Wiring is { } wiring ? WiringFiles.Of(wiring, outcome.Job.Conditions.Heat, context) : [],
             .. CareCalendar(outcome),
             FilePlan.Pdf("templates.pdf", Say.Of($"Templates, {context.JobName}"), () => Templates(outcome, drawings)),
             .. PlotFiles.Of(drawings, outcome).Select(file => file.Name.EndsWith(".svg", StringComparison.Ordinal)

@@ -16,7 +16,7 @@ public sealed class WiringPlanTests
     {
         Assert.Equal(49.946, Tracker.Cold.Value!.Value.Volts, 1e-3);
         Assert.Equal(28.8186, Tracker.HotPeak.Value!.Value.Volts, 1e-3);
-        Assert.Equal(5.6, Tracker.Short.Value!.Value.Amperes, 1e-9);
+        Assert.Equal(5.6, Tracker.ShortCircuit.Value!.Value.Amperes, 1e-9);
         Assert.Equal(200, (double)Tracker.Power.Value!.Value.Watts, 1e-9);
     }
 
@@ -73,7 +73,7 @@ public sealed class WiringPlanTests
         var controller = SampleWiring.Plan(SampleWiring.Spec, [("port", Hundred), ("starboard", HundredFifty)]).Controllers[0];
 
         Assert.Equal(50.053, controller.Cold.Value!.Value.Volts, 1e-3);
-        Assert.Equal(8.7, controller.Short.Value!.Value.Amperes, 1e-9);
+        Assert.Equal(8.7, controller.ShortCircuit.Value!.Value.Amperes, 1e-9);
         Assert.Equal(Missing.VoltageCoefficient, controller.HotPeak.Because);
     }
 
