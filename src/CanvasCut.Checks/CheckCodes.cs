@@ -14,6 +14,21 @@ public static class CheckCodes
     /// <summary>Two carriers with all that holds them.</summary>
     public const string Between = "fit.between";
 
+    /// <summary>The pockets of two carriers and the machine's foot.</summary>
+    public const string BetweenPockets = "between.pockets";
+
+    /// <summary>A strip laid back and another carrier's panel.</summary>
+    public const string BetweenStrips = "between.strips";
+
+    /// <summary>Where a zipper starts and another carrier.</summary>
+    public const string BetweenPulls = "between.pulls";
+
+    /// <summary>An edge that is closed by hand and another carrier.</summary>
+    public const string BetweenHands = "between.hands";
+
+    /// <summary>Where a cable leaves and another carrier.</summary>
+    public const string BetweenCables = "between.cables";
+
     /// <summary>The panel and the bent sides of the frame.</summary>
     public const string BentSide = "fit.bent-side";
 
@@ -284,7 +299,7 @@ public static class CheckCodes
     /// <summary>All of them, in the order of the report.</summary>
     public static ImmutableArray<string> All { get; } =
     [
-        Margin, KeepOut, Between, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
+        Margin, KeepOut, Between, BetweenPockets, BetweenStrips, BetweenPulls, BetweenHands, BetweenCables, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
         PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, StripSeam, StripWater, StripEnds, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,

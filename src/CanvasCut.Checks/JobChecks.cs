@@ -26,7 +26,7 @@ public static class JobChecks
     ];
 
     /// <summary>The results that concern several mountings of a top together; none where it carries one.</summary>
-    public static ImmutableArray<CheckResult> Of(PlacedTop placed) => [.. FitChecks.Between(placed)];
+    public static ImmutableArray<CheckResult> Of(PlacedTop placed) => [.. FitChecks.Between(placed).Concat(BetweenChecks.Of(placed)).OrderBy(result => CheckCodes.All.IndexOf(result.Code))];
 
     /// <summary>The results, in the order of <see cref="CheckCodes.All"/>.</summary>
     public static ImmutableArray<CheckResult> Of(PatternSet patterns) =>

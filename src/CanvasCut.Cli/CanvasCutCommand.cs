@@ -10,8 +10,16 @@ public static class CanvasCutCommand
     /// <param name="arguments">What was typed after the program's name.</param>
     /// <param name="faces">Where to write.</param>
     /// <param name="usualLanguage">The language where none is asked for; null for English.</param>
-    /// <returns>The exit code: 0 done, 1 a check failed, 2 wrong input, 3 not read or not written.</returns>
+    /// <returns>The exit code: 0 done, 1 a check failed, 2 wrong input, 3 not read or not written, 4 a fault of the program.</returns>
     public static int Run(string[] arguments, Faces faces, string? usualLanguage = null)
+    {
+        ArgumentNullException.ThrowIfNull(arguments);
+        ArgumentNullException.ThrowIfNull(faces);
+        var guarded = faces.Guarded();
+        return LastDefence.Of(() => RunGuarded(arguments, guarded, usualLanguage), guarded);
+    }
+
+    private static int RunGuarded(string[] arguments, Faces faces, string? usualLanguage)
     {
         var typed = LanguageChoice.Asked(arguments);
         var language = typed ?? (string.IsNullOrEmpty(usualLanguage) ? Languages.English : usualLanguage);
@@ -23,7 +31,7 @@ public static class CanvasCutCommand
 
         using (Languages.Speak(language))
         {
-            return RunSpoken(arguments, faces);
+            return LastDefence.Of(() => RunSpoken(arguments, faces), faces);
         }
     }
 
@@ -51,7 +59,7 @@ public static class CanvasCutCommand
         var parsed = root.Parse(arguments.Length > 0 ? arguments : ["--help"]);
         if (parsed.Errors.Count == 0)
         {
-            return parsed.Invoke(new InvocationConfiguration { Output = faces.Output, Error = faces.Errors });
+            return parsed.Invoke(new InvocationConfiguration { Output = faces.Output, Error = faces.Errors, EnableDefaultExceptionHandler = false });
         }
 
         foreach (var error in parsed.Errors)

@@ -53,12 +53,12 @@ internal static class CheckCommand
 
     private static int RunJson(string path, SideNames side, Faces faces)
     {
-        if (JobSource.Read(path, (null, side), faces, out var code) is not { } outcome)
+        if (JobSource.Whole(path, side, faces, out var code) is not { } top)
         {
             return code;
         }
 
-        faces.Output.Write(ResultsJson.OfChecks(outcome));
-        return outcome.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
+        faces.Output.Write(ResultsJson.OfChecks(top));
+        return top.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using CanvasCut.Job;
 using CanvasCut.Language;
 
 namespace CanvasCut.Cli;
@@ -6,11 +7,18 @@ namespace CanvasCut.Cli;
 /// <summary>A person's file that is changed in place: whole or not at all, and with what its bytes begin with.</summary>
 internal sealed class EditedFile
 {
+    private const string FreshName = "text";
+
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
     private readonly string _path;
     private readonly bool _hasMark;
+    private readonly byte[] _before;
 
-    private EditedFile(string path, string text, bool hasMark) => (_path, Text, _hasMark) = (path, text, hasMark);
+    private EditedFile(string path, byte[] bytes)
+    {
+        (_path, _before, _hasMark) = (path, bytes, bytes.AsSpan().StartsWith(Encoding.UTF8.Preamble));
+        Text = Strict.GetString(bytes.AsSpan(_hasMark ? Encoding.UTF8.Preamble.Length : 0));
+    }
 
     /// <summary>Its text, without a byte order mark.</summary>
     public string Text { get; }
@@ -18,27 +26,7 @@ internal sealed class EditedFile
     /// <summary>Reads a file; null when it cannot be had, which is told.</summary>
     public static EditedFile? Read(string path, Faces faces)
     {
-        if (TextSource.Read(path, Say.Of("job file"), Say.Of($"canvascut new {path} begins one"), faces) is null)
-        {
-            return null;
-        }
-
-        try
-        {
-            var bytes = File.ReadAllBytes(path);
-            var hasMark = bytes.AsSpan().StartsWith(Encoding.UTF8.Preamble);
-            return new(path, Strict.GetString(bytes.AsSpan(hasMark ? Encoding.UTF8.Preamble.Length : 0)), hasMark);
-        }
-        catch (DecoderFallbackException)
-        {
-            faces.Errors.WriteLine(Say.Of($"{path} is not written in UTF-8, and would lose letters; save it so in an editor first."));
-            return null;
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            faces.Errors.WriteLine(Say.Of($"{path} cannot be read: {exception.Message}"));
-            return null;
-        }
+        return TextSource.ReadBytes(path, Say.Of("job file"), Say.Of($"canvascut new {path} begins one"), faces) is { } bytes ? new(path, bytes) : null;
     }
 
     /// <summary>Puts a new text in the file's place in one step; whether it is there, else it is told why not and the old file is whole.</summary>
@@ -48,14 +36,15 @@ internal sealed class EditedFile
         {
             // Behind a link the file itself is exchanged, and the link stays.
             var full = File.ResolveLinkTarget(_path, returnFinalTarget: true)?.FullName ?? Path.GetFullPath(_path);
-            var fresh = $"{full}.new";
-            using (var stream = new FileStream(fresh, FileMode.CreateNew, FileAccess.Write))
+            using var making = MakingFolder.Beside(full);
+            making.Write(FreshName, [.. _hasMark ? Encoding.UTF8.Preamble : [], .. Strict.GetBytes(text)]);
+            if (!File.ReadAllBytes(full).AsSpan().SequenceEqual(_before))
             {
-                stream.Write(_hasMark ? Encoding.UTF8.Preamble : []);
-                stream.Write(Strict.GetBytes(text));
+                faces.Errors.WriteLine(Say.Of($"{_path} was changed by somebody else at the same time; nothing was written. Do it once more."));
+                return false;
             }
 
-            Replace(full, fresh);
+            Replace(full, making.PathOf(FreshName));
             return true;
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
@@ -67,19 +56,11 @@ internal sealed class EditedFile
 
     private static void Replace(string full, string fresh)
     {
-        try
+        if (!OperatingSystem.IsWindows())
         {
-            if (!OperatingSystem.IsWindows())
-            {
-                File.SetUnixFileMode(fresh, File.GetUnixFileMode(full));
-            }
+            File.SetUnixFileMode(fresh, File.GetUnixFileMode(full));
+        }
 
-            File.Move(fresh, full, overwrite: true);
-        }
-        catch
-        {
-            File.Delete(fresh);
-            throw;
-        }
+        File.Move(fresh, full, overwrite: true);
     }
 }

@@ -14,4 +14,10 @@ internal static class ExitCode
 
     /// <summary>A file could not be read or written; earlier results are whole.</summary>
     public const int NotWritten = 3;
+
+    /// <summary>The program itself went wrong; no file is half written.</summary>
+    public const int Fault = 4;
+
+    /// <summary>Asked to stop, as by Ctrl-C; no file is half written. The shell's own number for it.</summary>
+    public const int Stopped = 130;
 }

@@ -11,6 +11,9 @@ public sealed record Faces(TextWriter Output, TextWriter Errors, bool IsTerminal
 {
     private const int WidthWhenPiped = 120;
 
+    /// <summary>Narrower terminals break lines themselves; tables and help of a few columns would never come to an end.</summary>
+    internal const int LeastWidth = 40;
+
     /// <summary>A console for tables on the output.</summary>
     public IAnsiConsole Console()
     {
@@ -19,13 +22,15 @@ public sealed record Faces(TextWriter Output, TextWriter Errors, bool IsTerminal
             Ansi = IsTerminal ? AnsiSupport.Detect : AnsiSupport.No,
             ColorSystem = IsTerminal ? ColorSystemSupport.Detect : ColorSystemSupport.NoColors,
             Interactive = InteractionSupport.No,
-            Out = new AnsiConsoleOutput(Output),
+            Out = new AnsiConsoleOutput(Plain(Output)),
         });
-        if (!IsTerminal)
-        {
-            console.Profile.Width = WidthWhenPiped;
-        }
-
+        console.Profile.Width = IsTerminal ? Math.Max(console.Profile.Width, LeastWidth) : WidthWhenPiped;
         return console;
     }
+
+    /// <summary>The same, but that nothing of a person's file can move or colour the terminal.</summary>
+    internal Faces Guarded() => this with { Output = new GuardedWriter(Output), Errors = new GuardedWriter(Errors) };
+
+    /// <summary>The writer for what the program itself sends to move or colour.</summary>
+    internal static TextWriter Plain(TextWriter writer) => writer is GuardedWriter guarded ? guarded.Plain : writer;
 }

@@ -23,10 +23,14 @@ internal static class FolderWriter
         var files = make();
         try
         {
-            ResultFolder.Write(folder, files);
+            if (ResultFolder.Write(folder, files) is { } left)
+            {
+                faces.Errors.WriteLine(Say.Of($"{folder} is new and whole. {left} holds what CanvasCut did not write, or could not remove, of what stood there before; look into it."));
+            }
+
             return files;
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             faces.Errors.WriteLine(Say.Of($"{folder} cannot be written: {exception.Message} Earlier results there are whole."));
             return null;

@@ -17,7 +17,7 @@ internal sealed class LayoutLine : IDisposable
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Beat = TimeSpan.FromSeconds(0.25);
 
-    private readonly TextWriter _to;
+    private readonly Faces _faces;
     private readonly Stopwatch _clock = Stopwatch.StartNew();
     private readonly Lock _gate = new();
     private readonly Timer? _timer;
@@ -32,7 +32,7 @@ internal sealed class LayoutLine : IDisposable
 
     internal LayoutLine(Faces faces, TimeSpan patience)
     {
-        _to = faces.Errors;
+        _faces = faces;
         _timer = faces.IsLive ? new Timer(_ => Show(), null, patience, Beat) : null;
     }
 
@@ -54,8 +54,7 @@ internal sealed class LayoutLine : IDisposable
             _isOver = true;
             if (_isShown)
             {
-                _to.Write(BackToStart + WipeToEnd);
-                _to.Flush();
+                Send(BackToStart + WipeToEnd);
             }
         }
     }
@@ -67,10 +66,16 @@ internal sealed class LayoutLine : IDisposable
             if (!_isOver)
             {
                 _isShown = true;
-                _to.Write(BackToStart + TextOf(_latest, _clock.Elapsed) + WipeToEnd);
-                _to.Flush();
+                Send(BackToStart + TextOf(_latest, _clock.Elapsed) + WipeToEnd);
             }
         }
+    }
+
+    private void Send(string text)
+    {
+        var to = Faces.Plain(_faces.Errors);
+        to.Write(text);
+        to.Flush();
     }
 
     internal static string TextOf(PlanProgress? progress, TimeSpan elapsed)

@@ -24,6 +24,12 @@ internal static class OrderCommand
 
     private static int Run(string path, (bool AsCsv, bool AsJson) how, SideNames side, Faces faces)
     {
+        if (how is { AsCsv: true, AsJson: true })
+        {
+            faces.Errors.WriteLine(Say.Of("--csv and --json do not go together."));
+            return ExitCode.WrongInput;
+        }
+
         if (JobSource.Whole(path, side, faces, out var code) is not { } top)
         {
             return code;

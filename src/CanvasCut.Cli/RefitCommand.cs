@@ -39,7 +39,7 @@ internal static class RefitCommand
         if (!results.IsValid)
         {
             faces.Errors.WriteLine(Say.Of("Nothing was written. docs/refit.md tells what the old results must hold."));
-            return ExitCode.WrongInput;
+            return results.Problems.All(problem => problem.Code == ResultsCode.Missing) ? ExitCode.NotWritten : ExitCode.WrongInput;
         }
 
         if (JobSource.Read(job.Path, (null, job.Side), faces, out var code)?.Job is not { } read)
@@ -121,7 +121,7 @@ internal static class RefitCommand
         RefitFate.Stays => Say.Of("stays"),
         RefitFate.StaysAsSewn => Say.Of("stays as sewn"),
         RefitFate.Anew => Say.Of("ANEW"),
-        RefitFate.NotThere => Say.Of("not on the top"),
+        RefitFate.NotOnTop => Say.Of("not on the top"),
         _ => Say.Of("not needed"),
     };
 

@@ -20,12 +20,16 @@ internal sealed class SpokenHelp(HelpAction help) : SynchronousCommandLineAction
     /// <summary>Help is given whatever else is missing on the line.</summary>
     public override bool ClearsParseErrors => true;
 
+    /// <summary>How wide the help is in a terminal of so many columns.</summary>
+    internal static int WidthIn(int columns) => Math.Max(columns, Faces.LeastWidth);
+
     /// <inheritdoc/>
     public override int Invoke(ParseResult parseResult)
     {
         var output = parseResult.InvocationConfiguration.Output;
         using var written = new StringWriter { NewLine = output.NewLine };
         parseResult.InvocationConfiguration.Output = written;
+        help.MaxWidth = WidthIn(help.MaxWidth);
         int code;
         using (Languages.Speak(Languages.English))
         {

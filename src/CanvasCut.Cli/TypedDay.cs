@@ -43,5 +43,5 @@ internal sealed record TypedDay(string? Air, string? Humidity, string? Surface, 
     private string? OfHours() => Hours is null || Number(Hours) is >= 0 and <= MostHours ? null : Say.Of($"--hours \"{Hours}\" is not a number of hours, as in 72.");
 
     private static double? Number(string text) =>
-        double.TryParse(text.TrimEnd('%', ' '), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
+        double.TryParse(text.TrimEnd('%', ' '), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) ? number : null;
 }

@@ -21,7 +21,7 @@ public static class MeasuringPage
         }
 
         using var stream = new MemoryStream();
-        PdfWriter.Write([MeasuringSheet.Of(PaperSize.Named(paperName)!, $"CanvasCut {JobRun.Version}")], Say.Of("Measuring sheet"), stream);
+        PdfWriter.Write([MeasuringSheet.Of(PaperSize.Named(paperName)!, $"CanvasCut {JobRun.Version}")], Say.Of("Measuring sheet"), stream, Languages.Code);
         return stream.ToArray();
     }
 }

@@ -24,7 +24,7 @@ public static class ScaleTest
 
         using var stream = new MemoryStream();
         var layout = TilePages.LayoutOf(paper, (MarginMm, 0), PrintCorrection.None);
-        PdfWriter.Write([ScaleSheet.Of(layout, $"CanvasCut {JobRun.Version}")], Say.Of("Scale test"), stream);
+        PdfWriter.Write([ScaleSheet.Of(layout, $"CanvasCut {JobRun.Version}")], Say.Of("Scale test"), stream, Languages.Code);
         return stream.ToArray();
     }
 }

@@ -6,7 +6,7 @@ namespace CanvasCut.Design;
 /// <param name="Id">How job, materials and price files name it.</param>
 /// <param name="Name">What to ask the shop for.</param>
 /// <param name="Source">Where its figures come from.</param>
-/// <param name="Confidence">How sure they are: published, single source, common practice, from memory, yours.</param>
+/// <param name="Confidence">How sure they are: published, single source, common practice, from memory, yours; put into words when it is printed.</param>
 public sealed record Grade(string Id, string Name, string Source, string Confidence);
 
 /// <summary>A cloth.</summary>

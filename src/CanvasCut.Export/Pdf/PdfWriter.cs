@@ -12,15 +12,13 @@ public static class PdfWriter
     /// <summary>The largest page side that PDF viewers show true to size: 14,400 points (PDF Reference 1.6, appendix C).</summary>
     private const double LargestSideMm = 14400 / 72.0 * 25.4;
 
-    /// <summary>A date that never changes, so that the same sheets give the same bytes.</summary>
-    private static readonly DateTime FixedDate = new(2000, 1, 1, 0, 0, 0, DateTimeKind.Utc);
-
     /// <summary>Writes one page a sheet.</summary>
     /// <param name="sheets">The pages; at least one.</param>
     /// <param name="title">What a viewer shows as the document's title.</param>
     /// <param name="output">Where to; stays open.</param>
+    /// <param name="language">The code of the language that is printed.</param>
     /// <exception cref="ArgumentException">There is no sheet, or one is longer than 5080 mm.</exception>
-    public static void Write(IReadOnlyList<Sheet> sheets, string title, Stream output)
+    public static void Write(IReadOnlyList<Sheet> sheets, string title, Stream output, string language = "en")
     {
         if (sheets.Count == 0)
         {
@@ -33,19 +31,18 @@ public static class PdfWriter
         }
 
         using var pdf = new MemoryStream();
-        WritePages(sheets, title, pdf);
-        output.Write(PdfPageSizes.Corrected(pdf.ToArray(), [.. sheets.Select(sheet => (sheet.WidthMm * PointsInMm, sheet.HeightMm * PointsInMm))]));
+        WritePages(sheets, pdf);
+        output.Write(PdfFinish.Of(pdf.ToArray(), (title, language), [.. sheets.Select(sheet => (sheet.WidthMm * PointsInMm, sheet.HeightMm * PointsInMm))]));
     }
 
-    private static void WritePages(IReadOnlyList<Sheet> sheets, string title, Stream pdf)
+    private static void WritePages(IReadOnlyList<Sheet> sheets, Stream pdf)
     {
         var metadata = new SKDocumentPdfMetadata(SKDocumentPdfMetadata.DefaultRasterDpi, SKDocumentPdfMetadata.DefaultEncodingQuality)
         {
-            Title = title,
             Creator = "CanvasCut",
             Producer = "CanvasCut",
-            Creation = FixedDate,
-            Modified = FixedDate,
+            Creation = DateTime.UnixEpoch,
+            Modified = DateTime.UnixEpoch,
         };
         using var document = SKDocument.CreatePdf(pdf, metadata);
         foreach (var sheet in sheets)

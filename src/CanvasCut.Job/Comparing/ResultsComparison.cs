@@ -23,9 +23,18 @@ public static class ResultsComparison
         ImmutableHashSet.Create(StringComparer.Ordinal, "report.pdf", "removal-card.pdf", "care.pdf", "placement.svg", "cut-plan.svg", "top-shape.svg");
 
     /// <summary>One line for each piece in each drawing, in the order of the files; null when there are no results of ours.</summary>
-    public static IReadOnlyList<ComparedLine>? Of(string folder) => WrittenModel.In(folder) is { Pieces.IsEmpty: false } model
-        ? [.. model.Files.Where(file => IsCompared(file, model)).SelectMany(file => InFile(folder, file, model))]
-        : null;
+    public static IReadOnlyList<ComparedLine>? Of(string folder)
+    {
+        var models = WrittenModel.In(folder);
+        return models.IsEmpty || models.Any(each => each.Model.Pieces.IsEmpty)
+            ? null
+            : [.. models.SelectMany(each => Of(folder, each.Below, each.Model))];
+    }
+
+    private static IEnumerable<ComparedLine> Of(string folder, string below, WrittenModel model) => model.Files
+        .Where(file => IsCompared(file, model))
+        .SelectMany(file => InFile(Path.Combine(folder, below), file, model))
+        .Select(line => below.Length > 0 ? line with { File = $"{below}/{line.File}" } : line);
 
     private static bool IsCompared(string file, WrittenModel model) =>
         CutLines.CanRead(file) && !NotCompared.Contains(file) && !(file == Templates && model.IsForOnePrinter);

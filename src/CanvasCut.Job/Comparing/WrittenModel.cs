@@ -16,24 +16,30 @@ internal sealed record WrittenPiece(string Id, string Name, ImmutableArray<Point
 /// <param name="IsForOnePrinter">Whether the pages of templates.pdf are stretched for a printer that is not true.</param>
 internal sealed record WrittenModel(ImmutableArray<WrittenPiece> Pieces, ImmutableArray<string> Files, bool IsForOnePrinter)
 {
-    /// <summary>Reads the model of a folder; null when it is no folder of our results.</summary>
-    public static WrittenModel? In(string folder)
+    /// <summary>Reads the model of every carrier of a folder, with the folder of its files below that one, empty for itself; none when it holds no results of ours.</summary>
+    public static ImmutableArray<(string Below, WrittenModel Model)> In(string folder)
     {
         var log = new ProblemLog();
         if (ResultsPath.Read(Path.Combine(folder, ResultsPath.FileName), log)?.Read(log) is not { } results)
         {
-            return null;
+            return [];
         }
 
         try
         {
-            return new([.. results.Mountings[0].Pieces.Select(PieceOf)], results.Files, results.IsForOnePrinter);
+            return [.. results.Mountings.Select(mounting => (mounting.Folder ?? string.Empty, new WrittenModel(
+                [.. mounting.Pieces.Select(PieceOf)], FilesIn(mounting.Folder, results.Files), results.IsForOnePrinter)))];
         }
         catch (ArgumentException)
         {
-            return null;
+            return [];
         }
     }
+
+    /// <summary>The files of a folder below, without its name.</summary>
+    private static ImmutableArray<string> FilesIn(string? folder, ImmutableArray<string> files) => folder is null
+        ? files
+        : [.. files.Where(file => file.StartsWith($"{folder}/", StringComparison.Ordinal)).Select(file => file[(folder.Length + 1)..])];
 
     /// <exception cref="ArgumentException">The outline encloses nothing.</exception>
     private static WrittenPiece PieceOf(DrawnPiece piece) => new(piece.Id, piece.Name, new Outline(piece.CutMm.Select(point => new Point(point.X, point.Y))).Corners);

@@ -13,7 +13,7 @@ internal static class CutPlanJson
         Mm(plan.Ordered),
         Mm(plan.LowerBound),
         PlanWords.Of(plan.Proof.Shown),
-        PlanWords.Of(plan.Proof.Verdict),
+        plan.Proof.Verdict,
         Math.Round(plan.Use, JsonText.Digits),
         [.. plan.Placed.Select(Placed)],
         [.. plan.StraightCuts.Select(cut => new StraightCutPart(cut.After, Mm(cut.At)))],

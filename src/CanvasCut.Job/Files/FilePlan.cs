@@ -5,6 +5,7 @@ using CanvasCut.Drawing;
 using CanvasCut.Export.Pdf;
 using CanvasCut.Export.Png;
 using CanvasCut.Export.Svg;
+using CanvasCut.Language;
 
 namespace CanvasCut.Job;
 
@@ -35,7 +36,7 @@ internal sealed record FilePlan(string Name, Func<ResultFile> Make)
     {
         using var stream = new MemoryStream();
         var (sheets, tells) = make();
-        PdfWriter.Write(sheets, title, stream);
+        PdfWriter.Write(sheets, title, stream, Languages.Code);
         return new(name, stream.ToArray(), tells);
     });
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 
@@ -7,9 +8,9 @@ namespace CanvasCut.Job;
 internal static class MountJson
 {
     /// <summary>What stands under "mounts" in results.json.</summary>
-    public static IReadOnlyList<MountPart> Of(IEnumerable<FlapPlace> flaps) => [.. flaps.Select(flap => new MountPart(
-        Words.Id(flap.Side),
-        Word(flap.Kind),
+    public static ImmutableArray<MountPart> Of(IEnumerable<FlapPlace> flaps) => [.. flaps.Select(flap => new MountPart(
+        flap.Side,
+        flap.Kind,
         JsonText.Mm(flap.Run.Millimeters),
         JsonText.Mm(flap.Setback.Millimeters),
         flap.Fasteners?.Count,

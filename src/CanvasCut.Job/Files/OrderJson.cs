@@ -47,6 +47,8 @@ public static class OrderJson
         cost.Unpriced);
 
     internal static ImmutableArray<SeamPart> Seams(ImmutableArray<MadeSeam> seams) => [.. seams.Select(each => new SeamPart(
+        each.Seam.Kind,
+        each.Seam.Edge,
         each.Seam.Name,
         each.Seam.Copies,
         [.. each.Seam.Pieces.Select(key => key.Id)],
@@ -56,7 +58,7 @@ public static class OrderJson
         Layers(each.Seam.Thickest(each.Supplies), each.Supplies)))];
 
     internal static ImmutableArray<MaterialPart> Materials(MadeTogether made) =>
-        [.. made.Grades.Select(grade => new MaterialPart(grade.Id, grade.Name, grade.Confidence, grade.Source))];
+        [.. made.Grades.Select(grade => new MaterialPart(grade.Id, grade.Name, grade.Confidence.Replace(' ', '-'), grade.Source))];
 
     private static LayersPart Layers(LayerCount layers, JobSupplies supplies) => new(
         layers.Plies,
@@ -64,6 +66,6 @@ public static class OrderJson
         layers.ZipperTape,
         layers.Binding,
         layers.Webbing,
-        layers.HookAndLoop > 0 ? layers.HookAndLoop : null,
+        layers.HookAndLoop,
         JsonText.Mm(layers.Thickness(supplies).Millimeters));
 }

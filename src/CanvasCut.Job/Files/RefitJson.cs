@@ -23,27 +23,18 @@ public static class RefitJson
             outcome.Made is not null,
             outcome.Made?.HasFailed,
             outcome.Verdict,
-            [.. outcome.Pieces.Select(piece => new FatePart(piece.Id, piece.Name, WordOf(piece.Fate), piece.Why))],
+            [.. outcome.Pieces.Select(piece => new FatePart(piece.Id, piece.Name, piece.Fate, piece.Why))],
             [.. outcome.Ranges.Where(range => range.Sizes is not null).Select(range => Sizes(range.Sizes!, range.MostThickness))],
             outcome.Changes,
             outcome.Notes),
         ResultsContext.Default.RefitDocument);
 
     private static SizesPart Sizes(Patterns.PanelRange sizes, Length mostThickness) => new(
-        ResultsJson.LongSideWord(sizes.LongSide),
+        sizes.LongSide,
         [Mm(sizes.Length.From), Mm(sizes.Length.To)],
         [Mm(sizes.Width.From), Mm(sizes.Width.To)],
         [.. sizes.Limits.Select(limit => new SizeLimitPart(limit.Lengths, limit.Widths, Mm(limit.Most)))],
         Mm(mostThickness));
 
     private static double Mm(Length length) => JsonText.Mm(length.Millimeters);
-
-    private static string WordOf(RefitFate fate) => fate switch
-    {
-        RefitFate.Stays => "stays",
-        RefitFate.StaysAsSewn => "stays-as-sewn",
-        RefitFate.Anew => "anew",
-        RefitFate.NotThere => "not-on-top",
-        _ => "not-needed",
-    };
 }

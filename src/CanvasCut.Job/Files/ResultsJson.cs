@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
+using CanvasCut.Language;
 using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 using UnitsNet;
@@ -11,128 +12,76 @@ namespace CanvasCut.Job;
 public static class ResultsJson
 {
     /// <summary>The value of "format": what tells our results from anyone else's file of that name.</summary>
-    public const string Format = "canvascut-results-1";
+    public const string Format = "canvascut-results-2";
+
+    /// <summary>The value of "format" of earlier versions; what they wrote can still be read.</summary>
+    public const string EarlierFormat = "canvascut-results-1";
 
     /// <summary>The file's text.</summary>
-    /// <param name="outcome">The results.</param>
+    /// <param name="outcome">The results of one carrier.</param>
     /// <param name="files">The names of all files written with it, itself included.</param>
-    public static string Of(JobRun outcome, IEnumerable<string> files)
+    public static string Of(JobRun outcome, IEnumerable<string> files) => Of(TopRun.Of(outcome), files);
+
+    /// <summary>The file's text.</summary>
+    /// <param name="top">The results of all carriers.</param>
+    /// <param name="files">The names of all files written with it, itself included.</param>
+    public static string Of(TopRun top, IEnumerable<string> files)
     {
-        ArgumentNullException.ThrowIfNull(outcome);
-        return TextOf(outcome, files, outcome.Content.Purchase);
+        ArgumentNullException.ThrowIfNull(top);
+        return top.Spoken(() => JsonText.Of(Root(top, files, top.Purchase), ResultsContext.Default.ResultsDocument));
     }
+
+    /// <summary>The same of one carrier.</summary>
+    /// <param name="outcome">The results.</param>
+    public static string OfChecks(JobRun outcome) => OfChecks(TopRun.Of(outcome));
 
     /// <summary>The same without what waits for the cut plan, as <c>check --json</c> prints it.</summary>
+    /// <param name="top">The results.</param>
+    public static string OfChecks(TopRun top)
+    {
+        ArgumentNullException.ThrowIfNull(top);
+        return top.Spoken(() => JsonText.Of(Root(top, [], null), ResultsContext.Default.ResultsDocument));
+    }
+
+    /// <summary>The same of one of several carriers: cut plan and order are common to all.</summary>
     /// <param name="outcome">The results.</param>
-    public static string OfChecks(JobRun outcome)
-    {
-        ArgumentNullException.ThrowIfNull(outcome);
-        return TextOf(outcome, [], null);
-    }
+    /// <param name="files">The names of all files written with it, itself included.</param>
+    internal static string OfCarrier(JobRun outcome, IEnumerable<string> files) =>
+        outcome.Spoken(() => JsonText.Of(Root(TopRun.Of(outcome), files, null), ResultsContext.Default.ResultsDocument));
 
-    private static string TextOf(JobRun outcome, IEnumerable<string> files, Purchase? bought) =>
-        outcome.Spoken(() => JsonText.Of(Root(outcome, files, bought), ResultsContext.Default.ResultsDocument));
-
-    private static ResultsDocument Root(JobRun outcome, IEnumerable<string> files, Purchase? bought)
-    {
-        var (patterns, fit) = (outcome.Pieces, outcome.Placed);
-        var mounted = patterns.Mounted;
-        var isZippedAtEndsOnly = mounted.Fastened.HasEndZippersOnly;
-        return new(
-            Format,
-            outcome.Context.Version,
-            outcome.Language,
-            outcome.Context.JobName,
-            [.. files],
-            outcome.HasFailed,
-            outcome.Notices,
-            [.. outcome.Checks.Select(Check)],
-            Place(Plan.PlaceOf(mounted.CarrierBox.Center)),
-            fit.IsPlaceChosen,
-            [.. fit.Options.Select(option => new OptionPart(LongSideWord(option.LongSide), Place(option.Place), Mm(option.Spare), option.MayBend))],
-            [.. patterns.Pieces.Select(Piece)],
-            [.. patterns.Kept.Select(Piece)],
-            isZippedAtEndsOnly ? SewnJson.Of(patterns) : null,
-            [.. mounted.Fastened.Zippers.Select(Zipper)],
-            isZippedAtEndsOnly ? null : MountJson.Of(mounted.Fastened.Flaps),
-            [.. mounted.Fastened.Pockets.Select(pocket => new PocketPart(pocket.Corner.ToString(), Mm(pocket.Leg), Mm(pocket.Covers)))],
-            bought is null ? null : CutPlanJson.Of(bought.Plan),
-            bought is null ? null : OrderJson.Lines(bought.Order),
-            OrderJson.Cost(bought?.Cost),
-            OrderJson.Seams(bought?.Seams ?? Purchase.SeamsOf(MadeTogether.Of(patterns))),
-            OrderJson.Materials(MadeTogether.Of(patterns)),
-            WorkJson.Part(outcome.Job.Work.Order, outcome.Work),
-            CareJson.Of(patterns.Job),
-            [.. TopMarks.Of(mounted).Select(mark => new MarkPart(mark.Name, Mm(mark.Place.Station), Mm(mark.Place.Offset)))],
-            [.. TopMarks.Diagonals(mounted).Select(diagonal => new DiagonalPart(diagonal.Name, Mm(diagonal.Distance)))],
-            Paper(patterns.Job.Workshop.Paper),
-            [.. patterns.Job.Defaults.Select(used => new DefaultPart(used.Field, used.Value, used.Source))]);
-    }
-
-    /// <summary>Which way a long side lies, as a job file writes it.</summary>
-    internal static string LongSideWord(LongSide side) => side == LongSide.Athwart ? "athwart" : "fore-aft";
+    private static ResultsDocument Root(TopRun top, IEnumerable<string> files, Purchase? bought) => new(
+        Format,
+        JobRun.Version,
+        Languages.Code,
+        top.Top.First.Name,
+        [.. files],
+        top.HasFailed,
+        top.Top.Copies,
+        [.. top.Between.Concat(top.Electric).Select(Check)],
+        [.. top.Mountings.Select(mounting => MountingJson.Of(top, mounting))],
+        bought is null ? null : CutPlanJson.Of(top.Plan),
+        bought is null ? null : OrderJson.Lines(bought.Order),
+        OrderJson.Cost(bought?.Cost),
+        OrderJson.Seams(bought?.Seams ?? Purchase.SeamsOf(top.Made)),
+        OrderJson.Materials(top.Made),
+        WorkJson.Part(top.Top.First.Work.Order, top.Work),
+        Paper(top.Top.First.Workshop.Paper));
 
     internal static CheckPart Check(CheckResult check) => new(
         check.Code,
         check.Subject,
         [.. check.About.Parts.Select(part => part.Id)],
-        check.Verdict switch
-        {
-            Verdict.Pass => "pass",
-            Verdict.Caution => "caution",
-            Verdict.Fail => "fail",
-            _ => "not-checked",
-        },
+        check.Verdict,
         Mm(check.Measured.Value),
         Mm(check.Measured.Limit),
         Number(check.Measured.Reading?.Value ?? check.Measured.Value),
         Number(check.Measured.Reading?.Limit ?? check.Measured.Limit),
         (check.Measured.Reading?.Value ?? check.Measured.Value) is { } found ? QuantityWords.Plain(found).Unit : null,
-        check.Measured.IsAtLeast ? "at-least" : "at-most",
+        check.Measured.IsAtLeast ? LimitIs.AtLeast : LimitIs.AtMost,
         check.Source,
         check.Advice);
 
-    private static PiecePart Piece(PatternPiece piece) => new(
-        piece.Key.Id,
-        piece.Title.Name,
-        piece.Title.Quantity,
-        piece.Title.Hand switch
-        {
-            Hand.Port => "port",
-            Hand.Starboard => "starboard",
-            _ => "neither",
-        },
-        piece.Title.Face,
-        piece.Warp == WarpDirection.ForeAft ? "fore-aft" : "athwart",
-        Points(piece.Shape.Finished),
-        Points(piece.Shape.Cut),
-        [.. piece.Lines.Select(line => new LinePart(KindOf(line), line.IsClosed, line.Text, Points(line.Points)))],
-        piece.Notes);
-
-    /// <summary>The name of a line's role, as a layer of pieces.dxf, in small letters.</summary>
-    internal static string KindOf(PieceLine line) => line.Kind switch
-    {
-        PieceLineKind.Stitch => "stitch",
-        PieceLineKind.Fold => "fold",
-        PieceLineKind.Mark => "mark",
-        _ => "hole",
-    };
-
-    private static ZipperPart Zipper(ZipperPlace zipper) => new(
-        Words.Id(zipper.Side),
-        zipper.Choice.Kind == ZipperKind.Separating ? "separating" : "continuous",
-        Mm(zipper.Choice.Buy),
-        Mm(zipper.Choice.Run),
-        Mm(zipper.Choice.Setback),
-        Words.Id(zipper.StartSide),
-        Mm(zipper.Choice.StartSetback),
-        [.. zipper.Choice.Ticks.Select(tick => Mm(tick))]);
-
     private static PaperPart Paper(PaperSpec paper) => new(paper.Name, Mm(paper.Readings?.X), Mm(paper.Readings?.Y));
-
-    private static PlacePart Place(TopPlace place) => new(Mm(place.Station), Mm(place.Offset));
-
-    private static ImmutableArray<PointPart> Points(CanvasCut.Geometry.Outline outline) => Points(outline.Corners);
 
     /// <summary>Points as they are written.</summary>
     internal static ImmutableArray<PointPart> Points(ImmutableArray<CanvasCut.Geometry.Point> points) =>
@@ -140,7 +89,5 @@ public static class ResultsJson
 
     private static double? Number(IQuantity? quantity) => quantity is null ? null : Math.Round(QuantityWords.Plain(quantity).Number, JsonText.Digits) + 0.0;
 
-    private static double? Mm(Length? length) => length is { } value ? Mm(value) : null;
-
-    private static double Mm(Length length) => JsonText.Mm(length.Millimeters);
+    private static double? Mm(Length? length) => length is { } value ? JsonText.Mm(value.Millimeters) : null;
 }

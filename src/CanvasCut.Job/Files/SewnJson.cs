@@ -23,17 +23,17 @@ internal static class SewnJson
         carrier.Middle.Station.Millimeters, carrier.Middle.Offset.Millimeters, carrier.Athwart.Millimeters, carrier.ForeAft.Millimeters);
 
     private static SewnPanelPart Panel(SewnPanel panel) => new(
-        ResultsJson.LongSideWord(panel.LongSide), panel.Athwart.Millimeters, panel.ForeAft.Millimeters, panel.Thickness.Millimeters);
+        panel.LongSide, panel.Athwart.Millimeters, panel.ForeAft.Millimeters, panel.Thickness.Millimeters);
 
     private static SewnZipperPart Zipper(SewnHalf sewn) => new(
-        sewn.Zipper.Kind == ZipperKind.Separating ? "separating" : "continuous",
+        sewn.Zipper.Kind,
         sewn.Fastenings.Zipper.Gauge.Chain.Millimeters,
         sewn.Fastenings.Zipper.Gauge.OverallWidth.Millimeters,
         sewn.Fastenings.Zipper.Reveal.Millimeters,
         sewn.Zipper.Run.Millimeters,
         sewn.Zipper.Setback.Millimeters,
         sewn.Zipper.Buy.Millimeters,
-        Words.Id(sewn.Fastenings.Zipper.Start),
+        sewn.Fastenings.Zipper.Start,
         sewn.Zipper.StartSetback.Millimeters);
 
     private static SewnPocketPart Pocket(SewnHalf sewn) => new(
@@ -44,13 +44,13 @@ internal static class SewnJson
         sewn.Fastenings.Pocket.OverZipper);
 
     private static SewnStripPart Strip(WeatherStripSpec strip) => new(
-        [.. strip.Edges.Select(Words.Id)],
+        [.. strip.Edges],
         strip.Overlap.Millimeters,
         strip.SeamAllowance.Millimeters,
         Hem(strip.Hem),
         strip.Overhang.Millimeters,
         strip.SeamClearance?.Millimeters,
-        [.. strip.Edges.Where(edge => strip.SewnTo[edge] == StripGround.Carrier).Select(Words.Id)]);
+        [.. strip.Edges.Where(edge => strip.SewnTo[edge] == StripGround.Carrier)]);
 
     private static HemPart Hem(Hem hem) => new(hem.TurnUnder.Millimeters, hem.Width.Millimeters);
 }

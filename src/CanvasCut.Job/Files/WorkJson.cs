@@ -1,4 +1,3 @@
-using System.Text;
 using CanvasCut.Design;
 using CanvasCut.Takeoff;
 using UnitsNet;
@@ -17,11 +16,13 @@ public static class WorkJson
 
     /// <summary>What stands under "work" in results.json.</summary>
     internal static WorkPart Part(BondOrder bond, WorkSchedule order) => new(
-        bond == BondOrder.BondFirst ? "bond-first" : "sew-first",
+        bond,
         Math.Round(order.HoursPerDay.Hours, JsonText.Digits),
         Minutes(order.Bench),
         order.Days,
-        [.. order.Steps.Select(Step)]);
+        [.. order.Steps.Select(Step)],
+        [.. order.Steps.SelectMany(each => each.Step.Flow.Uses.Concat(each.Step.Flow.Makes)).Distinct().Select(part => new WordedPart(part.Id, part.ToString()))],
+        [.. order.Steps.SelectMany(each => PlacesOf(each.Step.Flow.Access)).Distinct().Select(reach => new WordedPart(reach.Id, reach.ToString()))]);
 
     private static StepPart Step(ScheduledStep each)
     {
@@ -29,17 +30,17 @@ public static class WorkJson
         return new(
             each.Number,
             task.Id,
-            Word(task.Stage),
-            Word(task.Kind),
+            task.Stage,
+            task.Kind,
             task.Name,
             task.Do,
             [.. each.Step.Parts.Select(part => new TickPart(part.Name, part.Note))],
             [.. flow.Pieces.Select(key => key.Id)],
-            [.. flow.Uses.Select(part => part.ToString())],
-            [.. flow.Makes.Select(part => part.ToString())],
-            [.. flow.Access.Needs.Select(reach => reach.ToString())],
-            [.. flow.Access.Opens.Select(reach => reach.ToString())],
-            [.. flow.Access.Closes.Select(reach => reach.ToString())],
+            [.. flow.Uses.Select(part => part.Id)],
+            [.. flow.Makes.Select(part => part.Id)],
+            [.. flow.Access.Needs.Select(reach => reach.Id)],
+            [.. flow.Access.Opens.Select(reach => reach.Id)],
+            [.. flow.Access.Closes.Select(reach => reach.Id)],
             advice.Tool,
             advice.Condition,
             advice.Check,
@@ -48,21 +49,11 @@ public static class WorkJson
             Minutes(each.Step.Time.Wait),
             each.Day,
             Minutes(each.Start),
-            Minutes(each.End));
+            Minutes(each.End),
+            [.. each.Step.Whose.Select(whose => whose.Text)]);
     }
 
-    /// <summary>As in top-pieces.</summary>
-    private static string Word<T>(T value)
-        where T : struct, Enum
-    {
-        var word = new StringBuilder();
-        foreach (var letter in value.ToString())
-        {
-            word.Append(char.IsUpper(letter) && word.Length > 0 ? "-" : string.Empty).Append(char.ToLowerInvariant(letter));
-        }
-
-        return word.ToString();
-    }
+    private static IEnumerable<WorkReach> PlacesOf(StepAccess access) => [.. access.Needs, .. access.Opens, .. access.Closes];
 
     private static double Minutes(Duration time) => Math.Round(time.Minutes, JsonText.Digits);
 }

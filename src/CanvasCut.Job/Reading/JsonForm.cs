@@ -48,7 +48,7 @@ internal static partial class JsonForm
     private static JsonTypeInfo? ElementOf(JsonTypeInfo list) => list.ElementType is { } element ? list.Options.GetTypeInfo(element) : null;
 
     private static JsonTypeInfo? PropertyOf(JsonTypeInfo table, string name) =>
-        table is { Kind: JsonTypeInfoKind.Object } && table.Properties.FirstOrDefault(property => property.Name == name) is { } found ? table.Options.GetTypeInfo(found.PropertyType) : null;
+        table is { Kind: JsonTypeInfoKind.Object } && table.Properties.FirstOrDefault(property => property.Name == name) is { } found ? table.Options.GetTypeInfo(Nullable.GetUnderlyingType(found.PropertyType) ?? found.PropertyType) : null;
 
     private static string Wanted(Type type)
     {

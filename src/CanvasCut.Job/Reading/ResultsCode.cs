@@ -17,4 +17,7 @@ public static class ResultsCode
 
     /// <summary>An edge of what is sewn is not held by a zipper.</summary>
     public const string NoZippers = "CC184";
+
+    /// <summary>The file tells of several carriers.</summary>
+    public const string SeveralCarriers = "CC185";
 }

@@ -10,7 +10,7 @@ internal static class ResultsPath
     public const string FileName = "results.json";
 
     /// <summary>No results.json is so large.</summary>
-    private const long MostBytes = 64L << 20;
+    private const int MostBytes = 64 << 20;
 
     /// <summary>The text of a file, or of the results.json of a folder; null and one problem when it cannot be had.</summary>
     public static ResultsText? Read(string path, ProblemLog log)
@@ -24,14 +24,16 @@ internal static class ResultsPath
         void Report(string message) => log.Report(ResultsCode.Missing, new(file, 1, 1, string.Empty), message);
         try
         {
-            if (new FileInfo(file) is { Exists: true, Length: <= MostBytes })
+            if (BoundedFile.Read(file, MostBytes) is { } bytes)
             {
-                return File.ReadAllBytes(file);
+                return bytes;
             }
 
-            Report(File.Exists(file)
-                ? Say.Of("is larger than a results.json can be; name the one that make wrote.")
-                : Say.Of("is not there; name the results.json that make wrote for the job that is sewn, or its folder."));
+            Report(Say.Of("is larger than a results.json can be; name the one that make wrote."));
+        }
+        catch (Exception exception) when (exception is FileNotFoundException or DirectoryNotFoundException)
+        {
+            Report(Say.Of("is not there; name the results.json that make wrote for the job that is sewn, or its folder."));
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {

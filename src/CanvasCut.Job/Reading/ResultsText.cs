@@ -32,11 +32,19 @@ internal sealed class ResultsText
     public bool Has(string field) => _places.Value.Has(field);
 
     /// <summary>What it tells, or null and one problem; never throws, whatever the bytes.</summary>
-    public WrittenResults? Read(ProblemLog log) => FormatIn(log) switch
+    public WrittenResults? Read(ProblemLog log)
+    {
+        var results = InItsFormat(log);
+        var bent = results?.Printed().Where(each => each.Text.Any(char.IsControl)).Select(each => each.Field).FirstOrDefault();
+        return bent is null ? results : Refuse<WrittenResults>(log, ResultsCode.Damaged, bent, Damaged(Say.Of("must be on one line, without control characters.")));
+    }
+
+    private WrittenResults? InItsFormat(ProblemLog log) => FormatIn(log) switch
     {
         null => null,
-        ResultsJson.Format => Has("sewn") || Has("mounts") ? Written(ResultsContext.Default.EarlierResults, log) is { } results ? WrittenResults.Of(results) : null : Old(log),
-        var other => Refuse<WrittenResults>(log, ResultsCode.OtherVersion, "format", Say.Of($"is \"{other}\", and this version reads \"{ResultsJson.Format}\"; make the old job again with this version.")),
+        ResultsJson.Format => Written(ResultsContext.Default.ResultsDocument, log) is { } results ? WrittenResults.Of(results) : null,
+        ResultsJson.EarlierFormat => Has("sewn") || Has("mounts") ? Written(ResultsContext.Default.EarlierResults, log) is { } earlier ? WrittenResults.Of(earlier) : null : Old(log),
+        var other => Refuse<WrittenResults>(log, ResultsCode.OtherVersion, "format", Say.Of($"is \"{other}\", and this version reads \"{ResultsJson.EarlierFormat}\" and \"{ResultsJson.Format}\"; make the old job again with this version.")),
     };
 
     /// <summary>The files it names as written with it; none when it is none of ours.</summary>

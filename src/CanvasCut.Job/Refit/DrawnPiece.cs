@@ -22,14 +22,14 @@ internal sealed record DrawnPiece(string Id, string Name, string Finished, strin
         piece.Title.Name,
         ResultsJson.Points(piece.Shape.Finished.Corners),
         ResultsJson.Points(piece.Shape.Cut.Corners),
-        piece.Lines.Select(line => Line(ResultsJson.KindOf(line), line.IsClosed, ResultsJson.Points(line.Points))));
+        piece.Lines.Select(line => Line(line.Kind, line.IsClosed, ResultsJson.Points(line.Points))));
 
     /// <summary>A piece as it was written.</summary>
     public static DrawnPiece Of(string id, string name, ImmutableArray<PointPart> finished, ImmutableArray<PointPart> cut, IEnumerable<string> lines) =>
         new(id, name, Text(finished), Text(cut), [.. lines], cut);
 
     /// <summary>A line on a piece.</summary>
-    public static string Line(string kind, bool isClosed, ImmutableArray<PointPart> points) => $"{kind} {isClosed} {Text(points)}";
+    public static string Line(PieceLineKind kind, bool isClosed, ImmutableArray<PointPart> points) => $"{kind} {isClosed} {Text(points)}";
 
     private static string Text(ImmutableArray<PointPart> points) => string.Join(' ', points.Select(point => $"{Number(point.X)},{Number(point.Y)}"));
 

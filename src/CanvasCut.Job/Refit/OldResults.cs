@@ -40,7 +40,12 @@ public sealed class OldResults
 
     private static OldResults? Of(ResultsText text, WrittenResults written, ProblemLog log)
     {
-        var mounting = written.Mountings[0];
+        if (written.Mountings is not [var mounting])
+        {
+            log.Report(ResultsCode.SeveralCarriers, text.PlaceOf("mountings"), Say.Of($"tells of {written.Mountings.Length} carriers; name the results.json in the folder of the one that gets the new panel."));
+            return null;
+        }
+
         void Report(string field, string message) => log.Report(ResultsCode.Damaged, text.PlaceOf(field), ResultsText.Damaged(message));
         if (Unfit(mounting) is { } problem)
         {
@@ -48,7 +53,6 @@ public sealed class OldResults
             return null;
         }
 
-        CheckNames(written, mounting, Report);
         var sewn = new SewnReader($"{mounting.Field}sewn", Report).Read(mounting.Sewn!);
         if (log.IsEmpty)
         {
@@ -65,28 +69,6 @@ public sealed class OldResults
         (_, null) => (ResultsCode.Damaged, $"{mounting.Field}sewn", ResultsText.Damaged(Say.Of("should tell what is sewn."))),
         _ => null,
     };
-
-    /// <summary>What was written fits on one line, and so does what is printed of it.</summary>
-    private static void CheckNames(WrittenResults written, WrittenMounting mounting, Action<string, string> report)
-    {
-        void Check(string field, string text)
-        {
-            if (text.Any(char.IsControl))
-            {
-                report(field, Say.Of("must be on one line, without control characters."));
-            }
-        }
-
-        Check("job", written.Job);
-        foreach (var (list, pieces) in new[] { ("pieces", mounting.Pieces), ("kept_pieces", mounting.Kept) })
-        {
-            foreach (var (index, piece) in pieces.Index())
-            {
-                Check(FormattableString.Invariant($"{mounting.Field}{list}[{index + 1}].id"), piece.Id);
-                Check(FormattableString.Invariant($"{mounting.Field}{list}[{index + 1}].name"), piece.Name);
-            }
-        }
-    }
 
     /// <summary>
     /// The marks say the same as the sewn half: where they do not, one of the two was changed. They stand in the same order, and

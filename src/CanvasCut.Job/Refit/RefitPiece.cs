@@ -18,7 +18,7 @@ public enum RefitFate
     Anew,
 
     /// <summary>The new job would have it on the top, and the old one had none.</summary>
-    NotThere,
+    NotOnTop,
 
     /// <summary>Only the old carrier had it.</summary>
     NotNeeded,
@@ -57,7 +57,7 @@ public sealed record RefitPiece(string Id, string Name, RefitFate Fate, string W
         var drawn = DrawnPiece.Of(piece);
         return old.Any(drawn.IsDrawnLike) ? new(piece.Key.Id, piece.Title.Name, RefitFate.Stays, Say.Of("sewn to the top, and drawn as before"))
             : old.Any(other => other.Id == drawn.Id) ? new(piece.Key.Id, piece.Title.Name, RefitFate.StaysAsSewn, Say.Of($"sewn to the top; now {Difference(old, drawn, piece, units)}"))
-            : new(piece.Key.Id, piece.Title.Name, RefitFate.NotThere, Say.Of("the top has none; make it with the new job's own templates if it is wanted"));
+            : new(piece.Key.Id, piece.Title.Name, RefitFate.NotOnTop, Say.Of("the top has none; make it with the new job's own templates if it is wanted"));
     }
 
     private static string Difference(ImmutableArray<DrawnPiece> old, DrawnPiece drawn, PatternPiece piece, PrintUnits units)

@@ -37,23 +37,22 @@ internal sealed class SewnReader(string root, Action<string, string> report)
     }
 
     private SewnPanel Panel(SewnPanelPart panel) => new(
-        Word("panel.long_side", panel.LongSide, "athwart", "fore-aft") == 0 ? LongSide.Athwart : LongSide.ForeAft,
+        panel.LongSide,
         Positive("panel.athwart_mm", panel.AthwartMm),
         Positive("panel.fore_aft_mm", panel.ForeAftMm),
         Positive("panel.thickness_mm", panel.ThicknessMm));
 
     private (ZipperSpec Spec, ZipperChoice Choice) Zipper(SewnZipperPart zipper)
     {
-        var kind = Word("zipper.kind", zipper.Kind, "separating", "continuous") == 0 ? ZipperKind.Separating : ZipperKind.Continuous;
         var (setback, buy) = (NotNegative("zipper.setback_mm", zipper.SetbackMm), Positive("zipper.buy_mm", zipper.BuyMm));
 
         // Results of earlier versions do not tell where it starts: both ends had one setback.
         var start = zipper.StartSetbackMm is { } told ? NotNegative("zipper.start_setback_mm", told) : setback;
-        var side = zipper.Start is null || Word("zipper.start", zipper.Start, "port", "starboard") == 0 ? Side.Port : Side.Starboard;
+        var side = zipper.Start is { } from ? OneOf("zipper.start", from, Side.Port, Side.Starboard) : Side.Port;
         var gauge = new ZipperGauge(Positive("zipper.chain_mm", zipper.ChainMm), Positive("zipper.overall_width_mm", zipper.OverallWidthMm));
         return (
-            new(gauge, kind, setback, Positive("zipper.reveal_mm", zipper.RevealMm), [buy]) { Start = side, StartSetback = start },
-            new(kind, Positive("zipper.run_mm", zipper.RunMm), setback, buy, setback) { StartSetback = start });
+            new(gauge, zipper.Kind, setback, Positive("zipper.reveal_mm", zipper.RevealMm), [buy]) { Start = side, StartSetback = start },
+            new(zipper.Kind, Positive("zipper.run_mm", zipper.RunMm), setback, buy, setback) { StartSetback = start });
     }
 
     private (PocketSpec Spec, ImmutableArray<Length> Legs) Pocket(SewnPocketPart pocket)
@@ -88,12 +87,10 @@ internal sealed class SewnReader(string root, Action<string, string> report)
         SewnTo = strip.OnCarrier is { } edges ? OnCarrier(EdgesOf("weather_strip.on_carrier", edges)) : Sides.All(StripGround.Top),
     };
 
-    private ImmutableArray<Side> EdgesOf(string field, ImmutableArray<string> edges) =>
-        [.. edges.Index().Select(edge => EdgeOf(FormattableString.Invariant($"{field}[{edge.Index + 1}]"), edge.Item)).Distinct()];
+    private ImmutableArray<Side> EdgesOf(string field, ImmutableArray<Side> edges) =>
+        [.. edges.Index().Select(edge => OneOf(FormattableString.Invariant($"{field}[{edge.Index + 1}]"), edge.Item, Side.Forward, Side.Aft)).Distinct()];
 
     private static Sides<StripGround> OnCarrier(ImmutableArray<Side> edges) => Sides.Of(side => edges.Contains(side) ? StripGround.Carrier : StripGround.Top);
-
-    private Side EdgeOf(string field, string word) => Word(field, word, "forward", "aft") == 0 ? Side.Forward : Side.Aft;
 
     private Hem Hem(string field, HemPart hem) => new(NotNegative($"{field}.turn_under_mm", hem.TurnUnderMm), NotNegative($"{field}.width_mm", hem.WidthMm));
 
@@ -114,14 +111,14 @@ internal sealed class SewnReader(string root, Action<string, string> report)
         return Length.FromMillimeters(1);
     }
 
-    private int Word(string field, string word, params string[] words)
+    private Side OneOf(string field, Side side, Side one, Side other)
     {
-        var index = Array.IndexOf(words, word);
-        if (index < 0)
+        if (side != one && side != other)
         {
-            report($"{root}.{field}", Say.Of($"should be {string.Join(Say.Of(" or "), words.Select(each => $"\"{each}\""))}."));
+            report($"{root}.{field}", Say.Of($"should be \"{Words.Id(one)}\" or \"{Words.Id(other)}\"."));
+            return one;
         }
 
-        return Math.Max(index, 0);
+        return side;
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Patterns;
 
 namespace CanvasCut.Job;
 
@@ -31,7 +32,7 @@ internal sealed record EarlierResults(
 internal sealed record EarlierPiece(string Id, string Name, ImmutableArray<PointPart> FinishedMm, ImmutableArray<PointPart> CutMm, ImmutableArray<EarlierLine> Lines);
 
 /// <summary>A line on a piece.</summary>
-internal sealed record EarlierLine(string Kind, bool Closed, ImmutableArray<PointPart> PointsMm);
+internal sealed record EarlierLine(PieceLineKind Kind, bool Closed, ImmutableArray<PointPart> PointsMm);
 
 /// <summary>What holds an edge.</summary>
 internal sealed record EarlierMount(string Edge);

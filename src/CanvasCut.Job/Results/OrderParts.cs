@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using System.Text.Json.Serialization;
+using CanvasCut.Design;
+using CanvasCut.Patterns;
 
 namespace CanvasCut.Job;
 
@@ -17,15 +18,15 @@ internal sealed record OrderDocument(
 /// <summary>A line of the order.</summary>
 internal sealed record OrderPart(
     string Grade,
-    string Item,
+    [property: Words] string Item,
     double? LengthMm,
     decimal Quantity,
     string Unit,
     decimal? OtherQuantity,
     string? OtherUnit,
-    string Rounded,
-    string Also,
-    string For,
+    [property: Words] string Rounded,
+    [property: Words] string Also,
+    [property: Words] string For,
     ImmutableArray<string> Pieces);
 
 /// <summary>What it costs.</summary>
@@ -45,7 +46,15 @@ internal sealed record CostLinePart(string Grade, decimal? Price, string? Per, d
 
 /// <summary>A seam.</summary>
 internal sealed record SeamPart(
-    string Name, int Copies, ImmutableArray<string> Pieces, double SewnMm, double ThreadMm, LayersPart Usual, LayersPart Thickest);
+    SeamKind Kind,
+    Side? Edge,
+    [property: Words] string Name,
+    int Copies,
+    ImmutableArray<string> Pieces,
+    double SewnMm,
+    double ThreadMm,
+    LayersPart Usual,
+    LayersPart Thickest);
 
 /// <summary>The layers under a seam.</summary>
 internal sealed record LayersPart(
@@ -54,11 +63,11 @@ internal sealed record LayersPart(
     int ZipperTape,
     int Binding,
     int Webbing,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? HookAndLoop,
+    int HookAndLoop,
     double ThicknessMm);
 
 /// <summary>A grade used.</summary>
-internal sealed record MaterialPart(string Grade, string Name, string Confidence, string Source);
+internal sealed record MaterialPart(string Grade, [property: Words] string Name, string Confidence, [property: Words] string Source);
 
 /// <summary>What <c>cloth --json</c> prints.</summary>
 internal sealed record ClothDocument(string Format, string Version, string Job, ImmutableArray<ClothPart> ClothChoices);
@@ -76,4 +85,4 @@ internal sealed record ClothPart(
     double Use,
     double LowerBoundMm,
     string Verdict,
-    string GivesUp);
+    [property: Words] string GivesUp);

@@ -1,39 +1,46 @@
 using System.Collections.Immutable;
-using System.Text.Json.Serialization;
+using CanvasCut.Design;
+using CanvasCut.Patterns;
+using CanvasCut.Takeoff;
 
 namespace CanvasCut.Job;
 
-/// <summary>A piece; outlines are lists of [x, y].</summary>
+/// <summary>A piece; of a piece cut in widths each is one.</summary>
 internal sealed record PiecePart(
     string Id,
-    string Name,
+    string Kind,
+    Side? Edge,
+    string? Corner,
+    int? Bow,
+    int? Width,
+    [property: Words] string Name,
     int Quantity,
-    string Hand,
-    string Face,
-    string Warp,
+    Hand Hand,
+    [property: Words] string Face,
+    WarpDirection Warp,
     ImmutableArray<PointPart> FinishedMm,
     ImmutableArray<PointPart> CutMm,
     ImmutableArray<LinePart> Lines,
-    ImmutableArray<string> Notes);
+    [property: Words] ImmutableArray<string> Notes);
 
 /// <summary>A line on a piece.</summary>
-internal sealed record LinePart(string Kind, bool Closed, string Text, ImmutableArray<PointPart> PointsMm);
+internal sealed record LinePart(PieceLineKind Kind, LineShows Shows, bool Closed, [property: Words] string Text, ImmutableArray<PointPart> PointsMm);
 
 /// <summary>A zipper.</summary>
 internal sealed record ZipperPart(
-    string Edge, string Kind, double BuyMm, double RunMm, double SetbackMm, string StartsAt, double StartSetbackMm, ImmutableArray<double> TicksFromMiddleMm);
+    Side Edge, ZipperKind Kind, double BuyMm, double RunMm, double SetbackMm, Side StartsAt, double StartSetbackMm, ImmutableArray<double> TicksFromMiddleMm);
 
 /// <summary>What holds an edge in the place of a zipper.</summary>
 internal sealed record MountPart(
-    string Edge,
-    string Kind,
+    Side Edge,
+    MountKind Kind,
     double RunMm,
     double SetbackMm,
     int? Count,
     double? PitchMm,
     ImmutableArray<PlacePart> OnCarrier,
     ImmutableArray<PlacePart> OnTop,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] RodPart? Rod);
+    RodPart? Rod);
 
 /// <summary>The rod of a sleeve.</summary>
 internal sealed record RodPart(double DiameterMm, double LengthMm, double FromEdgeMm, int LugsOnCarrier, int LugsOnTop, double LugPitchMm, double GapMm);
@@ -48,7 +55,7 @@ internal sealed record CutPlanPart(
     double OrderMm,
     double LowerBoundMm,
     string LowerBoundBy,
-    string Verdict,
+    PlanVerdict Verdict,
     double Use,
     ImmutableArray<PlacedPart> Placed,
     ImmutableArray<StraightCutPart> StraightCuts,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
@@ -24,10 +25,8 @@ internal sealed class PointForm : JsonConverter<PointPart>
 
     public override void Write(Utf8JsonWriter writer, PointPart value, JsonSerializerOptions options)
     {
-        writer.WriteStartArray();
-        writer.WriteNumberValue(value.X);
-        writer.WriteNumberValue(value.Y);
-        writer.WriteEndArray();
+        // On one line, so that a person can read an outline.
+        writer.WriteRawValue(string.Create(CultureInfo.InvariantCulture, $"[{value.X:R}, {value.Y:R}]"), skipInputValidation: true);
     }
 
     private static double NextNumber(ref Utf8JsonReader reader) =>

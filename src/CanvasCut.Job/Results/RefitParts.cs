@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
+using CanvasCut.Design;
 
 namespace CanvasCut.Job;
 
@@ -12,18 +13,18 @@ internal sealed record RefitDocument(
     string OldJob,
     bool Fits,
     bool? Failed,
-    string Verdict,
+    [property: Words] string Verdict,
     ImmutableArray<FatePart> Pieces,
     ImmutableArray<SizesPart> Ranges,
-    ImmutableArray<string> Changes,
-    ImmutableArray<string> Notes);
+    [property: Words] ImmutableArray<string> Changes,
+    [property: Words] ImmutableArray<string> Notes);
 
 /// <summary>What becomes of a piece.</summary>
-internal sealed record FatePart(string Id, string Name, string Fate, string Why);
+internal sealed record FatePart(string Id, [property: Words] string Name, RefitFate Fate, [property: Words] string Why);
 
 /// <summary>The panels that fit one way round.</summary>
 internal sealed record SizesPart(
-    string LongSide, ImmutableArray<double> LengthMm, ImmutableArray<double> WidthMm, ImmutableArray<SizeLimitPart> Limits, double MostThicknessMm);
+    LongSide LongSide, ImmutableArray<double> LengthMm, ImmutableArray<double> WidthMm, ImmutableArray<SizeLimitPart> Limits, double MostThicknessMm);
 
 /// <summary>A limit on lengths and widths together.</summary>
 internal sealed record SizeLimitPart(int Lengths, int Widths, double MostMm);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Design;
 
 namespace CanvasCut.Job;
 
@@ -10,18 +11,18 @@ internal sealed record SewnPart(
 internal sealed record SewnCarrierPart(double StationMm, double OffsetMm, double AthwartMm, double ForeAftMm);
 
 /// <summary>The panel that is sewn for.</summary>
-internal sealed record SewnPanelPart(string LongSide, double AthwartMm, double ForeAftMm, double ThicknessMm);
+internal sealed record SewnPanelPart(LongSide LongSide, double AthwartMm, double ForeAftMm, double ThicknessMm);
 
 /// <summary>The zippers on the top.</summary>
 internal sealed record SewnZipperPart(
-    string Kind,
+    ZipperKind Kind,
     double ChainMm,
     double OverallWidthMm,
     double RevealMm,
     double RunMm,
     double SetbackMm,
     double BuyMm,
-    string? Start = null,
+    Side? Start = null,
     double? StartSetbackMm = null);
 
 /// <summary>The pockets on the top.</summary>
@@ -29,7 +30,7 @@ internal sealed record SewnPocketPart(ImmutableArray<double> LegsMm, double Ease
 
 /// <summary>The weather strips, and which of them are sewn to the carrier.</summary>
 internal sealed record SewnStripPart(
-    ImmutableArray<string> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm = null, ImmutableArray<string>? OnCarrier = null);
+    ImmutableArray<Side> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm = null, ImmutableArray<Side>? OnCarrier = null);
 
 /// <summary>The chafe patches under the top.</summary>
 internal sealed record SewnChafePart(double WidthBeyondTubeMm, double TurnUnderMm);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 using CanvasCut.Checks;
 using CanvasCut.Design;
@@ -101,6 +102,9 @@ public sealed class JobRun
     /// <summary>The top in space; null when its shape is not known.</summary>
     public Sheet? Shape => _shape.Value;
 
+    /// <summary>What concerns the carrier alone.</summary>
+    public CarrierContent Carrier => new(Pieces, Placed, Checks);
+
     /// <summary>All that a report tells; whatever of it is not there yet is worked out at the same time.</summary>
     public ReportContent Content
     {
@@ -167,7 +171,8 @@ public sealed class JobRun
         job with { Workshop = job.Workshop with { Paper = job.Workshop.Paper with { Readings = readings } } };
 
     /// <summary>Worked out by whoever asks first; what was cancelled stays so, for the run is over then.</summary>
-    private Lazy<T> Stage<T>(RunStage stage, Func<T> make) => new(() =>
+    /// <remarks>The compiler ahead of time asks for a constructor that <see cref="Lazy{T}"/> would take without a function; none is ever called.</remarks>
+    private Lazy<T> Stage<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicParameterlessConstructor)] T>(RunStage stage, Func<T> make) => new(() =>
     {
         Cancellation.ThrowIfCancellationRequested();
         _settings.Watch?.Begins(stage);

@@ -56,6 +56,7 @@ internal static class JobBuilder
         given.Length("limits.sewn_thickness"))
     {
         BetweenCarriers = given.Length("limits.between_carriers"),
+        Between = new(given.Length("limits.between_pockets"), given.Length("limits.between_pulls"), given.Length("limits.between_hands"), given.Length("limits.between_cables")),
     };
 
     private static WorkSpec Work(GivenValues given) => new(

@@ -20,7 +20,7 @@ internal sealed record PanelRead(JobValues Values, ImmutableArray<DefaultUsed> D
     }
 
     /// <summary>What lies between carriers is no matter where there is one.</summary>
-    private bool Concerns(DefaultUsed used) => MountFields.Concerns(used.Field, Values) && ElectricFields.Concerns(used.Field, Values) && CarrierFields.Concerns(used.Field, Values) && (View is not null || used.Field != "limits.between_carriers");
+    private bool Concerns(DefaultUsed used) => MountFields.Concerns(used.Field, Values) && ElectricFields.Concerns(used.Field, Values) && CarrierFields.Concerns(used.Field, Values) && (View is not null || !used.Field.StartsWith("limits.between_", StringComparison.Ordinal));
 }
 
 /// <summary>All panels of a file.</summary>

@@ -22,7 +22,7 @@ internal static class SupplyBuilder
     }
 
     /// <summary>What is told of a grade is put into words here, for the program's own grades are in the tables of words too.</summary>
-    private static Grade GradeOf(MaterialEntry entry) => new(entry.Id, Say.Of(entry.Text("name")), Say.Of(entry.Text("source")), Say.Of(entry.Text("confidence")));
+    private static Grade GradeOf(MaterialEntry entry) => new(entry.Id, Say.Of(entry.Text("name")), Say.Of(entry.Text("source")), entry.Text("confidence"));
 
     private static ClothGrade Cloth(MaterialEntry entry) =>
         new(GradeOf(entry), entry.Value<Length>("thickness"), entry.Value<Length>("roll_width"), entry.Value<bool>("smooth"), entry.Maybe<double>("stretch"));

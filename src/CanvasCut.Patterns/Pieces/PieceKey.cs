@@ -81,7 +81,8 @@ public sealed record PieceKey(
         }
     }
 
-    private string Word => Kind switch
+    /// <summary>What it is for, as its id says it.</summary>
+    public string Word => Kind switch
     {
         PieceKind.Carrier => "carrier",
         PieceKind.Pocket => "pocket",

@@ -21,7 +21,7 @@ internal static class CareCard
     /// <summary>Adds the card.</summary>
     public static void Add(Flow flow, PatternSet patterns, CarePlan plan)
     {
-        flow.Title(Say.Of("Stow it"));
+        flow.Title(patterns.Job.Mounting.IsOnly ? Say.Of("Stow it") : $"{Say.Of("Stow it")}: {patterns.Job.Mounting}");
         foreach (var (i, line) in Stowing(patterns).Index())
         {
             Put(flow, line, new Lettering((i + 1).ToString(CultureInfo.InvariantCulture), new(0, -TextMm), TextMm, IsBold: true));

@@ -59,7 +59,7 @@ internal static class OrderPages
         flow.Heading(Say.Of("Materials"));
         flow.Text(Say.Of("Grades, no brands. What is from memory was found in nothing we read: hold it against what you have in hand, and change it in a materials file."));
         var table = new Table([new(Say.Of("Grade"), 28), new(Say.Of("Name"), 60), new(Say.Of("How sure"), 26), new(Say.Of("Where the figures come from"), flow.WidthMm - 114)], SmallMm);
-        flow.Rows(table, made.Grades.Select(grade => ImmutableArray.Create(grade.Id, grade.Name, grade.Confidence, grade.Source)));
+        flow.Rows(table, made.Grades.Select(grade => ImmutableArray.Create(grade.Id, grade.Name, Say.Of(grade.Confidence), grade.Source)));
     }
 
     /// <summary>Every seam with its plies.</summary>

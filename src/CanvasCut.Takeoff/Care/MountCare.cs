@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Language;
 
@@ -7,7 +8,7 @@ namespace CanvasCut.Takeoff;
 internal static class MountCare
 {
     /// <summary>Where an edge gives first.</summary>
-    public static string Ends(MountSpec mount) => mount.IsZippersAtBothEnds ? Say.Of("the zippers' ends") : Say.Of("all that holds the edges");
+    public static string Ends(ImmutableArray<MountSpec> mounts) => mounts.All(mount => mount.IsZippersAtBothEnds) ? Say.Of("the zippers' ends") : Say.Of("all that holds the edges");
 
     public static IEnumerable<CareTask> Tasks(MountSpec mount)
     {

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using CanvasCut.Design;
 using CanvasCut.Patterns;
 
@@ -26,8 +27,19 @@ public sealed class WorkPart : IEquatable<WorkPart>
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(_state, _thing);
 
+    /// <summary>As in "weather-strip-forward:ready", the same in every language; nothing finds a thing by it.</summary>
+    public string Id => _thing is null ? WorkIds.Of(_state) : $"{_thing.Id}:{WorkIds.Of(_state)}";
+
     /// <summary>In words, in the language of the moment.</summary>
     public override string ToString() => _words();
+}
+
+/// <summary>How states and places are written where no language counts.</summary>
+internal static class WorkIds
+{
+    /// <summary>As in flat-carrier.</summary>
+    public static string Of<T>(T value)
+        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
 }
 
 /// <summary>A piece, or what lies along an edge without being one.</summary>
@@ -37,6 +49,22 @@ internal sealed record WorkThing(PieceKey? Piece, Side? Edge = null)
 {
     /// <summary>Whose it is; a piece says so itself.</summary>
     public MountingName Of { get; init; }
+
+    /// <summary>As in weather-strip-forward, edge-aft or port-edge-aft, the same in every language.</summary>
+    public string Id => Piece?.Id ?? string.Join('-', Parts());
+
+    private IEnumerable<string> Parts()
+    {
+        if (!Of.IsOnly)
+        {
+            yield return Of.Text;
+        }
+
+        if (Edge is { } edge)
+        {
+            yield return $"edge-{Words.Id(edge)}";
+        }
+    }
 
     /// <summary>For a message to the one who writes steps.</summary>
     public override string ToString() => Piece?.Id ?? $"{Edge} edge";

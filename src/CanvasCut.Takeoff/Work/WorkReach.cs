@@ -28,6 +28,9 @@ public sealed class WorkReach : IEquatable<WorkReach>
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(_kind, _under);
 
+    /// <summary>As in "weather-strip-forward:under", the same in every language; nothing finds a place by it.</summary>
+    public string Id => _under is null ? WorkIds.Of(_kind) : $"{_under.Id}:{WorkIds.Of(_kind)}";
+
     /// <summary>In words, in the language of the moment.</summary>
     public override string ToString() => _words();
 }

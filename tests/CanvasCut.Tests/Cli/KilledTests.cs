@@ -45,10 +45,5 @@ public sealed class KilledTests
         process.WaitForExit();
     }
 
-    private static Process Run(string target) => Process.Start(new ProcessStartInfo(
-        "dotnet",
-        [Path.Combine(AppContext.BaseDirectory, "CanvasCut.Cli.dll"), "make", Repository.PathOf("patterns/two-bow-small-top/job.toml"), "--out", target])
-    {
-        RedirectStandardOutput = true,
-    })!;
+    private static Process Run(string target) => BuiltProgram.Start("make", Repository.PathOf("patterns/two-bow-small-top/job.toml"), "--out", target);
 }

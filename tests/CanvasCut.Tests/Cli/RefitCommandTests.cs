@@ -64,15 +64,15 @@ public sealed class RefitCommandTests
     }
 
     [Theory]
-    [InlineData("nothing-there", "CC180")]
-    [InlineData("patterns/two-bow-small-top/job.toml", "CC181")]
-    public void What_is_no_results_file_is_wrong_input(string old, string told)
+    [InlineData("nothing-there", 3, "CC180")]
+    [InlineData("patterns/two-bow-small-top/job.toml", 2, "CC181")]
+    public void What_is_no_results_file_is_told(string old, int code, string told)
     {
         using var folder = new TemporaryFolder();
 
-        var (code, output, errors) = Run("refit", Repository.PathOf(old), NewJob, "--out", folder.PathOf("out"));
+        var (ended, output, errors) = Run("refit", Repository.PathOf(old), NewJob, "--out", folder.PathOf("out"));
 
-        Assert.Equal((2, string.Empty), (code, output));
+        Assert.Equal((code, string.Empty), (ended, output));
         Assert.Contains(told, errors, StringComparison.Ordinal);
         Assert.Contains("Nothing was written.", errors, StringComparison.Ordinal);
         Assert.False(Directory.Exists(folder.PathOf("out")));

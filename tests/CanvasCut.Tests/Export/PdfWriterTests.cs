@@ -28,6 +28,35 @@ public sealed class PdfWriterTests
         Assert.Equal(792, document.Pages[1].MediaBox.Height, 0.01);
     }
 
+    /// <summary>ISO 32000-1: 12.2 viewer preferences, 14.9.2 language, 7.9.4 dates, of which the zone may be left out.</summary>
+    [Fact]
+    public void It_asks_to_be_printed_at_its_size_on_one_side_and_tells_its_language()
+    {
+        using var stream = new MemoryStream();
+        PdfWriter.Write([ExportSamples.A4], "Vorlagen", stream, "de");
+        using var document = PdfReader.Open(stream, PdfDocumentOpenMode.Import);
+        var catalog = document.Internals.Catalog;
+        var wishes = catalog.Elements.GetDictionary("/ViewerPreferences")!;
+
+        Assert.Equal(("/None", "/Simplex", "de"), (wishes.Elements.GetName("/PrintScaling"), wishes.Elements.GetName("/Duplex"), catalog.Elements.GetString("/Lang")));
+        Assert.Equal(("D:20000101000000", "D:20000101000000"), (document.Info.Elements.GetString("/CreationDate"), document.Info.Elements.GetString("/ModDate")));
+    }
+
+    /// <summary>A title that looks like parts of the file changes nothing in it.</summary>
+    [Theory]
+    [InlineData("a /MediaBox [0 0 5 5] b")]
+    [InlineData("<</Type /Catalog startxref\n1\n")]
+    [InlineData("/CreationDate (D:1)\n/ModDate (D:1)")]
+    [InlineData("½ × ) ( \\ 😀")]
+    public void A_title_is_only_a_title(string title)
+    {
+        using var stream = new MemoryStream();
+        PdfWriter.Write([ExportSamples.A4], title, stream);
+        using var document = PdfReader.Open(stream, PdfDocumentOpenMode.Import);
+
+        Assert.Equal((title, 1), (document.Info.Title, document.PageCount));
+    }
+
     [Fact]
     public void Two_runs_give_the_same_bytes() =>
         Assert.Equal(Written(ExportSamples.A4, ExportSamples.WithInset), Written(ExportSamples.A4, ExportSamples.WithInset));

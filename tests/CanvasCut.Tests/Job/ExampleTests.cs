@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json;
 using CanvasCut.Job;
 
 namespace CanvasCut.Tests.Job;
@@ -7,7 +8,10 @@ namespace CanvasCut.Tests.Job;
 public sealed class ExampleTests
 {
     /// <summary>The files whose text is compared; pictures and paper are looked at instead.</summary>
-    private static readonly string[] Compared = ["results.json", "order.csv", "pieces.dxf"];
+    private static readonly string[] Compared = ["order.csv", "pieces.dxf"];
+
+    /// <summary>The one example whose results.json is kept whole; of the others tables are kept that a person can read.</summary>
+    private const string KeptWhole = "three-bow-middle-tube";
 
     public static TheoryData<string> Examples { get; } = [.. Directory.EnumerateDirectories(Repository.PathOf("patterns"))
         .Select(folder => Path.GetFileName(folder)!)
@@ -26,6 +30,13 @@ public sealed class ExampleTests
         foreach (var name in Compared)
         {
             Golden.Matches($"patterns/{example}/expected/{name}", files[name]);
+        }
+
+        var results = JsonSerializer.Deserialize(files["results.json"], ResultsContext.Default.ResultsDocument)!;
+        Golden.Matches($"patterns/{example}/expected/results.txt", ExampleTable.Of(results));
+        if (example == KeptWhole)
+        {
+            Golden.Matches($"patterns/{example}/expected/results.json", files["results.json"]);
         }
     }
 

@@ -85,22 +85,6 @@ public sealed class ResultFolderTests
         }
     }
 
-    /// <summary>Killed between the two renamings the old results stand beside; the next run puts them back first.</summary>
-    [Fact]
-    public void Results_left_aside_by_a_killed_run_are_put_back()
-    {
-        using var folder = new TemporaryFolder();
-        var target = folder.PathOf("out");
-        ResultFolder.Write(target, Results("first", "a.txt"));
-        Directory.Move(target, target + ResultFolder.OldEnding);
-        Directory.CreateDirectory(target + ResultFolder.NewEnding);
-
-        Assert.Throws<IOException>(() => ResultFolder.Write(target, FailingAfter(1)));
-
-        Assert.Equal("first", File.ReadAllText(Path.Combine(target, "a.txt")));
-        Assert.Equal(["out"], Directory.EnumerateFileSystemEntries(Path.GetDirectoryName(target)!).Select(Path.GetFileName));
-    }
-
     private static IEnumerable<ResultFile> FailingAfter(int good)
     {
         foreach (var file in Results("second", "a.txt", "c.txt", "d.txt").Take(good))

@@ -187,7 +187,7 @@ public sealed class EverythingTests
         Assert.Equal(new PaperSpec("roll 914 mm", Mm(914), Mm(5000), Mm(5), Mm(15), new(Mm(99.2), Mm(100.0125))), Job.Workshop.Paper);
         Assert.Equal(new DxfSpec(DxfUnit.Inch, HasArcs: true, IsOneFilePerPiece: true), Job.Workshop.Dxf);
         Assert.Equal(new PlotSpec(Mm(914), SingleStroke: true), Job.Workshop.Plot);
-        Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4), new(0.03, Mm(7), Mm(8), 0.02, 0.01), Mm(3)) { BetweenCarriers = Mm(60) }, Job.Limits);
+        Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4), new(0.03, Mm(7), Mm(8), 0.02, 0.01), Mm(3)) { BetweenCarriers = Mm(60), Between = new(Mm(16), Mm(51), Mm(61), Mm(41)) }, Job.Limits);
     }
 
     [Fact]

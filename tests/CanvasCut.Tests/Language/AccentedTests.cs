@@ -50,7 +50,7 @@ public sealed partial class AccentedTests
     [InlineData("bonding", "patterns/three-bow-middle-tube/job.toml", "--air", "12C", "--humidity", "85", "--surface", "11C", "--hours", "20")]
     [InlineData("measure", "patterns/measured-top/measures.toml")]
     [InlineData("refit", "patterns/three-bow-middle-tube/expected/results.json", "patterns/three-bow-middle-tube/job.toml")]
-    [InlineData("refit", "patterns/two-bow-small-top/expected/results.json", "patterns/refit-larger-panel/new-job.toml")]
+    [InlineData("refit", "tests/CanvasCut.Tests/Job/Written/format-2.json", "patterns/refit-larger-panel/new-job.toml")]
     [InlineData("compare", "patterns/three-bow-middle-tube/expected")]
     [InlineData("scale", "patterns/three-bow-middle-tube/job.toml")]
     [InlineData("measure", "--print", "--paper", "A9")]

@@ -4,16 +4,23 @@ using System.Text.RegularExpressions;
 
 namespace CanvasCut.Export.Pdf;
 
-/// <summary>Gives the pages of a finished PDF file their exact sizes, which the PDF canvas rounds to whole points.</summary>
+/// <summary>
+/// Gives a finished PDF file what the PDF canvas cannot: pages of their exact sizes, which it rounds to whole points; dates without
+/// the machine's time zone; the title, the language, and the wish to be printed at its size and on one side.
+/// </summary>
 /// <remarks>
-/// The file is taken as Latin-1 text, one character a byte, so that places in the text are places in the file. The
-/// new sizes are longer than the old, so every place in the file's cross-reference table is moved on by what was put in before it.
+/// The file is taken as Latin-1 text, one character a byte, so that places in the text are places in the file. Every place in the
+/// file's cross-reference table is moved on by what was put in before it. No text of a person's stands in it yet: the letters are
+/// numbers of a font, and the title comes here, so that nothing can be taken for a part of the file that is not one.
 /// </remarks>
-internal static partial class PdfPageSizes
+internal static partial class PdfFinish
 {
+    /// <summary>A date that never changes, so that the same sheets give the same bytes; without a zone (ISO 32000-1, 7.9.4).</summary>
+    private const string Date = "(D:20000101000000)";
+
     /// <summary>The file with the given sizes, in points, in the order of the pages.</summary>
     /// <exception cref="InvalidOperationException">The file is not built as the PDF canvas builds it.</exception>
-    public static byte[] Corrected(byte[] pdf, IReadOnlyList<(double Width, double Height)> sizes)
+    public static byte[] Of(byte[] pdf, (string Title, string Language) head, IReadOnlyList<(double Width, double Height)> sizes)
     {
         var text = Encoding.Latin1.GetString(pdf);
         var table = TableStart(text);
@@ -23,7 +30,13 @@ internal static partial class PdfPageSizes
             throw new InvalidOperationException($"The PDF file has {boxes.Count} page boxes for {sizes.Count} pages.");
         }
 
-        var changes = boxes.Zip(sizes, (box, size) => new Change(box.Index, box.Length, TextOf(size))).ToList();
+        List<Change> changes =
+        [
+            .. boxes.Zip(sizes, (box, size) => new Change(box.Index, box.Length, TextOf(size)))
+                .Append(Once(Dates().Match(text), $"/Title <{Hex(head.Title)}>\n/CreationDate {Date}\n/ModDate {Date}"))
+                .Append(Once(Catalog().Match(text), $"{Catalog().Match(text).Value}\n/Lang ({head.Language})\n/ViewerPreferences <</PrintScaling /None /Duplex /Simplex>>"))
+                .OrderBy(change => change.Place),
+        ];
         return Encoding.Latin1.GetBytes(Replaced(text[..table], changes) + MovedTable(text[table..], table, changes));
     }
 
@@ -35,6 +48,13 @@ internal static partial class PdfPageSizes
             ? int.Parse(place.Groups[1].ValueSpan, CultureInfo.InvariantCulture)
             : throw new InvalidOperationException("The PDF file does not end with the place of its cross-reference table.");
     }
+
+    private static Change Once(Match match, string text) => match.Success
+        ? new(match.Index, match.Length, text)
+        : throw new InvalidOperationException("The PDF file has no catalogue or no dates where they are looked for.");
+
+    /// <summary>A text as PDF writes those that may hold any letter: UTF-16, the high byte first, with its mark.</summary>
+    private static string Hex(string text) => "FEFF" + Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(text));
 
     private static string TextOf((double Width, double Height) size) =>
         string.Create(CultureInfo.InvariantCulture, $"/MediaBox [0 0 {size.Width:0.####} {size.Height:0.####}]");
@@ -66,6 +86,12 @@ internal static partial class PdfPageSizes
 
     [GeneratedRegex(@"/MediaBox \[0 0 [0-9.]+ [0-9.]+\]")]
     private static partial Regex PageBox();
+
+    [GeneratedRegex(@"/CreationDate \(D:[^)]*\)\n/ModDate \(D:[^)]*\)")]
+    private static partial Regex Dates();
+
+    [GeneratedRegex(@"<</Type /Catalog")]
+    private static partial Regex Catalog();
 
     [GeneratedRegex(@"startxref\n([0-9]+)\n")]
     private static partial Regex StartOfTable();

@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using CanvasCut.Cli;
+
+namespace CanvasCut.Tests.Cli;
+
+/// <summary>The program compiled ahead of time does what the same code does here, character for character and byte for byte.</summary>
+/// <remarks>The commands lead through every library that warns of such compiling: units, tables, TOML, CSV, calendar, linear algebra, PDF.</remarks>
+public sealed partial class PublishedTests
+{
+    private static readonly string[] Jobs =
+        [.. Directory.EnumerateDirectories(Repository.PathOf("patterns")).Where(folder => File.Exists(Path.Combine(folder, "job.toml"))).Select(folder => Path.GetFileName(folder)!).Order(StringComparer.Ordinal)];
+
+    private static readonly string[] Wrong =
+        [.. Directory.EnumerateFiles(Repository.PathOf("patterns/invalid"), "job.toml", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
+
+    public static TheoryData<string, string> Examples { get; } = new(Jobs.SelectMany(job => new[] { "en", "de" }, (job, language) => (job, language)));
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void It_makes_the_same_bytes(string example, string language)
+    {
+        BuiltProgram.NeedsPublished();
+        using var folder = new TemporaryFolder();
+        string[] Make(string name) => ["make", Repository.PathOf($"patterns/{example}/job.toml"), "--out", folder.PathOf(name), "--language", language];
+
+        var (there, here) = (BuiltProgram.Run(Make("there")), Here(Make("here")));
+
+        Assert.Equal((here.Code, here.Output.Replace(folder.PathOf("here"), folder.PathOf("there"), StringComparison.Ordinal), here.Errors), there);
+        Assert.Equal(Bytes(folder.PathOf("here")), Bytes(folder.PathOf("there")));
+        Assert.Equal(0, BuiltProgram.Run("compare", folder.PathOf("there")).Code);
+    }
+
+    [Fact]
+    public void Every_command_prints_the_same()
+    {
+        BuiltProgram.NeedsPublished();
+        var job = Repository.PathOf("patterns/priced-own-materials/job.toml");
+        string[][] commands =
+        [
+            ["--version"], ["nothing-of-the-kind"],
+            ["check", job, "--all"], ["check", job, "--json"], ["check", job, "--language", "de"],
+            ["order", job], ["order", job, "--csv"], ["order", job, "--json"],
+            ["cloth", job, "--json"], ["work", job], ["work", job, "--json"], ["compare-mounts", job, "--json"],
+            ["bonding", "--forecast", Repository.PathOf("patterns/forecasts/five-spring-days.csv")],
+            ["measure", Repository.PathOf("patterns/measured-top/measures.toml")], ["measure", Repository.PathOf("patterns/measured-top/measures.toml"), "--json"],
+            .. Wrong.Select(file => new[] { "check", file }),
+        ];
+
+        Assert.All(commands, command => Assert.Equal(Here(command), BuiltProgram.Run(command)));
+    }
+
+    /// <summary>Help names the program as it was started, and the tests were started otherwise.</summary>
+    [Fact]
+    public void Its_help_names_the_command()
+    {
+        BuiltProgram.NeedsPublished();
+
+        Assert.Contains("  canvascut make [<JOB>] [options]", BuiltProgram.Run("make", "--help").Output, StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// In a folder that holds the program, its drawing library and the system's C and C++ libraries alone, it makes the built-in example: nothing
+    /// else has to be installed. The folder becomes the root of what it sees, which only an administrator may do.
+    /// </summary>
+    [Fact]
+    public void It_needs_nothing_but_the_systems_own_libraries()
+    {
+        BuiltProgram.NeedsPublished();
+        Assert.SkipUnless(OperatingSystem.IsLinux() && Environment.UserName == "root", "only root may change the root folder (chroot)");
+        using var folder = new TemporaryFolder();
+        var program = BuiltProgram.Published!;
+        var drawing = Path.Combine(Path.GetDirectoryName(program)!, "libSkiaSharp.so");
+        foreach (var file in new[] { program, drawing }.Concat(LibrariesOf(program)).Concat(LibrariesOf(drawing)).Distinct(StringComparer.Ordinal))
+        {
+            Assert.True(file == program || file == drawing || SystemLibrary().IsMatch(Path.GetFileName(file)), $"{file} is no part of the system's C and C++ libraries.");
+            var place = folder.PathOf("root" + (file == program || file == drawing ? "/" + Path.GetFileName(file) : file));
+            Directory.CreateDirectory(Path.GetDirectoryName(place)!);
+            File.Copy(file, place);
+        }
+
+        OutsideTool.Run("/usr/sbin/chroot", folder.PathOf("root"), "/canvascut", "make", "--out", "/made");
+
+        Assert.True(new FileInfo(folder.PathOf("root/made/templates.pdf")).Length > 0);
+    }
+
+    /// <summary>The files that the system's loader would load with it.</summary>
+    private static IEnumerable<string> LibrariesOf(string file) =>
+        LoadedLibrary().Matches(OutsideTool.Run("ldd", file)).Select(match => match.Groups[1].Value);
+
+    [GeneratedRegex(@"(/\S+) \(0x")]
+    private static partial Regex LoadedLibrary();
+
+    [GeneratedRegex(@"^(lib(c|m|dl|pthread|rt|stdc\+\+|gcc_s)|ld-linux[-a-z0-9_]*)\.so")]
+    private static partial Regex SystemLibrary();
+
+    [Fact]
+    public void It_begins_scales_measures_and_refits_alike()
+    {
+        BuiltProgram.NeedsPublished();
+        using var folder = new TemporaryFolder();
+        foreach (var run in new Func<string[], (int Code, string Output, string Errors)>[] { BuiltProgram.Run, Here })
+        {
+            var place = folder.PathOf(run == Here ? "here" : "there");
+            Directory.CreateDirectory(place);
+            string At(string name) => Path.Combine(place, name);
+            string[][] commands =
+            [
+                ["new", At("new.toml")], ["scale", "--out", At("scale.pdf")], ["measure", "--print", "--out", At("measure.pdf")],
+                ["make", Repository.PathOf("patterns/refit-larger-panel/old-job.toml"), "--out", At("first")],
+                ["refit", At("first"), Repository.PathOf("patterns/refit-larger-panel/new-job.toml"), "--out", At("second")],
+            ];
+            Assert.All(commands, command => Assert.Equal(0, run(command).Code));
+        }
+
+        Assert.Equal(Bytes(folder.PathOf("here")), Bytes(folder.PathOf("there")));
+    }
+
+    private static (int Code, string Output, string Errors) Here(string[] arguments)
+    {
+        using var output = new StringWriter { NewLine = Environment.NewLine };
+        using var errors = new StringWriter { NewLine = Environment.NewLine };
+        var code = CanvasCutCommand.Run(arguments, new(output, errors, IsTerminal: false));
+        return (code, output.ToString(), errors.ToString());
+    }
+
+    private static ImmutableSortedDictionary<string, string> Bytes(string folder) =>
+        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+            .ToImmutableSortedDictionary(file => Path.GetRelativePath(folder, file), file => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file))), StringComparer.Ordinal);
+}
