@@ -1,7 +1,6 @@
 using System.CommandLine;
 using CanvasCut.Checks;
 using CanvasCut.Electrics;
-using CanvasCut.JobFiles;
 using CanvasCut.Language;
 using CanvasCut.Sheets;
 using Spectre.Console;

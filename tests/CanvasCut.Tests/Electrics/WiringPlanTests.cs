@@ -80,7 +80,7 @@ public sealed class WiringPlanTests
     [Fact]
     public void What_is_missing_is_named_to_the_end()
     {
-        Assert.Equal(Missing.Label, SampleWiring.Plan(SampleWiring.Spec, (PanelLabel?)null).Controllers[0].PanelRun.WhyNoWire);
+        Assert.Equal(Missing.Label, SampleWiring.Plan(SampleWiring.Spec, null).Controllers[0].PanelRun.WhyNoWire);
         Assert.Equal(Missing.ColdestAir, SampleWiring.Plan(SampleWiring.Spec with { ColdestAir = null }, Hundred).Controllers[0].Cold.Because);
         Assert.Equal(Missing.WireFamily, SampleWiring.Plan(SampleWiring.Spec with { Wires = SampleWiring.Spec.Wires with { Family = null } }, Hundred).Controllers[0].PanelRun.Drop.Because);
         Assert.Equal(Missing.RunLength, SampleWiring.Plan(SampleWiring.Spec.With(each => each with { Runs = new(null, null, null, null) }), Hundred).Controllers[0].BankRun.WhyNoWire);

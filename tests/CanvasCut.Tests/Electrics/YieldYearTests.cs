@@ -92,7 +92,7 @@ public sealed class YieldYearTests
     {
         Assert.Equal(Missing.Sun, YieldYear.Of(SampleWiring.Plan(SampleWiring.Spec, Hundred), SampleWiring.Heat).Because);
         Assert.Equal(Missing.Bank, YieldYear.Of(SampleWiring.Plan(Sunny with { Bank = null }, Hundred), SampleWiring.Heat).Because);
-        Assert.Equal(Missing.Label, YieldYear.Of(SampleWiring.Plan(Sunny, (PanelLabel?)null), SampleWiring.Heat).Because);
+        Assert.Equal(Missing.Label, YieldYear.Of(SampleWiring.Plan(Sunny, null), SampleWiring.Heat).Because);
     }
 
     private static YieldYear Of(ElectricSpec spec) => YieldYear.Of(SampleWiring.Plan(spec, Hundred), SampleWiring.Heat).Year!;
