@@ -50,8 +50,8 @@ internal static class BetweenChecks
     private static CheckResult Cables(ImmutableArray<(Neighbour Own, Neighbour Other)> both, string names, BetweenLimits limits)
     {
         var (subject, source) = (Say.Of($"{names}: cables"), Say.Of($"{CablesLimit} (common practice, no source)"));
-        return both.All(pair => pair.Own.Cable is not null)
-            ? Judged(CheckCodes.BetweenCables, subject, Tightest(both.Select(pair => pair.Own.CableTo(pair.Other, limits.Cables)))!, CablesLimit, Say.Of("A cable leaves in a bow and is tied beside its carrier, clear of the other: move one carrier, or turn the panel so that its cable leaves on the far side."))
+        return both.All(pair => pair.Own.KnowsCables)
+            ? Judged(CheckCodes.BetweenCables, subject, Tightest(both.SelectMany(pair => pair.Own.CablesTo(pair.Other, limits.Cables)))!, CablesLimit, Say.Of("A cable leaves in a bow and is tied beside its carrier, clear of the other: move one carrier, or turn the panel so that its cable leaves on the far side."))
             : new(CheckCodes.BetweenCables, subject, Verdict.NotChecked, Measured.Nothing, source, Say.Of("Not checked, because not every panel's junction box or cable exit is given (panel.junction_box, panel.cable_exit)."));
     }
 
@@ -78,17 +78,20 @@ internal sealed class Neighbour(PlacedMounting placed)
     /// <summary>The pockets; the box round each, which holds a little more than it, on the safe side.</summary>
     public IEnumerable<(Box Box, PartKey Key)> Pockets => Mounted.Fastened.Pockets.Select(pocket => (pocket.Outline.Bounds, _keys.Pocket(pocket.Corner)));
 
-    /// <summary>Where the cable leaves: its exit, or the box it comes out of; null when neither is known.</summary>
-    public Box? Cable => Mounted.CableExit is { } exit ? new Box(exit.X, exit.Y, exit.X, exit.Y) : Mounted.JunctionBox;
+    /// <summary>Whether it is known of every panel where its cable leaves.</summary>
+    public bool KnowsCables => Panels.All(panel => CableOf(panel) is not null);
+
+    private ImmutableArray<EachPanel> Panels => EachPanel.Of(placed.Job, Mounted);
 
     private MountedShape Mounted => placed.Fit.Mounted;
 
     /// <summary>Each strip that faces the other's panel, laid back over its seam: it reaches as far out as it is deep.</summary>
     public IEnumerable<Room> Strips(Neighbour other) =>
         from strip in Mounted.Fastened.Strips
-        let gap = GapMm(strip.Finished, strip.Side, other.Mounted.PanelBox)
+        from panel in other.Panels
+        let gap = GapMm(strip.Finished, strip.Side, panel.Mounted.PanelBox)
         where gap is not null
-        select new Room(gap.Value, strip.Side is Side.Forward or Side.Aft ? strip.Finished.HeightMm : strip.Finished.WidthMm, [_keys.Strip(strip.Side), other._keys.Panel]);
+        select new Room(gap.Value, strip.Side is Side.Forward or Side.Aft ? strip.Finished.HeightMm : strip.Finished.WidthMm, [_keys.Strip(strip.Side), new PartKeys(panel.Job).Panel]);
 
     /// <summary>Where each zipper starts, to the nearest that the other has on the top.</summary>
     public IEnumerable<Room> Pulls(Neighbour other, Length needed) =>
@@ -103,9 +106,16 @@ internal sealed class Neighbour(PlacedMounting placed)
         where gap is not null
         select new Room(gap.Value, needed.Millimeters, [_keys.Fastening(edge.Side), other._keys.Carrier]);
 
-    /// <summary>Where the cable leaves, to the nearest that the other has on the top.</summary>
-    public Room CableTo(Neighbour other, Length needed) =>
-        new(other.Mounted.Bounds.Min(Cable!.Value.DistanceMm), needed.Millimeters, [Mounted.CableExit is null ? _keys.JunctionBox : _keys.CableExit, other._keys.Carrier]);
+    /// <summary>Where each cable leaves, to the nearest that the other has on the top.</summary>
+    public IEnumerable<Room> CablesTo(Neighbour other, Length needed) =>
+        from panel in Panels
+        let cable = CableOf(panel)
+        where cable is not null
+        let keys = new PartKeys(panel.Job)
+        select new Room(other.Mounted.Bounds.Min(cable.Value.DistanceMm), needed.Millimeters, [panel.Mounted.CableExit is null ? keys.JunctionBox : keys.CableExit, other._keys.Carrier]);
+
+    /// <summary>Where a cable leaves: its exit, or the box it comes out of; null when neither is known.</summary>
+    private static Box? CableOf(EachPanel panel) => panel.Mounted.CableExit is { } exit ? new Box(exit.X, exit.Y, exit.X, exit.Y) : panel.Mounted.JunctionBox;
 
     /// <summary>From an edge straight outward to the other; null where it lies beside or behind the edge.</summary>
     private static double? GapMm(Box band, Side side, Box other)

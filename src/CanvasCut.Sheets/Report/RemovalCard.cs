@@ -76,8 +76,13 @@ public static class RemovalCard
         ? Say.Of($"{Lift(patterns, Side.Forward)}open the FORWARD zipper")
         : Say.Of($"The FORWARD edge: {Say.Within(Lift(patterns, Side.Forward))}{Open(patterns, Side.Forward)}");
 
-    private static string Lift(PatternSet patterns, Side side) =>
-        patterns.Mounted.Fastened.Strips.Any(strip => strip.Side == side) ? side == Side.Aft ? Say.Of("lift the strip, ") : Say.Of("Lift the strip, ") : string.Empty;
+    private static string Lift(PatternSet patterns, Side side) => patterns.Mounted.Fastened.Strips.FirstOrDefault(strip => strip.Side == side) switch
+    {
+        null => string.Empty,
+        { Holding: { Kind: StripHold.Snaps } held } => side == Side.Aft ? Say.Of($"open the strip's {held.Centres.Length} snaps, ") : Say.Of($"Open the strip's {held.Centres.Length} snaps, "),
+        { Holding.Kind: StripHold.HookAndLoop } => side == Side.Aft ? Say.Of("peel the strip up, ") : Say.Of("Peel the strip up, "),
+        _ => side == Side.Aft ? Say.Of("lift the strip, ") : Say.Of("Lift the strip, "),
+    };
 
     /// <summary>The carrier's size, as it is stowed.</summary>
     internal static string SizeOf(PatternSet patterns, SheetContext context)

@@ -99,7 +99,16 @@ public static class ReportSheets
     private static void Placement(Flow flow, CarrierContent content, SheetContext context)
     {
         flow.Heading(Say.Of("Where it goes"));
-        flow.Text(PanelText(content.Patterns.Job.Panel, context.Units));
+        foreach (var panel in content.Patterns.Job.Panels)
+        {
+            flow.Text(PanelText(panel, context.Units));
+        }
+
+        if (content.Patterns.Job.Row is { } row)
+        {
+            flow.Text(RowText(row, context.Units));
+        }
+
         foreach (var (i, option) in content.Fit.Options.Index())
         {
             var place = Say.Of($"carrier's middle at station {LengthText.Of(option.Place.Station, context.Units)}, offset {OffsetText.Of(option.Place.Offset, context.Units)}");
@@ -118,22 +127,41 @@ public static class ReportSheets
 
     private static void Side(Flow flow, CarrierContent content, SheetContext context)
     {
-        if (SidePicture.Of(content.Patterns, context.Units) is not { } side)
+        ImmutableArray<Sheet> sides = [.. content.Patterns.EachPanel.Select(each => SidePicture.Of(each, context.Units)).OfType<Sheet>()];
+        if (sides.IsEmpty)
         {
             return;
         }
 
-        flow.Heading(Say.Of("The panel over the bows"), side);
-        flow.Picture(side);
+        flow.Heading(content.Patterns.Job.Row is null ? Say.Of("The panel over the bows") : Say.Of("The panels over the bows"), sides[0]);
+        foreach (var (panel, side) in content.Patterns.Job.Panels.Zip(sides))
+        {
+            if (content.Patterns.Job.Row is not null)
+            {
+                flow.Text(Say.Of($"Panel \"{panel.Name}\":"));
+            }
+
+            flow.Picture(side);
+        }
+
         flow.Text(Say.Of("From the side, along the panel's middle: the panel thick, the cloth thin, dashed as low as it may hang, R the panel's radius where it lies on a tube."));
     }
 
-    internal static string PanelText(SolarPanel panel, PrintUnits units)
+    private static string RowText(PanelRow row, PrintUnits units)
     {
-        var body = panel.Body;
+        var gaps = string.Join(", ", row.After.Select(panel => LengthText.Of(panel.Gap, units)).Distinct());
+        return row.Axis == RowAxis.Athwart
+            ? Say.Of($"They lie in a row from port to starboard, middle by middle, {gaps} between them; the cloth there bends like a hinge.")
+            : Say.Of($"They lie in a row from forward to aft, middle by middle, {gaps} between them; the cloth there bends like a hinge.");
+    }
+
+    internal static string PanelText(RowPanel named, PrintUnits units)
+    {
+        var (panel, body) = (named.Panel, named.Panel.Body);
         var mass = body.Mass is { } known ? FormattableString.Invariant($", {known.Kilograms:0.##} kg ({known.Pounds:0.#} lb)") : string.Empty;
         var box = panel.Fittings.JunctionBox is { } fitting ? Say.Of($"; junction box {LengthText.Of(fitting.Height, units)} high") : string.Empty;
-        return Say.Of($"Panel: {LengthText.Of(body.Length, units)} × {LengthText.Of(body.Width, units)}, {LengthText.Of(body.Thickness, units)} thick{mass}{box}.");
+        var size = Say.Of($"{LengthText.Of(body.Length, units)} × {LengthText.Of(body.Width, units)}, {LengthText.Of(body.Thickness, units)} thick{mass}{box}.");
+        return named.Name.IsOnly ? Say.Of($"Panel: {size}") : Say.Of($"Panel \"{named.Name}\": {size}");
     }
 
     private static void Shape(Flow flow, CarrierContent content, Sheet? shape)

@@ -86,7 +86,7 @@ public static class TopReport
         foreach (var carrier in content.Carriers)
         {
             var place = Plan.PlaceOf(carrier.Patterns.Mounted.CarrierBox.Center);
-            flow.Text($"{NameOf(carrier.Patterns)} {Say.Of($"carrier's middle at station {LengthText.Of(place.Station, context.Units)}, offset {OffsetText.Of(place.Offset, context.Units)}")}. {ReportSheets.PanelText(carrier.Patterns.Job.Panel, context.Units)}".TrimStart());
+            flow.Text($"{NameOf(carrier.Patterns)} {Say.Of($"carrier's middle at station {LengthText.Of(place.Station, context.Units)}, offset {OffsetText.Of(place.Offset, context.Units)}")}. {string.Join(" ", carrier.Patterns.Job.Panels.Select(panel => ReportSheets.PanelText(panel, context.Units)))}".TrimStart());
         }
 
         flow.Picture(PlacementSheet.Picture([.. content.Carriers.Select(carrier => carrier.Patterns)], context));

@@ -56,7 +56,7 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
     private static IEnumerable<CareTask> TasksOf(CarrierJob job)
     {
         yield return new("six-month-check", Say.Of("Six-month check"), Say.Of("Go through the card's list, with the carrier off the top."), new(6, 6), Say.Of("common practice, no source"));
-        foreach (var task in MountCare.Tasks(job.Fastenings.Mount))
+        foreach (var task in MountCare.Tasks(job.Fastenings))
         {
             yield return task;
         }
@@ -97,11 +97,11 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
         }
     }
 
-    private static bool UsesHookAndLoop(CarrierJob job) => job.Care.HasHookAndLoop || job.Fastenings.Mount.Uses(MountKind.HookAndLoop);
+    private static bool UsesHookAndLoop(CarrierJob job) => job.Care.HasHookAndLoop || job.Fastenings.Mount.Uses(MountKind.HookAndLoop) || MountCare.Strip(job.Fastenings) == StripHold.HookAndLoop;
 
     private static IEnumerable<string> Checks(CarrierJob job)
     {
-        foreach (var check in MountCare.Checks(job.Fastenings.Mount))
+        foreach (var check in MountCare.Checks(job.Fastenings))
         {
             yield return check;
         }

@@ -155,6 +155,7 @@ public sealed class EverythingTests
         Assert.Equal(new PocketSpec(Mm(500), Mm(12), new(Mm(9), Mm(15)), Mm(14), false), Job.Fastenings.Pocket);
         Assert.Equal([Side.Aft, Side.Forward], strip.Edges);
         Assert.Equal(new(StripGround.Top, StripGround.Carrier, StripGround.Top, StripGround.Carrier), strip.SewnTo);
+        Assert.Equal((StripHold.Snaps, Mm(160), Mm(21), Mm(5)), (strip.Held, strip.Pitch, strip.Square, strip.Rod));
         Assert.Equal((Mm(14), Mm(15), new Hem(Mm(8), Mm(13)), Mm(20)), (strip.Overlap, strip.SeamAllowance, strip.Hem, strip.Overhang));
         Assert.Equal(new ChafeSpec(Mm(30), Mm(11)), Job.Fastenings.Chafe);
     }
