@@ -11,8 +11,35 @@ public static class CheckCodes
     /// <summary>The mounted outline and a keep-out.</summary>
     public const string KeepOut = "fit.keep-out";
 
+    /// <summary>A part and what is on the top already.</summary>
+    public const string Fixture = "fit.fixed";
+
+    /// <summary>What is mounted and the boom that swings over it.</summary>
+    public const string Boom = "fit.boom";
+
+    /// <summary>The cells and the shade of the boom.</summary>
+    public const string BoomShade = "fit.boom-shade";
+
     /// <summary>Two carriers with all that holds them.</summary>
     public const string Between = "fit.between";
+
+    /// <summary>The gap between two panels on one carrier.</summary>
+    public const string RowGap = "row.gap";
+
+    /// <summary>The pockets of two carriers and the machine's foot.</summary>
+    public const string BetweenPockets = "between.pockets";
+
+    /// <summary>A strip laid back and another carrier's panel.</summary>
+    public const string BetweenStrips = "between.strips";
+
+    /// <summary>Where a zipper starts and another carrier.</summary>
+    public const string BetweenPulls = "between.pulls";
+
+    /// <summary>An edge that is closed by hand and another carrier.</summary>
+    public const string BetweenHands = "between.hands";
+
+    /// <summary>Where a cable leaves and another carrier.</summary>
+    public const string BetweenCables = "between.cables";
 
     /// <summary>The panel and the bent sides of the frame.</summary>
     public const string BentSide = "fit.bent-side";
@@ -52,6 +79,9 @@ public static class CheckCodes
 
     /// <summary>A tube and a strip's seam.</summary>
     public const string TubeStrip = "tube.strip";
+
+    /// <summary>The chafe patch along a tube that is no bow.</summary>
+    public const string TubePatch = "tube.patch";
 
     /// <summary>A tube and the junction box.</summary>
     public const string TubeBox = "tube.box";
@@ -121,6 +151,9 @@ public static class CheckCodes
 
     /// <summary>A strip that is sewn to the carrier, and the room it has there.</summary>
     public const string StripSeam = "strip.seam";
+
+    /// <summary>What holds a weather strip's free edge, and what it must keep clear of.</summary>
+    public const string StripHold = "strip.hold";
 
     /// <summary>Whether water runs in under a weather strip's free edge.</summary>
     public const string StripWater = "strip.water";
@@ -284,10 +317,10 @@ public static class CheckCodes
     /// <summary>All of them, in the order of the report.</summary>
     public static ImmutableArray<string> All { get; } =
     [
-        Margin, KeepOut, Between, BentSide, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, BendAthwart,
+        Margin, KeepOut, Fixture, Boom, BoomShade, Between, BetweenPockets, BetweenStrips, BetweenPulls, BetweenHands, BetweenCables, BentSide, RowGap, TubeZipper, TubeMount, TubeEdge, TubePocket, TubeStrip, TubeBox, TubeCells, TubePatch, BendAthwart,
         BendAlong, BendDouble, SupportSeam, SupportZipper, Stitch, Fastener, Span, ClosingPath, ClosingShrunk, ClosingStretched,
         ClosingMatch,
-        PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, StripSeam, StripWater, StripEnds, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,
+        PocketShade, PocketHold, PocketMouth, PocketBeside, PocketFitting, PocketZipper, PocketRoom, StripShade, StripSeam, StripHold, StripWater, StripEnds, BoxCover, BoxBack, CableClear, CableReach, KeepRoom,
         MountPitch, MountRoom, MountEdge, MountReach, MountRod, MountRemoval, ZipperStart, ZipperStock, ClothWidth,
         SeamLayers, PlotRoll,
         WindZipper, WindZipperEnd, WindFastener, WindSleeve, WindPocket, WindSeam, WindBond, WindOff,

@@ -10,14 +10,16 @@ namespace CanvasCut.Checks;
 internal static class FitChecks
 {
     /// <summary>Margins, keep-outs, and everything that must not lie on a tube.</summary>
-    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
+    public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
-        foreach (var clearance in Clearances.Of(job, mounted))
+        foreach (var clearance in Clearances.Of(patterns.Job, patterns.Mounted))
         {
             yield return Judged(clearance, Verdict.Fail, AdviceOn(clearance));
         }
 
-        foreach (var result in BentSide(job, mounted).Concat(CellsOnTubes(job, mounted)).Concat(MissingBox(job, mounted)))
+        foreach (var result in BentSide(patterns.Job, patterns.Mounted)
+            .Concat(patterns.EachPanel.SelectMany(each => CellsOnTubes(each.Job, each.Mounted)))
+            .Concat(patterns.OfEach(each => MissingBox(each.Job, each.Mounted))))
         {
             yield return result;
         }
@@ -31,6 +33,8 @@ internal static class FitChecks
     {
         ClearanceKind.Margin => CheckCodes.Margin,
         ClearanceKind.KeepOut => CheckCodes.KeepOut,
+        ClearanceKind.Fixture => CheckCodes.Fixture,
+        ClearanceKind.Boom => CheckCodes.Boom,
         ClearanceKind.Between => CheckCodes.Between,
         ClearanceKind.TubeEdge => CheckCodes.TubeEdge,
         ClearanceKind.TubeZipper => CheckCodes.TubeZipper,
@@ -45,21 +49,33 @@ internal static class FitChecks
     {
         ClearanceKind.Margin => "top.edge_margin",
         ClearanceKind.KeepOut => Say.Of("the keep-out's clearance"),
+        ClearanceKind.Fixture => Say.Of("top.fixed, its clearance and what it forbids"),
+        ClearanceKind.Boom => Say.Of("top.boom.clearance"),
         ClearanceKind.Between => Say.Of("limits.between_carriers (common practice, no source)"),
         ClearanceKind.TubeCells => Say.Of("limits.cell_margin (rule of thumb, editable)"),
         _ => Say.Of("limits.tube_clearance (rule of thumb, editable)"),
     };
 
-    private static string AdviceOn(Clearance clearance) => clearance.Kind switch
+    private static string AdviceOn(Clearance clearance) => clearance.To?.Kind == PartKind.Tube ? AdviceOnTube(clearance.Kind) : clearance.Kind switch
     {
         ClearanceKind.Margin => Say.Of("The mounted outline comes too near this edge: move the carrier, narrow the border, or choose a smaller panel."),
         ClearanceKind.KeepOut => Say.Of($"Everything mounted must stay away from {clearance.Subject}: move or turn the panel."),
+        ClearanceKind.Fixture => Say.Of("It must stay clear of what is on the top already: move or turn the panel, or say in forbids what may lie on it after all."),
+        ClearanceKind.Boom => Say.Of("It stands too high for the boom to pass over with its clearance, and would be struck: move it out of the swing, or hold the boom higher."),
         ClearanceKind.Between => Say.Of("Hands, zipper pulls and cables need room between two carriers: move one, or choose smaller panels."),
         ClearanceKind.TubeCells => Say.Of("A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points)."),
         ClearanceKind.TubeZipper => Say.Of("A zipper on a tube chafes and cannot be sewn flat: move the carrier along the boat."),
         ClearanceKind.TubeMount => Say.Of("What holds this edge would lie on a tube, chafe, and could not be set or pressed closed: move the carrier along the boat."),
         ClearanceKind.TubeBox => Say.Of("The junction box would press on the tube: move or turn the panel."),
         _ => Say.Of("A seam on a tube chafes through: move the carrier along the boat."),
+    };
+
+    /// <summary>A bow is left behind along the boat; another tube may be left behind either way.</summary>
+    private static string AdviceOnTube(ClearanceKind kind) => kind switch
+    {
+        ClearanceKind.TubeCells => Say.Of("A tube under cells is a hard point that can crack them: move or turn the panel, or ask its maker whether strips of foam on both sides of the tube make it good (panel.hard_points)."),
+        ClearanceKind.TubeBox => Say.Of("The junction box would press on the tube: move or turn the panel."),
+        _ => Say.Of("What lies on this tube is worn through from below and cannot be sewn flat: move the carrier away from it, along the boat or across, or turn the panel."),
     };
 
     private static IEnumerable<CheckResult> BentSide(CarrierJob job, MountedShape mounted)
@@ -70,15 +86,17 @@ internal static class FitChecks
             yield break;
         }
 
+        var each = EachPanel.Of(job, mounted);
         foreach (var side in new[] { Side.Port, Side.Starboard })
         {
-            var distance = TopRim.InsideMm(job.Top, side, mounted.PanelBox);
+            var nearest = each.MinBy(one => TopRim.InsideMm(job.Top, side, one.Mounted.PanelBox))!;
+            var (panel, distance) = (nearest.Job, TopRim.InsideMm(job.Top, side, nearest.Mounted.PanelBox));
             yield return CheckResult.Judged(
-                (CheckCodes.BentSide, Say.Of($"panel and the {Words.Of(side)} bend of the frame")),
+                (CheckCodes.BentSide, PanelWords.Of(panel, Say.Of($"panel and the {Words.Of(side)} bend of the frame"))),
                 Measured.AtLeast(Length.FromMillimeters(distance), radius),
                 Verdict.Fail,
                 "top.corner_radius",
-                Say.Of("The panel would lie where the bow bends down: move it inboard or choose a narrower one.")).On(new PartKeys(job).Panel, PartKey.TopEdge(side));
+                Say.Of("The panel would lie where the bow bends down: move it inboard or choose a narrower one.")).On(new PartKeys(panel).Panel, PartKey.TopEdge(side));
         }
     }
 
@@ -90,10 +108,10 @@ internal static class FitChecks
             yield break;
         }
 
-        foreach (var index in Enumerable.Range(0, job.Top.Bows.Length))
+        foreach (var clearance in Clearances.CellsFromTubes(job, mounted))
         {
             yield return Judged(
-                Clearances.CellsFromBow(job, mounted, index + 1),
+                clearance,
                 Verdict.Caution,
                 Say.Of("The maker allows hard points (panel.hard_points); a strip of foam beside the tube spares the cells."));
         }
@@ -108,7 +126,7 @@ internal static class FitChecks
 
     private static IEnumerable<CheckResult> MissingBox(CarrierJob job, MountedShape mounted)
     {
-        if (mounted.JunctionBox is null && job.Top.Bows.Length > 0)
+        if (mounted.JunctionBox is null && job.Top.Bows.Length + job.Top.Tubes.Length > 0)
         {
             yield return new(
                 CheckCodes.TubeBox,

@@ -26,17 +26,20 @@ public static class JobChecks
     ];
 
     /// <summary>The results that concern several mountings of a top together; none where it carries one.</summary>
-    public static ImmutableArray<CheckResult> Of(PlacedTop placed) => [.. FitChecks.Between(placed)];
+    public static ImmutableArray<CheckResult> Of(PlacedTop placed) => [.. FitChecks.Between(placed).Concat(BetweenChecks.Of(placed)).OrderBy(result => CheckCodes.All.IndexOf(result.Code))];
 
     /// <summary>The results, in the order of <see cref="CheckCodes.All"/>.</summary>
     public static ImmutableArray<CheckResult> Of(PatternSet patterns) =>
     [
-        .. FitChecks.Of(patterns.Job, patterns.Mounted)
+        .. FitChecks.Of(patterns)
+            .Concat(RowChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(SideChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(BoomChecks.Of(patterns))
             .Concat(ShapeChecks.Of(patterns))
             .Concat(SupportChecks.Of(patterns))
-            .Concat(PocketChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(PocketChecks.Of(patterns))
             .Concat(StripSeamChecks.Of(patterns.Job, patterns.Mounted))
+            .Concat(StripHoldChecks.Of(patterns))
             .Concat(StripWaterChecks.Of(patterns))
             .Concat(RoomChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(MountChecks.Of(patterns.Job, patterns.Mounted))
@@ -47,11 +50,12 @@ public static class JobChecks
             .Concat(PlotChecks.Of(patterns))
             .Concat(WindChecks.Of(patterns.Job, patterns.Mounted))
             .Concat(CableChecks.Of(patterns))
-            .Concat(BondStripChecks.Of(patterns))
+            .Concat(patterns.OfEach(BondStripChecks.Of))
             .Concat(BondingChecks.Of(patterns))
             .Concat(HeatChecks.Of(patterns.Job))
             .Concat(SlopeChecks.Of(patterns))
             .Append(TopStateCheck.Of(patterns.Job.Conditions.TopState))
+            .Select(result => UsualSubjects.Of(result, patterns.Job))
             .OrderBy(result => CheckCodes.All.IndexOf(result.Code)),
     ];
 }

@@ -9,7 +9,7 @@ namespace CanvasCut.Checks;
 public static class JobNotices
 {
     /// <summary>The notices of a job; usually none.</summary>
-    public static ImmutableArray<string> Of(CarrierJob job) => job.Panel.Limits.SmallestRadius is null
+    public static ImmutableArray<string> Of(CarrierJob job) => job.Panels.Any(each => each.Panel.Limits.SmallestRadius is null)
         ? [Say.Of($"BEND LIMIT NOT KNOWN: {LengthText.Of(PanelLimits.AssumedRadius, job.Units)} was assumed. Ask the panel's maker for its smallest radius before cutting.")]
         : [];
 

@@ -25,11 +25,11 @@ internal static class MountChecks
         {
             foreach (var result in OnFlap(job, mounted, flap))
             {
-                yield return result;
+                yield return result.On(new PartKeys(job).Fastening(flap.Side));
             }
         }
 
-        if (!mounted.Fastened.HasEndZippersOnly)
+        if (!mounted.Fastened.HasEndZippersOnly || mounted.Fastened.Strips.Any(strip => strip.Holding is { Kind: Design.StripHold.Snaps }))
         {
             yield return CheckResult.Judged(
                 (CheckCodes.MountRemoval, Say.Of("movements of the hand to take it off")),

@@ -15,12 +15,21 @@ internal static class PocketChecks
     private static string ShadeSource => Say.Of("limits.shade_gap (rule of thumb, editable)");
 
     /// <summary>Pockets, strips and the junction box.</summary>
-    public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted) =>
+    public static IEnumerable<CheckResult> Of(PatternSet patterns)
+    {
+        var (job, mounted) = (patterns.Job, patterns.Mounted);
+        return
+        [
+            .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket).Append(PocketRoomCheck.Of(job, mounted, pocket).On(new PartKeys(job).Pocket(pocket.Corner)))),
+            PocketFittingCheck.Of(job, mounted),
+            .. Room(job, mounted),
+            .. mounted.Fastened.StripsOnTop.Select(strip => Shade(job, mounted, strip)),
+            .. patterns.OfEach(each => Box(each.Job, each.Mounted)),
+        ];
+    }
+
+    private static IEnumerable<CheckResult> Box(CarrierJob job, MountedShape mounted) =>
     [
-        .. mounted.Fastened.Pockets.SelectMany(pocket => OnPocket(job, mounted, pocket).Append(PocketRoomCheck.Of(job, mounted, pocket).On(new PartKeys(job).Pocket(pocket.Corner)))),
-        PocketFittingCheck.Of(job, mounted),
-        .. Room(job, mounted),
-        .. mounted.Fastened.StripsOnTop.Select(strip => Shade(job, mounted, strip)),
         mounted.JunctionBox is null ? BoxCover(mounted) : BoxCover(mounted).On(new PartKeys(job).JunctionBox),
         .. BoxBack(job, mounted).Select(check => check.On(new PartKeys(job).JunctionBox)),
     ];
@@ -28,13 +37,13 @@ internal static class PocketChecks
     private static IEnumerable<CheckResult> OnPocket(CarrierJob job, MountedShape mounted, PocketPlace pocket)
     {
         var (subject, keys) = (Say.Of($"{pocket.Corner} pocket"), new PartKeys(job));
-        var clear = PocketPlace.ToCells(pocket.Corner, mounted.CarrierBox, mounted.CellBox) - job.Limits.ShadeGap;
+        var clear = PocketPlace.ToCells(pocket.Corner, mounted.CarrierBox, mounted.Cells) - job.Limits.ShadeGap;
         yield return CheckResult.Judged(
             (CheckCodes.PocketShade, Say.Of($"{subject} and cells")),
             Measured.AtMost(pocket.Covers, clear),
             Verdict.Fail,
             ShadeSource,
-            Say.Of($"Its mouth reaches over cells: shorten pocket.leg to {LengthText.Of(clear + pocket.OutX + pocket.OutY, job.Units)} or less.")).On(keys.Pocket(pocket.Corner), keys.Cells);
+            Say.Of($"Its mouth reaches over cells: shorten pocket.leg to {LengthText.Of(clear + pocket.OutX + pocket.OutY, job.Units)} or less.")).On(keys.Pocket(pocket.Corner), NearestCells(job, mounted, panel => PocketPlace.ToCells(pocket.Corner, mounted.CarrierBox, panel.CellBox)));
         yield return CheckResult.Judged(
             (CheckCodes.PocketHold, Say.Of($"{subject}'s hold")),
             Measured.AtLeast(pocket.Covers, PocketPlace.HoldingCover),
@@ -100,14 +109,19 @@ internal static class PocketChecks
 
     private static CheckResult Shade(CarrierJob job, MountedShape mounted, StripPlace strip)
     {
-        var most = StripPlace.Inside(strip.Side, mounted.CarrierBox, mounted.CellBox) - job.Limits.ShadeGap;
+        Length ToCells(Box cells) => StripPlace.Inside(strip.Side, mounted.CarrierBox, cells);
+        var most = mounted.Cells.Select(ToCells).Aggregate(UnitMath.Min) - job.Limits.ShadeGap;
         return CheckResult.Judged(
             (CheckCodes.StripShade, Say.Of($"{strip.Name} and cells")),
             Measured.AtMost(job.Fastenings.WeatherStrip.Overlap, most),
             Verdict.Fail,
             ShadeSource,
-            Say.Of($"It reaches over cells: shorten weather_strip.overlap to {LengthText.Of(most, job.Units)} or less.")).On(new PartKeys(job).Strip(strip.Side), new PartKeys(job).Cells);
+            Say.Of($"It reaches over cells: shorten weather_strip.overlap to {LengthText.Of(most, job.Units)} or less.")).On(new PartKeys(job).Strip(strip.Side), NearestCells(job, mounted, panel => ToCells(panel.CellBox)));
     }
+
+    /// <summary>The cells that are nearest to something: of a row those of one panel.</summary>
+    private static PartKey NearestCells(CarrierJob job, MountedShape mounted, Func<MountedShape, Length> distance) =>
+        new PartKeys(EachPanel.Of(job, mounted).MinBy(each => distance(each.Mounted).Millimeters)!.Job).Cells;
 
     /// <summary>The carrier has no window for a box at the panel's back: between panel and cloth it would lift the panel off its bond.</summary>
     private static IEnumerable<CheckResult> BoxBack(CarrierJob job, MountedShape mounted)

@@ -12,10 +12,20 @@ internal static class PocketFittingCheck
     /// <summary>The order of work puts the forward corners in first, so either aft corner may be the last; the harder one is judged.</summary>
     public static CheckResult Of(CarrierJob job, MountedShape mounted)
     {
-        var fitting = PocketFitting.Of(job, mounted.CarrierBox, mounted.Panel);
+        EachPanel PanelAt(PocketPlace pocket) => EachPanel.Of(job, mounted)[PocketFitting.IndexAt(job, pocket.Corner)];
+        PocketFitting At(PocketPlace pocket) => PocketFitting.Of(job, mounted.CarrierBox, mounted.Panels, pocket.Corner);
         var last = mounted.Fastened.Pockets.Where(pocket => pocket.Corner.End == Side.Aft)
-            .MaxBy(pocket => (pocket.Covers - fitting.Flat(pocket.Corner)).Millimeters)!;
-        var (code, subject) = (CheckCodes.PocketFitting, Say.Of($"last corner into the {last.Corner} pocket"));
+            .OrderBy(pocket => At(pocket).BowsFor(pocket) is [var bow, ..] ? bow.Radius / PanelAt(pocket).Job.LeastRadius : double.PositiveInfinity)
+            .ThenByDescending(pocket => (pocket.Covers - At(pocket).Flat(pocket.Corner)).Millimeters)
+            .First();
+        var panel = PanelAt(last);
+        return Of(panel, At(last), last).On(new PartKeys(job).Pocket(last.Corner), new PartKeys(panel.Job).Panel);
+    }
+
+    private static CheckResult Of(EachPanel panel, PocketFitting fitting, PocketPlace last)
+    {
+        var job = panel.Job;
+        var (code, subject) = (CheckCodes.PocketFitting, PanelWords.Of(job, Say.Of($"last corner into the {last.Corner} pocket")));
         var (limit, bows) = (BendLimit.Of(job), fitting.BowsFor(last));
         if (bows.IsEmpty)
         {
@@ -23,22 +33,22 @@ internal static class PocketFittingCheck
         }
 
         // What is not known of the top can only make a bow sharper: one that fails without it fails.
-        var known = bows.FirstOrDefault(bow => MissingFor(bow, job, mounted).IsEmpty);
+        var known = bows.FirstOrDefault(bow => MissingFor(bow, panel).IsEmpty);
         var bow = known?.Radius >= limit.Needed || bows[0].Radius < limit.Needed ? known ?? bows[0] : null;
         return bow is null
-            ? new(code, subject, Verdict.NotChecked, Measured.Nothing, BendLimit.Source, Say.Of($"The top's own curve brings the panel's edges nearer before it is bowed, and is not known: give {string.Join(", ", MissingFor(bows[0], job, mounted))}."))
+            ? new(code, subject, Verdict.NotChecked, Measured.Nothing, BendLimit.Source, Say.Of($"The top's own curve brings the panel's edges nearer before it is bowed, and is not known: give {string.Join(", ", MissingFor(bows[0], panel))}."))
             : limit.Judge((code, subject), bow.Radius, TooSharp(job, last, fitting.Most(last.Corner)), How(job, bow));
     }
 
     /// <summary>The fields without which it is not known how much nearer the top's curve brings the edges that a bow brings nearer.</summary>
-    private static ImmutableArray<string> MissingFor(PanelBow bow, CarrierJob job, MountedShape mounted)
+    private static ImmutableArray<string> MissingFor(PanelBow bow, EachPanel panel)
     {
         if (bow.IsForeAft)
         {
-            return TopSurface.Of(job.Top).Missing;
+            return TopSurface.Of(panel.Job.Top).Missing;
         }
 
-        var shaping = AthwartBend.Shaping(job.Top, mounted).ToList();
+        var shaping = AthwartBend.Shaping(panel.Job.Top, panel.Mounted).ToList();
         return shaping.Count == 0
             ? ["top.bow"]
             : [.. shaping.Where(each => each.Bow.Halves is null).SelectMany(each => new[] { $"top.bow[{each.Index + 1}].chord", $"top.bow[{each.Index + 1}].crown" })];

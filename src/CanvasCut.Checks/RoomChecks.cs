@@ -20,6 +20,11 @@ internal static class RoomChecks
             return [];
         }
 
+        if (job.Row is not null)
+        {
+            return [new(CheckCodes.KeepRoom, Say.Of("a later panel"), Verdict.NotChecked, Measured.Nothing, "carrier.keep_room", Say.Of("Only for carriers with one panel: of a row it is not worked out how much larger each of its panels may become."))];
+        }
+
         if (!mounted.Fastened.HasEndZippersOnly)
         {
             return [new(CheckCodes.KeepRoom, Say.Of("a later panel"), Verdict.NotChecked, Measured.Nothing, "carrier.keep_room", Say.Of("Only for carriers on zippers at both edges: the flaps of other fastenings are made anew with the carrier."))];

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
 
@@ -9,13 +10,18 @@ internal static class ShapeChecks
     /// <summary>The results; where the shape is not known they name the fields that are missing.</summary>
     public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
-        var (job, mounted, finding) = (patterns.Job, patterns.Mounted, patterns.Surface);
-        var profiles = patterns.Slack.Surface is { } slack ? PanelProfile.Of(job, mounted, slack) : [];
-        var taut = finding.IsKnown ? PanelProfile.Of(job, mounted, finding.Surface) : [];
+        ImmutableArray<PanelShape> shapes = [.. patterns.EachPanel.Select(PanelShape.Of)];
+        return shapes.SelectMany(OfPanel).Concat(ClosingChecks.Of(patterns, shapes));
+    }
+
+    /// <summary>What is asked of each panel over its own length.</summary>
+    private static IEnumerable<CheckResult> OfPanel(PanelShape shape)
+    {
+        var (job, mounted, finding) = (shape.Patterns.Job, shape.Patterns.Mounted, shape.Patterns.Surface);
         return AthwartBend.Check(job, mounted, finding.Surface)
-            .Concat(finding.IsKnown ? AlongBend.Check(job, mounted, (profiles, taut)).Append(DoubleCurve.Check(job, mounted, finding.Surface, profiles)) : Unknown(finding))
+            .Concat(finding.IsKnown ? AlongBend.Check(job, mounted, (shape.Slack, shape.Measured)).Append(DoubleCurve.Check(job, mounted, finding.Surface, shape.Slack)) : Unknown(finding))
             .Concat(SpanChecks.Of(job, mounted))
-            .Concat(ClosingChecks.Of(patterns, (profiles, taut)));
+            .Select(result => result with { Subject = PanelWords.Of(job, result.Subject) });
     }
 
     private static IEnumerable<CheckResult> Unknown(SurfaceFinding finding) =>

@@ -19,10 +19,10 @@ internal static class SleeveChecks
     {
         foreach (var flap in patterns.Mounted.Fastened.Flaps.Where(flap => flap.Kind == MountKind.Sleeve))
         {
-            yield return Reach(patterns.Mounted, flap);
-            yield return Lug(flap);
-            yield return Opening(flap, flap.Parts.Sleeve!);
-            yield return RodBend.Check(flap, patterns);
+            foreach (var result in new[] { Reach(patterns.Mounted, flap), Lug(flap), Opening(flap, flap.Parts.Sleeve!), RodBend.Check(flap, patterns) })
+            {
+                yield return result.On(new PartKeys(patterns.Job).Fastening(flap.Side));
+            }
         }
     }
 

@@ -16,7 +16,7 @@ internal static class StripSeamChecks
         var seam = strip.SeamInside(mounted.CarrierBox);
         yield return CheckResult.Judged(
             (CheckCodes.StripSeam, Say.Of($"{strip.Name}'s seam and the panel")),
-            Measured.AtLeast(StripPlace.Inside(strip.Side, mounted.CarrierBox, mounted.PanelBox) - seam, StripPlace.PanelRoom),
+            Measured.AtLeast(StripPlace.Inside(strip.Side, mounted.CarrierBox, mounted.RowBox) - seam, StripPlace.PanelRoom),
             Verdict.Fail,
             LimitSource.Practice,
             Say.Of($"The panel would lie on the strip's seam: widen carrier.border.{Words.Id(strip.Side)} to {LimitWords.Least(seam + StripPlace.PanelRoom, job.Units)} or more, or sew fewer rows (sewing.rows)."));

@@ -33,12 +33,20 @@ internal static class StripWaterChecks
             AtLeastLevel(falls.Min()),
             Verdict.Caution,
             Source,
-            $"{UnderIt(strip)} {Remedy(strip, fallsTheOtherWay: falls.Max() <= 0)}");
+            string.Join(' ', new[] { UnderIt(strip), Held(strip), Remedy(strip, fallsTheOtherWay: falls.Max() <= 0) }.Where(part => part.Length > 0)));
     }
 
     private static string UnderIt(StripPlace strip) => strip.IsOnCarrier
         ? Say.Of($"Water that runs down the top meets the free edge and gets under it to the {Words.Of(strip.Side)} edge, where a zipper leaks.")
         : Say.Of($"Water that runs down the carrier meets the free edge and gets under it to the {Words.Of(strip.Side)} edge, where a zipper leaks.");
+
+    /// <summary>What holds the edge down keeps it from lifting in the wind, and does not make it tight.</summary>
+    private static string Held(StripPlace strip) => strip.Holding switch
+    {
+        null => string.Empty,
+        { Kind: Design.StripHold.Rod } => Say.Of("The rod keeps the edge down all along, but water still soaks in under it."),
+        _ => Say.Of("What holds it keeps the edge from lifting, but water runs in between."),
+    };
 
     private static string Remedy(StripPlace strip, bool fallsTheOtherWay)
     {

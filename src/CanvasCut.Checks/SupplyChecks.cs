@@ -10,7 +10,7 @@ internal static class SupplyChecks
 {
     /// <summary>Zippers on sale and the roll's width.</summary>
     public static IEnumerable<CheckResult> Of(PatternSet patterns) =>
-        patterns.Mounted.Fastened.Zippers.Select(zipper => Stock(zipper, patterns.Job.Units)).Append(Width(patterns));
+        patterns.Mounted.Fastened.Zippers.Select(zipper => Stock(zipper, patterns.Job.Units).On(new PartKeys(patterns.Job).Fastening(zipper.Side))).Append(Width(patterns));
 
     private static CheckResult Stock(ZipperPlace zipper, PrintUnits units) => new(
         CheckCodes.ZipperStock,

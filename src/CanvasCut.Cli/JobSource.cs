@@ -75,13 +75,16 @@ internal static class JobSource
         ImmutableArray<JobRun> named = [.. top.Mountings.Where(run => run.Job.Mounting == new MountingName(panel))];
         if (named.IsEmpty)
         {
-            faces.Errors.WriteLine(top.Top.HasSeveral
-                ? Say.Of($"--panel \"{panel}\" is no carrier of this job; there are {NamesOf(top)}.")
-                : Say.Of("--panel is for jobs of several panels; this one has one."));
+            TellNoSuch(panel, top.Top.HasSeveral, [.. top.Mountings.Select(run => run.Job.Mounting)], faces);
         }
 
         return named.IsEmpty ? null : named;
     }
+
+    /// <summary>Tells that a panel was named that there is not.</summary>
+    public static void TellNoSuch(string panel, bool hasSeveral, ImmutableArray<MountingName> names, Faces faces) => faces.Errors.WriteLine(hasSeveral
+        ? Say.Of($"--panel \"{panel}\" is no carrier of this job; there are {string.Join(", ", names)}.")
+        : Say.Of("--panel is for jobs of several panels; this one has one."));
 
     private static string NamesOf(TopRun top) => string.Join(", ", top.Mountings.Select(run => run.Job.Mounting.Text));
 

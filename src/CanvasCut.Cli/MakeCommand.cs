@@ -81,7 +81,7 @@ internal static class MakeCommand
 
         foreach (var run in top.Mountings)
         {
-            output.WriteLine($"  {TopFiles.FolderOf(run) + "/",-18} {Say.Of("report, templates, order and pieces of this carrier")}");
+            output.WriteLine($"  {TopFiles.FolderOf(run) + "/",-18} {Say.Of("checks, templates and pieces of this carrier")}");
         }
 
         var sets = top.Top.Copies > 1 ? Say.Of($" for {top.Top.Copies} sets") : string.Empty;
@@ -90,8 +90,8 @@ internal static class MakeCommand
             output.WriteLine(cost.Summary);
         }
 
-        output.WriteLine(Say.Of($"Cloth{sets}, all pieces on one roll: {LengthText.Of(top.Plan.Ordered, top.Context.Units)}; that is the length to buy, not the sum of the carriers' own."));
-        output.WriteLine(Say.Of($"Look first at {Path.Combine(folder, "placement.svg")}, then at the report.pdf of each carrier."));
+        output.WriteLine(Say.Of($"Cloth{sets}, all pieces on one roll: {LengthText.Of(top.Plan.Ordered, top.Context.Units)}."));
+        output.WriteLine(Say.Of($"Look first at {Path.Combine(folder, "report.pdf")}, then at the report.pdf of each carrier; print each templates.pdf at 100 %, never \"fit to page\"."));
         return top.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 

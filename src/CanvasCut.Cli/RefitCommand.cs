@@ -47,6 +47,12 @@ internal static class RefitCommand
             return code;
         }
 
+        if (read.Row is not null)
+        {
+            faces.Errors.WriteLine(Say.Of($"refit takes a carrier with one panel, and {string.Join(", ", read.Panels.Select(panel => $"\"{panel.Name}\""))} share one in {job.Path}."));
+            return ExitCode.WrongInput;
+        }
+
         var outcome = RefitOutcome.Of(results.Value, read);
         if (wanted.AsJson)
         {

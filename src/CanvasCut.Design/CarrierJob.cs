@@ -7,7 +7,7 @@ namespace CanvasCut.Design;
 /// <param name="Name">What the user calls the job.</param>
 /// <param name="Units">Which units are printed.</param>
 /// <param name="Top">The top.</param>
-/// <param name="Panel">The panel.</param>
+/// <param name="Panel">The panel; of several the first.</param>
 /// <param name="Carrier">The carrier wanted.</param>
 /// <param name="Fastenings">What holds it on the top.</param>
 /// <param name="Workshop">Cloth, sewing, paper and plotter.</param>
@@ -35,6 +35,22 @@ public sealed record CarrierJob(
 
     /// <summary>Which of the top's mountings it is.</summary>
     public MountingName Mounting { get; init; } = MountingName.Only;
+
+    /// <summary>How several panels lie on the carrier; null where it has one.</summary>
+    public PanelRow? Row { get; init; }
+
+    /// <summary>Which panel of its row <see cref="Panel"/> is, in the job of one of them (<see cref="OfPanel"/>).</summary>
+    public MountingName PanelName { get; init; } = MountingName.Only;
+
+    /// <summary>All panels of the carrier, from port to starboard or from forward to aft.</summary>
+    public ImmutableArray<RowPanel> Panels => Row is { } row ? [new(row.First, Panel, Length.Zero), .. row.After] : [new(PanelName, Panel, Length.Zero)];
+
+    /// <summary>The lowest wind at which the maker of one of the panels wants it off; null where none says.</summary>
+    public Speed? PanelsMaxWind => Panels.Select(each => each.Panel.Limits.MaxWind).OfType<Speed>().Select(wind => (Speed?)wind).MinBy(wind => wind!.Value.MetersPerSecond);
+
+    /// <summary>The same carrier as if one of its panels lay on it alone.</summary>
+    /// <param name="index">Which panel of <see cref="Panels"/>.</param>
+    public CarrierJob OfPanel(int index) => Row is null ? this : this with { Panel = Panels[index].Panel, PanelName = Panels[index].Name, Row = null };
 }
 
 /// <summary>What holds the carrier on the top.</summary>

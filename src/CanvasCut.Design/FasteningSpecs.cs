@@ -64,6 +64,22 @@ public enum StripGround
     Carrier,
 }
 
+/// <summary>What holds a weather strip's free edge.</summary>
+public enum StripHold
+{
+    /// <summary>Its own weight.</summary>
+    Nothing,
+
+    /// <summary>Squares of hook-and-loop.</summary>
+    HookAndLoop,
+
+    /// <summary>Press fasteners.</summary>
+    Snaps,
+
+    /// <summary>A rod in its hem, which holds nothing but weighs it down and keeps it straight.</summary>
+    Rod,
+}
+
 /// <summary>The weather strip wanted.</summary>
 /// <param name="Edges">Which edges it covers; none for no strip.</param>
 /// <param name="Overlap">How far it reaches over the carrier.</param>
@@ -77,6 +93,18 @@ public sealed record WeatherStripSpec(ImmutableArray<Side> Edges, Length Overlap
 
     /// <summary>What the strip of each edge is sewn to.</summary>
     public Sides<StripGround> SewnTo { get; init; } = Sides.All(StripGround.Top);
+
+    /// <summary>What holds the free edges.</summary>
+    public StripHold Held { get; init; }
+
+    /// <summary>The most from one snap or square to the next.</summary>
+    public Length Pitch { get; init; }
+
+    /// <summary>How long and wide a square of hook-and-loop is.</summary>
+    public Length Square { get; init; }
+
+    /// <summary>The diameter of the rod in a hem.</summary>
+    public Length Rod { get; init; }
 
     /// <summary>The edges whose strip is sewn to the top.</summary>
     public IEnumerable<Side> OnTop => Edges.Where(side => SewnTo[side] == StripGround.Top);

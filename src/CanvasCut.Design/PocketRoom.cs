@@ -35,9 +35,9 @@ public static class PocketRoom
 
     private static Length Grown(CarrierJob job, LongSide way)
     {
-        var (border, cloth, panel) = (job.Carrier.Border, job.Workshop.Cloth, MountedPanel.Of(job.Panel, way));
-        var across = ClothSpec.GrownBy(panel.Athwart + border.Port + border.Starboard, cloth.ShrinkAthwart);
-        var along = ClothSpec.GrownBy(panel.ForeAft + border.Forward + border.Aft, cloth.ShrinkForeAft);
+        var (border, cloth, row) = (job.Carrier.Border, job.Workshop.Cloth, RowLayout.Of(job, way));
+        var across = ClothSpec.GrownBy(row.Athwart + border.Port + border.Starboard, cloth.ShrinkAthwart);
+        var along = ClothSpec.GrownBy(row.ForeAft + border.Forward + border.Aft, cloth.ShrinkForeAft);
         bool IsBare(Side side) => !job.Fastenings.Pocket.OverZipper || job.Fastenings.Mount.At(side) is null;
         var (atSides, atEnds) = (IsBare(Side.Port) || IsBare(Side.Starboard), IsBare(Side.Forward) || IsBare(Side.Aft));
         return UnitMath.Max(atSides ? across : Length.Zero, atEnds ? along : Length.Zero);

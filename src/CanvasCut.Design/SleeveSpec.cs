@@ -46,7 +46,10 @@ public sealed record SleeveSpec(Length Rod, Length Ease, Length Segment, Length 
     public Length OuterEdge => (ToRod * 2) + SewnDown;
 
     /// <summary>The smallest radius to which the rod may be bent for good.</summary>
-    public Length LeastRadius => SmallestRadius ?? (Rod * DiametersToBend);
+    public Length LeastRadius => SmallestRadius ?? LeastRadiusOf(Rod);
+
+    /// <summary>The smallest radius to which a rod may be bent for good of which nothing else is known.</summary>
+    public static Length LeastRadiusOf(Length rod) => rod * DiametersToBend;
 
     /// <summary>The largest thing that the sleeve lets through, round.</summary>
     public Length Bore => Girth / Math.PI;

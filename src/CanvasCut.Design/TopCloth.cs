@@ -32,7 +32,7 @@ public sealed class TopCloth
     private TopCloth(TopCloth other, ImmutableArray<Bow> bows)
     {
         (Length, Width, Outline, Edges) = (other.Length, other.Width, other.Outline, other.Edges);
-        (Bows, KeepOuts) = (bows, other.KeepOuts);
+        (Bows, Tubes, KeepOuts, Fixtures, Boom) = (bows, other.Tubes, other.KeepOuts, other.Fixtures, other.Boom);
     }
 
     /// <summary>Fore and aft along the cloth, on the centreline.</summary>
@@ -50,8 +50,17 @@ public sealed class TopCloth
     /// <summary>The bows, forward to aft.</summary>
     public ImmutableArray<Bow> Bows { get; init; } = [];
 
+    /// <summary>Other tubes under it.</summary>
+    public ImmutableArray<TopTube> Tubes { get; init; } = [];
+
     /// <summary>What must stay clear.</summary>
     public ImmutableArray<KeepOut> KeepOuts { get; init; } = [];
+
+    /// <summary>What is on it already.</summary>
+    public ImmutableArray<TopFixture> Fixtures { get; init; } = [];
+
+    /// <summary>The boom that swings over it; null when there is none.</summary>
+    public TopBoom? Boom { get; init; }
 
     /// <summary>The same top over other bows.</summary>
     public TopCloth Over(ImmutableArray<Bow> bows) => new(this, bows);

@@ -52,6 +52,15 @@ public sealed class TopOutline
         return (Length.FromMillimeters(-from.X), Length.FromMillimeters(to.X));
     }
 
+    /// <summary>Whether a place lies on the top, its edge included.</summary>
+    public bool Holds(TopPlace place)
+    {
+        const double EdgeMm = 0.5;
+        ArgumentNullException.ThrowIfNull(place);
+        var at = new Point(place.Offset.Millimeters, -place.Station.Millimeters);
+        return Shape.Surrounds(at) || new OpenLine([.. Shape.Corners, Shape[0]]).Nearest(at).AwayMm < EdgeMm;
+    }
+
     /// <summary>An outline of lines that have been drawn.</summary>
     internal static TopOutline Drawn(IEnumerable<(Side Side, ImmutableArray<Point> Line)> lines)
     {

@@ -49,6 +49,20 @@ public sealed record LimitSpec(double BendFactor, Length TubeClearance, Length C
 {
     /// <summary>The clear strip between two carriers, with all that holds them, in which hands and zipper pulls need room.</summary>
     public Length BetweenCarriers { get; init; } = Length.FromMillimeters(50);
+
+    /// <summary>The room to work between two carriers.</summary>
+    public BetweenLimits Between { get; init; } = BetweenLimits.Usual;
+}
+
+/// <summary>Room to work between two carriers; all common practice, no source.</summary>
+/// <param name="Pockets">Between the pockets of two carriers, for the machine's foot.</param>
+/// <param name="Pulls">Round the start of a zipper, for two fingers and its pull.</param>
+/// <param name="Hands">Beside an edge that is closed by hand.</param>
+/// <param name="Cables">Round the place where a cable leaves.</param>
+public sealed record BetweenLimits(Length Pockets, Length Pulls, Length Hands, Length Cables)
+{
+    /// <summary>What counts where the job says nothing.</summary>
+    public static BetweenLimits Usual { get; } = new(Length.FromMillimeters(15), Length.FromMillimeters(50), Length.FromMillimeters(60), Length.FromMillimeters(40));
 }
 
 /// <summary>How far cloth and carrier may be from the shape they are drawn in.</summary>

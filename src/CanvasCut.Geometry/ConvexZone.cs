@@ -14,6 +14,9 @@ public sealed class ConvexZone
 
     private ConvexZone(Edge[] edges) => _edges = edges;
 
+    /// <summary>The box round it.</summary>
+    public Box Bounds => Box.Holding([.. _edges.Select(edge => new Point(edge.X, edge.Y))]);
+
     /// <summary>For each edge the way out and how far beyond it the origin lies.</summary>
     public IEnumerable<(Step Outward, double OriginMm)> Sides =>
         _edges.Select(edge => (new Step(edge.OutX, edge.OutY), -((edge.X * edge.OutX) + (edge.Y * edge.OutY))));

@@ -60,6 +60,13 @@ public sealed class Outline
     public static Outline Of(Box box) =>
         new([new(box.Left, box.Bottom), new(box.Right, box.Bottom), new(box.Right, box.Top), new(box.Left, box.Top)]);
 
+    /// <summary>The strip along a straight line, so wide.</summary>
+    public static Outline Along(Point from, Point to, double widthMm)
+    {
+        var aside = (to - from).Unit().Left * (widthMm / 2);
+        return new([from - aside, to - aside, to + aside, from + aside]);
+    }
+
     /// <summary>The parts of an open line that lie inside, for a convex outline.</summary>
     public ImmutableArray<ImmutableArray<Point>> Inside(ImmutableArray<Point> line) =>
         InnerSides.Aggregate(ImmutableArray.Create(line), (parts, side) => [.. parts.SelectMany(part => side.Cut(part))]);

@@ -147,6 +147,15 @@ public static class ProblemCode
     /// <summary>The number of sets is none.</summary>
     public const string Copies = "CC216";
 
+    /// <summary>A panel lies on the carrier of none, of itself, of a mirror image, or of one that lies on its own.</summary>
+    public const string On = "CC217";
+
+    /// <summary>Panels on one carrier are to lie in two directions.</summary>
+    public const string Beside = "CC218";
+
+    /// <summary>A row of panels is longer than the top.</summary>
+    public const string RowLength = "CC219";
+
     /// <summary>The widths of the top are given twice, or one of them not at all.</summary>
     public const string TopWidths = "CC230";
 
@@ -158,6 +167,15 @@ public static class ProblemCode
 
     /// <summary>The edges of the top meet where they must not.</summary>
     public const string OutlineCrosses = "CC233";
+
+    /// <summary>A tube has no ends, or one that does not lie on the top.</summary>
+    public const string TubePlace = "CC234";
+
+    /// <summary>What is on the top already has no shape, or lies beside the top.</summary>
+    public const string FixturePlace = "CC235";
+
+    /// <summary>The boom does not reach from its pivot aft, or never over the top.</summary>
+    public const string BoomPlace = "CC236";
 
     /// <summary>The figures of a panel's label contradict each other.</summary>
     public const string Label = "CC260";

@@ -11,8 +11,17 @@ public enum PartKind
     /// <summary>A bow's tube.</summary>
     Bow,
 
+    /// <summary>Another tube.</summary>
+    Tube,
+
     /// <summary>A keep-out.</summary>
     KeepOut,
+
+    /// <summary>Something that is on the top already.</summary>
+    Fixture,
+
+    /// <summary>The boom over the top.</summary>
+    Boom,
 
     /// <summary>A piece of cloth.</summary>
     Piece,
@@ -40,10 +49,13 @@ public enum PartKind
 /// <param name="Kind">What it is.</param>
 /// <param name="Mounting">Whose it is; nothing for what is the top's, or where a top has one mounting only.</param>
 /// <param name="Side">Which edge; null for what is no edge's.</param>
-/// <param name="Number">Which bow or keep-out, counted from 1; null for others.</param>
+/// <param name="Number">Which bow, tube, keep-out or fixture, counted from 1; null for others.</param>
 /// <param name="Piece">The whole piece; null for what is none.</param>
 public sealed record PartKey(PartKind Kind, MountingName Mounting = default, Side? Side = null, int? Number = null, PieceKey? Piece = null)
 {
+    /// <summary>Which panel of several on one carrier it is, or is part of; nothing where the carrier has one.</summary>
+    public MountingName Panel { get; init; }
+
     /// <summary>A piece as one; its widths have no key of their own.</summary>
     public static PartKey Of(PieceKey piece)
     {
@@ -54,8 +66,17 @@ public sealed record PartKey(PartKind Kind, MountingName Mounting = default, Sid
     /// <summary>The tube of a bow counted from 1.</summary>
     public static PartKey Bow(int number) => new(PartKind.Bow, Number: number);
 
+    /// <summary>A tube that is no bow, counted from 1.</summary>
+    public static PartKey Tube(int number) => new(PartKind.Tube, Number: number);
+
     /// <summary>A keep-out counted from 1.</summary>
     public static PartKey KeepOut(int number) => new(PartKind.KeepOut, Number: number);
+
+    /// <summary>The boom with its swing.</summary>
+    public static PartKey Boom { get; } = new(PartKind.Boom);
+
+    /// <summary>Something on the top already, counted from 1.</summary>
+    public static PartKey Fixture(int number) => new(PartKind.Fixture, Number: number);
 
     /// <summary>An edge of the top.</summary>
     public static PartKey TopEdge(Side side) => new(PartKind.TopEdge, Side: side);
@@ -71,9 +92,11 @@ public sealed record PartKey(PartKind Kind, MountingName Mounting = default, Sid
 
     private IEnumerable<string> Parts()
     {
-        if (!Mounting.IsOnly)
+        // Names of panels and of mountings are unique together.
+        var owner = Panel.IsOnly ? Mounting : Panel;
+        if (!owner.IsOnly)
         {
-            yield return Mounting.Text;
+            yield return owner.Text;
         }
 
         yield return Word;
@@ -92,6 +115,9 @@ public sealed record PartKey(PartKind Kind, MountingName Mounting = default, Sid
     {
         PartKind.TopEdge => "top-edge",
         PartKind.Bow => "bow",
+        PartKind.Tube => "tube",
+        PartKind.Fixture => "fixed",
+        PartKind.Boom => "boom",
         PartKind.KeepOut => "keep-out",
         PartKind.CarrierEdge => "carrier-edge",
         PartKind.Fastening => "fastening",
@@ -107,21 +133,22 @@ public sealed record PartKey(PartKind Kind, MountingName Mounting = default, Sid
 public sealed class PartKeys(CarrierJob job)
 {
     private readonly MountingName _mounting = job.Mounting.IsOnly ? default : job.Mounting;
+    private readonly MountingName _panel = job.PanelName.IsOnly ? default : job.PanelName;
 
     /// <summary>The carrier.</summary>
     public PartKey Carrier => PartKey.Of(new(PieceKind.Carrier, _mounting));
 
     /// <summary>The panel.</summary>
-    public PartKey Panel => new(PartKind.Panel, _mounting);
+    public PartKey Panel => new(PartKind.Panel, _mounting) { Panel = _panel };
 
     /// <summary>Its cells.</summary>
-    public PartKey Cells => new(PartKind.Cells, _mounting);
+    public PartKey Cells => new(PartKind.Cells, _mounting) { Panel = _panel };
 
     /// <summary>Its junction box.</summary>
-    public PartKey JunctionBox => new(PartKind.JunctionBox, _mounting);
+    public PartKey JunctionBox => new(PartKind.JunctionBox, _mounting) { Panel = _panel };
 
     /// <summary>The hole for its cable.</summary>
-    public PartKey CableExit => new(PartKind.CableExit, _mounting);
+    public PartKey CableExit => new(PartKind.CableExit, _mounting) { Panel = _panel };
 
     /// <summary>An edge of the carrier.</summary>
     public PartKey CarrierEdge(Side side) => new(PartKind.CarrierEdge, _mounting, side);

@@ -25,8 +25,19 @@ public sealed record PatternSet(
     /// <summary>The same with the cloth as slack as it may be, on which the panel and all that holds it lie together.</summary>
     public SurfaceFinding Slack { get; } = TopSurface.Hanging(Job.Top, Job.Limits.Shape.ClothSag);
 
-    /// <summary>How the panel is bonded to the carrier.</summary>
-    public BondPlan Bond { get; } = BondPlan.Of(Job, Mounted);
+    /// <summary>How each panel is bonded to the carrier, in the order of the panels.</summary>
+    public ImmutableArray<BondPlan> Bonds { get; private init; } = BondPlan.All(Job, Mounted);
+
+    /// <summary>How the panel is bonded; of several what bonds all of them together.</summary>
+    public BondPlan Bond => BondPlan.Joined(Bonds);
+
+    /// <summary>Where the cables go through the carrier.</summary>
+    public ImmutableArray<CableHole> Holes => CableHole.All(Job, Mounted);
+
+    /// <summary>One for each panel of the carrier as if it lay on it alone; the pieces are those of all.</summary>
+    public ImmutableArray<PatternSet> EachPanel => Job.Row is null
+        ? [this]
+        : [.. Patterns.EachPanel.Of(Job, Mounted).Select((each, i) => this with { Job = each.Job, Mounted = each.Mounted, Bonds = [Bonds[i]] })];
 
     /// <summary>What is sewn to the top already and is not cut again; empty unless a new panel goes on an old top.</summary>
     public ImmutableArray<PatternPiece> Kept { get; private init; } = [];
@@ -110,14 +121,25 @@ public sealed record PatternSet(
     private static ImmutableArray<Box> KeepClear(CarrierJob job, MountedShape mounted)
     {
         var centred = mounted.MovedBy(new Point(0, 0) - mounted.CarrierBox.Center);
-        var exit = job.Panel.Fittings.CableExit?.Diameter.Millimeters ?? 0;
         return
         [
             .. centred.Fastened.Edges.SelectMany(edge => EdgeBoxes(edge, job.Workshop.Cloth.Lay.Warp)),
             .. centred.Fastened.Pockets.Select(pocket => pocket.Outline.Bounds),
-            .. centred.JunctionBox is { } box ? [box] : ImmutableArray<Box>.Empty,
-            .. centred.CableExit is { } hole ? [Box.Around(hole, exit, exit)] : ImmutableArray<Box>.Empty,
+            .. Patterns.EachPanel.Of(job, centred).SelectMany(PanelBoxes),
         ];
+    }
+
+    private static IEnumerable<Box> PanelBoxes(EachPanel each)
+    {
+        if (each.Mounted.JunctionBox is { } box)
+        {
+            yield return box;
+        }
+
+        if (each.Mounted.CableExit is { } hole && each.Job.Panel.Fittings.CableExit is { } exit)
+        {
+            yield return Box.Around(hole, exit.Diameter.Millimeters, exit.Diameter.Millimeters);
+        }
     }
 
     /// <summary>A seam across a fastening's run cannot be helped, but must not meet its ends; one along it must miss it all.</summary>

@@ -9,6 +9,12 @@ public enum ClearanceKind
     /// <summary>The mounted outline and a keep-out.</summary>
     KeepOut,
 
+    /// <summary>A part and what is on the top already.</summary>
+    Fixture,
+
+    /// <summary>What is too high and the swing of the boom.</summary>
+    Boom,
+
     /// <summary>Two carriers with all that holds them.</summary>
     Between,
 

@@ -8,10 +8,11 @@ internal sealed class SpareField
     /// <summary>The field of rules that were made with the mounting's middle at the origin.</summary>
     public SpareField(IEnumerable<DistanceRule> rules)
     {
-        _all = [.. rules.SelectMany(rule => rule.Parts.SelectMany(rule.From.Moved).Select(distance => (distance, rule.NeededMm)))];
+        var all = rules.SelectMany(rule => rule.Parts.SelectMany(rule.From.Moved).Select(distance => (Distance: distance, rule.NeededMm))).ToList();
 
-        // What is quickly worked out comes first, for it often settles that a place is no good.
-        Array.Sort(_all.Select(each => each.Distance is ZoneDistance ? 1 : 0).ToArray(), _all);
+        // Of distances that change alike the smallest counts. What is quickly worked out comes first, for it often settles that a place is no good.
+        var even = all.Where(each => each.Distance is EvenDistance).GroupBy(each => ((EvenDistance)each.Distance).Unit).Select(alike => alike.MinBy(each => ((EvenDistance)each.Distance).AtOrigin - each.NeededMm));
+        _all = [.. even, .. all.Where(each => each.Distance is not (EvenDistance or ZoneDistance)), .. all.Where(each => each.Distance is ZoneDistance)];
     }
 
     /// <summary>The smallest spare after a step; as soon as it is known to be below a bound, any number below it.</summary>
@@ -20,7 +21,7 @@ internal sealed class SpareField
         var least = double.PositiveInfinity;
         foreach (ref readonly var each in _all.AsSpan())
         {
-            least = Math.Min(least, each.Distance.At(x, y) - each.NeededMm);
+            least = Math.Min(least, each.Distance.At(x, y, least + each.NeededMm) - each.NeededMm);
             if (least < bound)
             {
                 return least;
@@ -36,7 +37,8 @@ internal sealed class SpareField
         var least = double.PositiveInfinity;
         foreach (ref readonly var each in _all.AsSpan())
         {
-            least = Math.Min(least, each.Distance.At(step.X, step.Y) + each.Distance.Change(by.X, by.Y) - each.NeededMm);
+            var more = each.Distance.Change(by.X, by.Y) - each.NeededMm;
+            least = Math.Min(least, each.Distance.At(step.X, step.Y, least - more) + more);
             if (least < bound)
             {
                 return least;

@@ -23,7 +23,7 @@ public sealed record MadeTogether(ImmutableArray<PatternSet> Carriers, int Sets)
         [.. Pieces.Select(piece => piece with { Title = piece.Title with { Quantity = piece.Title.Quantity * Sets } })];
 
     /// <summary>The grades that are used, each once.</summary>
-    public ImmutableArray<Grade> Grades => [.. Carriers.SelectMany(carrier => carrier.Job.Workshop.Supplies.GradesFor(carrier.Job.Fastenings.Mount)).DistinctBy(grade => grade.Id)];
+    public ImmutableArray<Grade> Grades => [.. Carriers.SelectMany(carrier => carrier.Job.Workshop.Supplies.GradesFor(carrier.Job.Fastenings)).DistinctBy(grade => grade.Id)];
 
     /// <summary>One carrier, once.</summary>
     public static MadeTogether Of(PatternSet only) => new([only], 1);

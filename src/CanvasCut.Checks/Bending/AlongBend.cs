@@ -34,7 +34,8 @@ internal static class AlongBend
         {
             var sharpest = SharpestOf(tubes);
             var measured = on.Measured.SelectMany(profile => profile.Tubes).Where(tube => tube.Bow == tubes.Key).ToList();
-            yield return Judge(Say.Of($"bend along over bow {sharpest.Bow + 1}"), sharpest.Radius, measured.Count > 0 ? SharpestOf(measured).Radius : null, TooSharp, Note(job, sharpest));
+            yield return Judge(Say.Of($"bend along over bow {sharpest.Bow + 1}"), sharpest.Radius, measured.Count > 0 ? SharpestOf(measured).Radius : null, TooSharp, Note(job, sharpest))
+                .On(PartKey.Bow(sharpest.Bow + 1), new PartKeys(job).Panel);
         }
 
         var place = SharpestPlace(on.Slack);

@@ -37,9 +37,10 @@ internal static class AthwartBend
 
         foreach (var (index, bow) in shaping)
         {
-            yield return bow.Across is not null
+            var result = bow.Across is not null
                 ? BendLimit.Of(job).Judge((CheckCodes.BendAthwart, Say.Of($"arc across at bow {index + 1}")), BendLimit.RadiusOf(SharperHalfMm(bow)), TooSharp)
                 : Missing(Say.Of($"arc across at bow {index + 1}"), Say.Of($"Give chord and crown (or girth) of bow {index + 1}."));
+            yield return result.On(PartKey.Bow(index + 1));
         }
 
         if (surface is not null)

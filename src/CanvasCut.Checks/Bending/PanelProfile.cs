@@ -67,8 +67,11 @@ public sealed class PanelProfile
     /// <summary>The panel's port edge, its middle and its starboard edge.</summary>
     public static ImmutableArray<PanelProfile> Of(CarrierJob job, MountedShape mounted, TopSurface surface) =>
     [
-        .. new[] { mounted.PanelBox.Left, mounted.PanelBox.Center.X, mounted.PanelBox.Right }.Select(offset => new PanelProfile(job, mounted, surface, offset)),
+        .. new[] { mounted.PanelBox.Left, mounted.PanelBox.Center.X, mounted.PanelBox.Right }.Select(offset => At(job, mounted, surface, offset)),
     ];
+
+    /// <summary>The panel at one offset.</summary>
+    public static PanelProfile At(CarrierJob job, MountedShape mounted, TopSurface surface, double offsetMm) => new(job, mounted, surface, offsetMm);
 
     /// <summary>Where a place of the cloth lies: along the line between the held edges, and over it.</summary>
     public StripRest ClothAt(double stationMm)

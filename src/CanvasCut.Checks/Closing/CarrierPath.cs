@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CanvasCut.Design;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -17,26 +16,40 @@ public sealed record CarrierPath(Length AlongCloth, Length Needed, Length Made)
     /// <summary>How much the carrier is too short; below zero when it is too long.</summary>
     public Length Shortfall => Needed - Made;
 
-    /// <summary>The path for each profile.</summary>
+    /// <summary>The path for each profile of each panel.</summary>
     /// <remarks>
-    /// Up to the panel's edges the carrier follows the cloth. Between them it goes with the panel: from edge to edge along
-    /// the bent strip, and over each tube it touches longer by h·θ, θ being what the cloth turns there and h how high the
-    /// panel's middle lies over the cloth, because what lies outside on a bend has the longer way.
+    /// Up to a panel's edges the carrier follows the cloth, in the gap between two panels too. Between them it goes with the panel: from
+    /// edge to edge along the bent strip, and over each tube it touches longer by h·θ, θ being what the cloth turns there and h how high
+    /// the panel's middle lies over the cloth, because what lies outside on a bend has the longer way.
     /// </remarks>
-    public static ImmutableArray<CarrierPath> Of(CarrierJob job, MountedShape mounted, TopSurface surface, ImmutableArray<PanelProfile> profiles) =>
-        [.. profiles.Select(profile => Of(job, mounted, surface, profile))];
+    public static ImmutableArray<CarrierPath> Of(MountedShape mounted, TopSurface surface, ImmutableArray<(PatternSet Patterns, ImmutableArray<PanelProfile> Profiles)> panels) =>
+        [.. panels.SelectMany(panel => panel.Profiles.Select(profile => Of(mounted, surface, profile, [.. Crossed(panel.Patterns, profile, surface, panels)])))];
 
-    private static CarrierPath Of(CarrierJob job, MountedShape mounted, TopSurface surface, PanelProfile profile)
+    /// <summary>The panels that a line along the boat crosses, from forward to aft, with how each lies there.</summary>
+    private static IEnumerable<(PatternSet Patterns, PanelProfile Profile)> Crossed(
+        PatternSet own, PanelProfile profile, TopSurface surface, ImmutableArray<(PatternSet Patterns, ImmutableArray<PanelProfile> Profiles)> panels)
     {
-        Length Girth(double from, double to) => surface.GirthBetween(PanelNet.At(from, profile.Offset.Millimeters), PanelNet.At(to, profile.Offset.Millimeters));
+        var at = profile.Offset.Millimeters;
+        return panels.Select(panel => panel.Patterns)
+            .Where(panel => panel == own || (panel.Mounted.PanelBox.Left <= at && at <= panel.Mounted.PanelBox.Right))
+            .Select(panel => (panel, panel == own ? profile : PanelProfile.At(panel.Job, panel.Mounted, surface, at)));
+    }
+
+    private static CarrierPath Of(MountedShape mounted, TopSurface surface, PanelProfile along, ImmutableArray<(PatternSet Patterns, PanelProfile Profile)> crossed)
+    {
+        Length Girth(double from, double to) => surface.GirthBetween(PanelNet.At(from, along.Offset.Millimeters), PanelNet.At(to, along.Offset.Millimeters));
         var (forward, aft) = (-mounted.Fastened.Edges[0].LineY, -mounted.Fastened.Edges[1].LineY);
-        var (panelFrom, panelTo) = (-mounted.PanelBox.Top, -mounted.PanelBox.Bottom);
-        var height = (job.Panel.Body.Thickness / 2) + ClothThickness;
-        var turn = profile.Tubes.Where(tube => tube.IsTouched).Sum(tube => surface.Ridges[tube.Bow].Turn.Radians);
-        var panel = Length.FromMillimeters(profile.Strip.LengthMm + profile.Strip.ExtraLengthMm);
-        return new(
-            Girth(forward, aft),
-            Girth(forward, panelFrom) + panel + Girth(panelTo, aft) + (height * turn),
-            Length.FromMillimeters(aft - forward));
+        var (way, turned, at) = (Length.Zero, Length.Zero, forward);
+        foreach (var (panel, profile) in crossed)
+        {
+            var (panelFrom, panelTo) = (-panel.Mounted.PanelBox.Top, -panel.Mounted.PanelBox.Bottom);
+            var height = (panel.Job.Panel.Body.Thickness / 2) + ClothThickness;
+            var turn = profile.Tubes.Where(tube => tube.IsTouched).Sum(tube => surface.Ridges[tube.Bow].Turn.Radians);
+            way += Girth(at, panelFrom) + Length.FromMillimeters(profile.Strip.LengthMm + profile.Strip.ExtraLengthMm);
+            turned += height * turn;
+            at = panelTo;
+        }
+
+        return new(Girth(forward, aft), way + Girth(at, aft) + turned, Length.FromMillimeters(aft - forward));
     }
 }

@@ -18,11 +18,11 @@ internal static class ClosingChecks
     private static string PullSource => Say.Of("limits.zipper_pull (rule of thumb, editable)");
 
     /// <summary>On cloth as slack as it may be and as it was measured, the worse counting: the way over the ridges, the same after shrinking and stretching, and the two halves along the zipper.</summary>
-    public static IEnumerable<CheckResult> Of(PatternSet patterns, (ImmutableArray<PanelProfile> Slack, ImmutableArray<PanelProfile> Measured) on)
+    public static IEnumerable<CheckResult> Of(PatternSet patterns, ImmutableArray<PanelShape> panels)
     {
         var (job, mounted, finding) = (patterns.Job, patterns.Mounted, patterns.Surface);
         ImmutableArray<CarrierPath> paths = (patterns.Slack.Surface, finding.Surface) is ({ } slack, { } measured)
-            ? [.. CarrierPath.Of(job, mounted, slack, on.Slack), .. CarrierPath.Of(job, mounted, measured, on.Measured)]
+            ? [.. CarrierPath.Of(mounted, slack, [.. panels.Select(panel => (panel.Patterns, panel.Slack))]), .. CarrierPath.Of(mounted, measured, [.. panels.Select(panel => (panel.Patterns, panel.Measured))])]
             : [];
         var half = mounted.Fastened.HasEndZippersOnly ? Say.Of("zipper") : Say.Of("edge");
         var way = Say.Of($"carrier from {half} to {half}");
@@ -32,7 +32,8 @@ internal static class ClosingChecks
         foreach (var edge in mounted.Fastened.Edges.Where(edge => edge.MustMatch))
         {
             var subject = Say.Of($"halves of the {edge.Name}");
-            yield return finding.IsKnown ? Match(subject, edge, job, finding.Surface) : AlongBend.Unknown(CheckCodes.ClosingMatch, subject, finding);
+            var match = finding.IsKnown ? Match(subject, edge, job, finding.Surface) : AlongBend.Unknown(CheckCodes.ClosingMatch, subject, finding);
+            yield return match.On(new PartKeys(job).Fastening(edge.Side));
         }
 
         CheckResult Path(ImmutableArray<CarrierPath> all)

@@ -11,7 +11,7 @@ namespace CanvasCut.Checks;
 internal static class CableChecks
 {
     public static IEnumerable<CheckResult> Of(PatternSet patterns) =>
-        CableHole.Of(patterns.Job, patterns.Mounted) is { } hole ? [.. Clear(patterns, hole), Reach(patterns, hole)] : [];
+        patterns.Holes.SelectMany(hole => Clear(patterns, hole).Append(Reach(patterns, hole)).Select(result => result with { Subject = PanelWords.Of(hole.Panel, result.Subject) }));
 
     /// <summary>Everything that comes too near, each by its name; when nothing does, what is nearest.</summary>
     private static IEnumerable<CheckResult> Clear(PatternSet patterns, CableHole hole)
@@ -35,17 +35,15 @@ internal static class CableChecks
 
     private static CheckResult Reach(PatternSet patterns, CableHole hole)
     {
-        var panel = patterns.Mounted.PanelBox;
-        var outside = ToBoxMm(hole.Middle, panel) - hole.Radius.Millimeters;
-        var isFromFace = patterns.Mounted.Panel.Fittings.JunctionBox is { IsAtBack: false };
+        var outside = patterns.Mounted.Panels.Min(panel => ToBoxMm(hole.Middle, panel.Box)) - hole.Radius.Millimeters;
         return new(
             CheckCodes.CableReach,
             Say.Of("cable hole and the bonded panel"),
-            !hole.IsUnderPanel ? Verdict.Pass : isFromFace ? Verdict.Fail : Verdict.Caution,
+            !hole.IsUnderPanel ? Verdict.Pass : hole.IsFromFace ? Verdict.Fail : Verdict.Caution,
             Measured.AtLeast(Length.FromMillimeters(Math.Max(0, outside)), CableHole.Rim),
             Say.Of("the flange of a gland or grommet, from memory"),
             !hole.IsUnderPanel ? string.Empty
-                : isFromFace ? Say.Of("The box is on the panel's face, and its cable cannot come to a hole under the panel: move the hole into the border, as in from_forward = \"-17 mm\", or leave panel.cable_exit out and lead the cable over the edge.")
+                : hole.IsFromFace ? Say.Of("The box is on the panel's face, and its cable cannot come to a hole under the panel: move the hole into the border, as in from_forward = \"-17 mm\", or leave panel.cable_exit out and lead the cable over the edge.")
                 : Say.Of("Nobody reaches a hole under a bonded panel: cut it and bush it flat before bonding, as the order of work has it, and lead the cable through it while the panel is laid."));
     }
 
@@ -57,7 +55,7 @@ internal static class CableChecks
         yield return (Say.Of("hems of the carrier"), Bands(mounted.CarrierBox, CableHole.FinishedBands(job)));
         yield return (Say.Of("rows of the carrier"), [.. HardParts.RowsOf([patterns.WholeCarrier]).Select(row => Box.Holding([row.From, row.To]))]);
         yield return (Say.Of("rows of its own patch"), LinesOf(hole.Patch.Grown(-StitchRows.FromFold.Millimeters)));
-        yield return (Say.Of("cells"), [mounted.CellBox]);
+        yield return (Say.Of("cells"), mounted.Cells);
         foreach (var edge in mounted.Fastened.Edges)
         {
             yield return (edge.Name, [edge.Band]);
@@ -73,9 +71,9 @@ internal static class CableChecks
             yield return (Say.Of("foam tape"), [.. bond.Tape.Concat(bond.Webbing).Select(strip => strip.Box)]);
         }
 
-        if (bond.Patch is { } ground)
+        if (!bond.Patches.IsEmpty)
         {
-            yield return (Say.Of("edge of the coated patch"), LinesOf(ground));
+            yield return (Say.Of("edge of the coated patch"), [.. bond.Patches.SelectMany(patch => LinesOf(patch))]);
         }
 
         foreach (var bow in job.Top.Bows)
@@ -83,10 +81,24 @@ internal static class CableChecks
             yield return (Say.Of("tubes"), [Plan.BandOf(job.Top, bow)]);
         }
 
+        foreach (var tube in job.Top.Tubes)
+        {
+            yield return (Say.Of("tubes"), Pieces(tube));
+        }
+
         foreach (var seam in HardParts.SeamsOf(patterns))
         {
             yield return (Say.Of("felled seams"), [seam]);
         }
+    }
+
+    /// <summary>A slanted tube as a row of boxes, which are a little larger than it, on the safe side.</summary>
+    private static ImmutableArray<Box> Pieces(TopTube tube)
+    {
+        const double PieceMm = 5;
+        var (from, to) = (Plan.Of(tube.From), Plan.Of(tube.To));
+        var count = (int)Math.Ceiling(from.DistanceMm(to) / PieceMm);
+        return [.. Enumerable.Range(0, count).Select(i => Box.Holding([from.Toward(to, (double)i / count), from.Toward(to, (i + 1.0) / count)]).Grown(tube.Diameter.Millimeters / 2))];
     }
 
     private static ImmutableArray<Box> Bands(Box carrier, Sides<Length> bands)

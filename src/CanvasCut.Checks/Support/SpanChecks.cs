@@ -35,6 +35,7 @@ internal static class SpanChecks
             span.IsMeasured ? string.Empty : Say.Of("Measure the sag and give it as sag_aft."));
 
         // What was only assumed can fail no panel.
-        return result.Verdict == Verdict.Fail && !span.IsMeasured ? result with { Verdict = Verdict.Caution } : result;
+        var judged = result.Verdict == Verdict.Fail && !span.IsMeasured ? result with { Verdict = Verdict.Caution } : result;
+        return judged.On(PartKey.Bow(span.Bow + 1), PartKey.Bow(span.Bow + 2), new PartKeys(job).Panel);
     }
 }

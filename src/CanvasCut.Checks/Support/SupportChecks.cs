@@ -9,12 +9,19 @@ internal static class SupportChecks
     private static string Source => Say.Of("limits.cell_margin (rule of thumb, editable)");
 
     /// <summary>One result a part.</summary>
-    public static IEnumerable<CheckResult> Of(PatternSet patterns) => HardParts.Of(patterns).Select(part => CheckResult.Judged(
-        (part.Code, Say.Of($"cells and {part.Subject}")),
-        Measured.AtLeast(part.ToCells(patterns.Mounted.CellBox), patterns.Job.Limits.CellMargin),
-        IsOnlyThick(part.Code) || patterns.Job.Panel.Limits.AllowsHardPoints ? Verdict.Caution : Verdict.Fail,
+    public static IEnumerable<CheckResult> Of(PatternSet patterns)
+    {
+        var panels = patterns.EachPanel;
+        return HardParts.Of(patterns).Select(part => Judged(part, panels.MinBy(panel => part.ToCells(panel.Mounted.CellBox).Millimeters)!));
+    }
+
+    /// <summary>Of several panels the nearest is looked at.</summary>
+    private static CheckResult Judged(HardPart part, PatternSet panel) => CheckResult.Judged(
+        (part.Code, PanelWords.Of(panel.Job, Say.Of($"cells and {part.Subject}"))),
+        Measured.AtLeast(part.ToCells(panel.Mounted.CellBox), panel.Job.Limits.CellMargin),
+        IsOnlyThick(part.Code) || panel.Job.Panel.Limits.AllowsHardPoints ? Verdict.Caution : Verdict.Fail,
         Source,
-        AdviceOn(part.Code)).On(part.Key, new PartKeys(patterns.Job).Cells));
+        AdviceOn(part.Code)).On(part.Key, new PartKeys(panel.Job).Cells);
 
     /// <summary>A row of stitches or a hem is a step of a millimetre, not a hard point like a seam of four layers or a row of teeth.</summary>
     private static bool IsOnlyThick(string code) => code == CheckCodes.Stitch;

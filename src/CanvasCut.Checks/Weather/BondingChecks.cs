@@ -10,7 +10,7 @@ internal static class BondingChecks
     public static IEnumerable<CheckResult> Of(PatternSet patterns)
     {
         var bonding = patterns.Job.Conditions.Bonding;
-        return BondingWeather.Of(bonding.Day, bonding.Limits).Prepend(Onto(patterns));
+        return patterns.OfEach(panel => [Onto(panel)]).Concat(BondingWeather.Of(bonding.Day, bonding.Limits));
     }
 
     /// <summary>Less is round-off.</summary>

@@ -19,6 +19,6 @@ internal static class EdgeHolds
         var factors = job.Conditions.Wind.Factors;
         var load = ForcePerLength.FromNewtonsPerMeter(upright.Newtons * factors.Edge.DecimalFractions / flap.Run.Meters);
         var peel = ForcePerLength.FromNewtonsPerMeter(job.Fastenings.Mount.Figures.HookAndLoop.Peel.Newtons / Length.FromInches(1).Meters / factors.Safety.DecimalFractions);
-        return new(CheckCodes.WindFastener, flap.Name, Measured.AtMost(load, peel), WindReach.Square(wind, load / peel));
+        return new(CheckCodes.WindFastener, flap.Name, Measured.AtMost(load, peel), WindReach.Square(wind, load / peel)) { Edge = flap.Side };
     }
 }

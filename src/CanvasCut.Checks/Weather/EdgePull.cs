@@ -1,4 +1,5 @@
 using CanvasCut.Design;
+using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 using UnitsNet;
 
@@ -21,7 +22,7 @@ internal sealed class EdgePull
     private EdgePull(CarrierJob job, MountedShape mounted, EdgePlace edge, ForcePerLength stiffness)
     {
         (_edgeFactor, _share) = (job.Conditions.Wind.Factors.Edge.DecimalFractions, EdgeShare.Of(edge, mounted));
-        var (carrier, panel) = (edge.Frame.Turned(mounted.CarrierBox), edge.Frame.Turned(mounted.PanelBox));
+        var (carrier, panel) = (edge.Frame.Turned(mounted.CarrierBox), edge.Frame.Turned(mounted.RowBox));
         _edge = Length.FromMillimeters(carrier.WidthMm);
         var cloth = new ClothSlack(job, Length.FromMillimeters(carrier.HeightMm), IsAlongBoat: edge.IsEnd);
         var border = Math.Max(Least, Math.Abs(edge.AsEnd.LineY - (edge.Outward > 0 ? panel.Top : panel.Bottom)));
@@ -65,7 +66,17 @@ internal sealed class EdgePull
 /// <summary>How much of the top's own cloth gives when an edge is pulled inward.</summary>
 internal static class TopGive
 {
-    /// <summary>From what holds an edge outward to the next bow, or to the top's edge where there is none; the top is taken to stretch as the carrier does.</summary>
+    /// <summary>The shortest ways to tubes that are no bows, if some of them lies outward; shorter than the way straight out, on the safe side.</summary>
+    private static IEnumerable<Length> OtherTubes(EdgePlace edge, TopCloth top)
+    {
+        var line = edge.AsEnd.LineY;
+        double OutwardMm(TopPlace end) => edge.Outward * (edge.Frame.Turned(Box.Around(Plan.Of(end), 0, 0)).Top - line);
+        return top.Tubes
+            .Where(tube => Math.Max(OutwardMm(tube.From), OutwardMm(tube.To)) > 0)
+            .Select(tube => Length.FromMillimeters(ConvexZone.Around([Plan.Of(tube.From), Plan.Of(tube.To)], Box.Holding([edge.Line.From, edge.Line.To])).DistanceMm(0, 0)));
+    }
+
+    /// <summary>From what holds an edge outward to the next tube, or to the top's edge where there is none; the top is taken to stretch as the carrier does.</summary>
     public static Length Beyond(EdgePlace edge, TopCloth top)
     {
         var (line, halves) = (Length.FromMillimeters(edge.Line.From.Y), new[] { edge.Line.From, edge.Line.To }.Select(end => top.Outline.HalvesAt(Length.FromMillimeters(-end.Y))).ToList());
@@ -76,7 +87,7 @@ internal static class TopGive
             Side.Port => halves.Select(half => half.Port + Length.FromMillimeters(edge.Line.From.X)),
             _ => halves.Select(half => half.Starboard - Length.FromMillimeters(edge.Line.From.X)),
         };
-        return ways.Where(way => way > Length.Zero).DefaultIfEmpty(Length.Zero).Min();
+        return ways.Concat(OtherTubes(edge, top)).Where(way => way > Length.Zero).DefaultIfEmpty(Length.Zero).Min();
     }
 }
 

@@ -26,7 +26,7 @@ public sealed class HoldDown
     private HoldDown(CarrierJob job, MountedShape mounted)
     {
         (_job, _mounted) = (job, mounted);
-        Wanted = job.Panel.Limits.MaxWind is { } most && most < job.Conditions.Wind.OffAt ? most : job.Conditions.Wind.OffAt;
+        Wanted = job.PanelsMaxWind is { } most && most < job.Conditions.Wind.OffAt ? most : job.Conditions.Wind.OffAt;
         _pulls = mounted.Fastened.Edges
             .Select(edge => (Edge: edge, Pull: EdgePull.Of(job, mounted, edge)))
             .Where(each => each.Pull is not null)
@@ -44,7 +44,7 @@ public sealed class HoldDown
     public bool KnowsPull => _job.Workshop.Supplies.Cloth.Stiffness is not null;
 
     /// <summary>Whether it is known what the adhesive bears.</summary>
-    public bool KnowsBond => BondPlan.Of(_job, _mounted).Bears is not null;
+    public bool KnowsBond => BondPlan.All(_job, _mounted).All(bond => bond.Bears is not null);
 
     /// <summary>Whether load and strength of everything that holds the edges are known.</summary>
     public bool KnowsEdges => KnowsPull && KnowsZippers && UnknownFasteners.IsEmpty;
@@ -173,14 +173,16 @@ public sealed class HoldDown
         SeamHolds / Factors.Safety.DecimalFractions);
 
     /// <summary>The plan's strips, or all of an adhesive back, bear what lifts the panel; nothing is said of a back whose figure is not known.</summary>
-    private IEnumerable<WindHold> Bond()
+    private IEnumerable<WindHold> Bond() => EachPanel.Of(_job, _mounted).SelectMany(each => Bond(each.Job, each.Mounted));
+
+    private IEnumerable<WindHold> Bond(CarrierJob job, MountedShape mounted)
     {
-        var bond = BondPlan.Of(_job, _mounted);
+        var bond = BondPlan.Of(job, mounted);
         if (bond.Bears is { } bears)
         {
-            var lift = Lift(Wanted, Area.FromSquareMillimeters(_mounted.PanelBox.WidthMm * _mounted.PanelBox.HeightMm));
+            var lift = Lift(Wanted, Area.FromSquareMillimeters(mounted.PanelBox.WidthMm * mounted.PanelBox.HeightMm));
             var load = Pressure.FromPascals(lift.Newtons / bond.Adhesive.SquareMeters);
-            yield return new(CheckCodes.WindBond, Say.Of("adhesive under the panel"), Measured.AtMost(load, bears), WindReach.Square(Wanted, load / bears));
+            yield return new(CheckCodes.WindBond, PanelWords.Of(job, Say.Of("adhesive under the panel")), Measured.AtMost(load, bears), WindReach.Square(Wanted, load / bears)) { IsAdhesiveBack = job.Panel.Limits.HasAdhesive };
         }
     }
 
@@ -193,6 +195,7 @@ public sealed class HoldDown
             PullBounds At(Speed wind) => pull.At(UpliftAt(wind)).Times(times);
             yield return new(code, subject, Measured.AtMost(At(Wanted).Worst, allowed), WindReach.Of(wind => At(wind).Worst / allowed))
             {
+                Edge = edge.Side,
                 Bounds = LoadBounds.Of(At(Wanted), load => load),
             };
         }
@@ -206,6 +209,7 @@ public sealed class HoldDown
             Force On(ForcePerLength load) => Force.FromNewtons(load.NewtonsPerMeter * stretch.Meters);
             yield return new(code, subject, Measured.AtMost(On(pull.At(UpliftAt(Wanted)).Worst), allowed), WindReach.Of(wind => On(pull.At(UpliftAt(wind)).Worst) / allowed))
             {
+                Edge = edge.Side,
                 Bounds = LoadBounds.Of(pull.At(UpliftAt(Wanted)), load => On(load)),
             };
         }

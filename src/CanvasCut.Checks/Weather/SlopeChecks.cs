@@ -20,7 +20,7 @@ internal static class SlopeChecks
                 .Select(what => new CheckResult(what.Item1, what.Item2, Verdict.NotChecked, Measured.Nothing, Source, missing));
         }
 
-        return Corner.All.Select(corner => OfCorner(finding.Surface, corner, mounted, job.Conditions.LeastSlope)).Append(Drain(finding.Surface, mounted, job.Units));
+        return patterns.OfEach(each => Corner.All.Select(corner => OfCorner(finding.Surface, corner, each.Mounted, job.Conditions.LeastSlope))).Append(Drain(finding.Surface, mounted, job.Units));
     }
 
     private static CheckResult OfCorner(TopSurface surface, Corner corner, MountedShape mounted, Angle least) => CheckResult.Judged(

@@ -15,10 +15,11 @@ internal static class WindChecks
 
     public static IEnumerable<CheckResult> Of(CarrierJob job, MountedShape mounted)
     {
-        var hold = HoldDown.Of(job, mounted);
+        var (hold, keys) = (HoldDown.Of(job, mounted), new PartKeys(job));
         foreach (var part in hold.Holds)
         {
-            yield return CheckResult.Judged((part.Code, part.Subject), part.Load, Verdict.Caution, SourceOf(part.Code, job), AdviceOn(part, job));
+            var result = CheckResult.Judged((part.Code, part.Subject), part.Load, Verdict.Caution, SourceOf(part.Code, part.IsAdhesiveBack), AdviceOn(part));
+            yield return part.Edge is { } edge ? result.On(keys.Fastening(edge)) : result;
         }
 
         if (!hold.KnowsPull)
@@ -33,12 +34,12 @@ internal static class WindChecks
 
         foreach (var flap in hold.UnknownFasteners)
         {
-            yield return new(CheckCodes.WindFastener, flap.Name, Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No public figure was found for what pulls one off: pull yours along the cloth with a luggage scale and give mount.{Words.Table(flap.Kind)}.strength."));
+            yield return new CheckResult(CheckCodes.WindFastener, flap.Name, Verdict.NotChecked, Measured.Nothing, Source, Say.Of($"No public figure was found for what pulls one off: pull yours along the cloth with a luggage scale and give mount.{Words.Table(flap.Kind)}.strength.")).On(keys.Fastening(flap.Side));
         }
 
-        if (!hold.KnowsBond)
+        foreach (var each in EachPanel.Of(job, mounted).Where(each => BondPlan.Of(each.Job, each.Mounted).Bears is null))
         {
-            yield return new(CheckCodes.WindBond, Say.Of("adhesive under the panel"), Verdict.NotChecked, Measured.Nothing, SourceOf(CheckCodes.WindBond, job), Say.Of("Not checked because panel.adhesive_pull is missing: ask the panel's maker what its adhesive back bears for long, pulled straight off, on the surface that it is pressed to."));
+            yield return new(CheckCodes.WindBond, PanelWords.Of(each.Job, Say.Of("adhesive under the panel")), Verdict.NotChecked, Measured.Nothing, SourceOf(CheckCodes.WindBond, isBack: true), Say.Of("Not checked because panel.adhesive_pull is missing: ask the panel's maker what its adhesive back bears for long, pulled straight off, on the surface that it is pressed to."));
         }
 
         yield return Off(job, hold);
@@ -54,9 +55,9 @@ internal static class WindChecks
 
         var verdict = hold.OffAt < LeastUseful ? Verdict.Fail : hold.OffAt < hold.Wanted || !hold.KnowsEdges || !hold.KnowsBond ? Verdict.Caution : Verdict.Pass;
         var reason = hold.OffAt < hold.Wanted ? Say.Of($"what gives first is {hold.Weakest.Subject}")
-            : job.Panel.Limits.MaxWind is { } most && most <= job.Conditions.Wind.OffAt ? Say.Of("the panel's maker says so")
+            : job.PanelsMaxWind is { } most && most <= job.Conditions.Wind.OffAt ? Say.Of("the panel's maker says so")
             : "wind.off_at";
-        var maker = job.Panel.Limits.MaxWind is null ? Say.Of(" Ask the panel's maker for a limit and give it as panel.max_wind.") : string.Empty;
+        var maker = job.Panels.Any(each => each.Panel.Limits.MaxWind is null) ? Say.Of(" Ask the panel's maker for a limit and give it as panel.max_wind.") : string.Empty;
         return new(
             CheckCodes.WindOff,
             subject,
@@ -66,20 +67,20 @@ internal static class WindChecks
             Say.Of($"Take it off before gusts of {LimitWords.Knots(hold.OffAt)} kn, that is a mean wind of about {LimitWords.Knots(hold.MeanAtOff)} kn, force {hold.ForceAtOff}: {reason}. Flutter is not reckoned; if the cloth shakes, take it off at once.{maker}"));
     }
 
-    private static string SourceOf(string code, CarrierJob job) => code switch
+    private static string SourceOf(string code, bool isBack) => code switch
     {
-        CheckCodes.WindBond when job.Panel.Limits.HasAdhesive => Say.Of("panel.adhesive_pull, from the panel's maker, with no safety added"),
+        CheckCodes.WindBond when isBack => Say.Of("panel.adhesive_pull, from the panel's maker, with no safety added"),
         CheckCodes.WindBond => Say.Of("0.25 psi for long-time load: a foam tape maker's answer, with its own safety in it"),
         CheckCodes.WindFastener => Say.Of($"{Source}; mount.*.strength is yours, hook-and-loop's peel from memory"),
         CheckCodes.WindZipper or CheckCodes.WindZipperEnd => Say.Of($"{Source}; EN 16732 and BS 3084, class C"),
         _ => Say.Of($"{Source}; seam type 301: stitches an inch x thread x 1.5"),
     };
 
-    private static string AdviceOn(WindHold part, CarrierJob job)
+    private static string AdviceOn(WindHold part)
     {
         var remedy = part.Code switch
         {
-            CheckCodes.WindBond when job.Panel.Limits.HasAdhesive => Say.Of("Its back alone does not hold it: ask its maker for a stronger one, or take it off earlier (wind.off_at)."),
+            CheckCodes.WindBond when part.IsAdhesiveBack => Say.Of("Its back alone does not hold it: ask its maker for a stronger one, or take it off earlier (wind.off_at)."),
             CheckCodes.WindBond => Say.Of("Lay more strips, or wider tape, under the panel (bonding.tape_length, bonding.tape_width)."),
             CheckCodes.WindZipperEnd => Say.Of("Bring the zipper's ends nearer the corners (zipper.setback), widen carrier.border so that the cloth may give, or choose a heavier class and give its strength (wind.zipper_end_strength)."),
             CheckCodes.WindFastener when part.Load.Reading?.Value is ForcePerLength => Say.Of("Hook-and-loop peels off from its inner edge: hold this edge by a zipper or by fasteners, or give the peel of a stronger tape (mount.hook_and_loop.peel)."),

@@ -1,3 +1,4 @@
+using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Checks;
@@ -9,6 +10,12 @@ namespace CanvasCut.Checks;
 /// <param name="HoldsTo">The wind at which the load is all that may be put on it.</param>
 public sealed record WindHold(string Code, string Subject, Measured Load, Speed HoldsTo)
 {
+    /// <summary>Whether it is the panel's own adhesive back, whose figure is its maker's.</summary>
+    public bool IsAdhesiveBack { get; init; }
+
+    /// <summary>The edge that it holds; null for what is no edge's.</summary>
+    public Side? Edge { get; init; }
+
     /// <summary>The load for each way that panel and cloth may behave; null for what bears no pull of the cloth.</summary>
     public LoadBounds? Bounds { get; init; }
 }

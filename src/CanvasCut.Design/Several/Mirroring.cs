@@ -47,18 +47,20 @@ public static class Mirroring
         return strip with { Edges = [.. strip.Edges.Select(Mirrored)], SewnTo = strip.SewnTo.Mirrored() };
     }
 
-    /// <summary>The mirror image of a mounting whose panel lies a known way.</summary>
+    /// <summary>The mirror image of a mounting whose panel lies a known way; the panels of a row exchange their places.</summary>
     /// <param name="job">What is mirrored.</param>
-    /// <param name="way">How its panel lies.</param>
+    /// <param name="way">How its panel lies; of a row the first, and those that do not say it themselves.</param>
     /// <param name="name">What the image is called.</param>
     public static CarrierJob Mirrored(this CarrierJob job, LongSide way, MountingName name)
     {
         ArgumentNullException.ThrowIfNull(job);
         var carrier = job.Carrier;
+        var panels = job.Row?.Mirrored(job.Panel, each => each with { Name = NameOf(each.Name, job.Mounting, name), Panel = Mirrored(each.Panel, each.Name == job.Row.First ? way : each.Panel.LongSide ?? way) });
         return job with
         {
             Mounting = name,
-            Panel = Mirrored(job.Panel, way),
+            Panel = panels is { } row ? row[0].Panel : Mirrored(job.Panel, way),
+            Row = panels is { } all ? new(job.Row!.Axis, all[0].Name, [.. all.Skip(1)]) : null,
             Carrier = carrier with
             {
                 Border = carrier.Border.Mirrored(),
@@ -69,6 +71,12 @@ public static class Mirroring
             Fastenings = job.Fastenings with { Mount = job.Fastenings.Mount.Mirrored(), WeatherStrip = job.Fastenings.WeatherStrip.Mirrored() },
         };
     }
+
+    /// <summary>What the mirror image of a panel is called: one that gave its carrier the name, as the mirrored carrier; another by both names.</summary>
+    /// <param name="panel">The panel's own name.</param>
+    /// <param name="mounting">What its carrier is called.</param>
+    /// <param name="twin">What the mirrored carrier is called.</param>
+    public static MountingName NameOf(MountingName panel, MountingName mounting, MountingName twin) => panel == mounting ? twin : new($"{twin}-{panel}");
 
     private static Side Mirrored(Side side) => side switch
     {

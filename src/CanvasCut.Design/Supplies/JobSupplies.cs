@@ -20,14 +20,18 @@ public sealed record JobSupplies(ClothGrade Cloth, SewingGrades Sewing, ZipperGr
     ];
 
     /// <summary>Every grade that a job may buy: those of fastenings only where it has them.</summary>
-    public ImmutableArray<Grade> GradesFor(MountSpec mount) =>
-    [
-        .. Grades,
-        .. mount.Uses(MountKind.HookAndLoop) ? [Tapes.Mount.HookAndLoop.Grade] : Array.Empty<Grade>(),
-        .. mount.Uses(MountKind.Lacing) ? [Tapes.Mount.Lacing.Grade] : Array.Empty<Grade>(),
-        .. mount.Uses(MountKind.Sleeve) ? Notions.Mount.Rod.All.Select(part => part.Grade) : [],
-        .. new[] { MountKind.Snaps, MountKind.Twist, MountKind.Lacing }.Where(mount.Uses).Select(kind => Notions.Mount.Of(kind)!.Grade),
-    ];
+    public ImmutableArray<Grade> GradesFor(Fastenings fastenings)
+    {
+        var (mount, strip) = (fastenings.Mount, fastenings.WeatherStrip.Edges.IsEmpty ? StripHold.Nothing : fastenings.WeatherStrip.Held);
+        return
+        [
+            .. Grades,
+            .. mount.Uses(MountKind.HookAndLoop) || strip == StripHold.HookAndLoop ? [Tapes.Mount.HookAndLoop.Grade] : Array.Empty<Grade>(),
+            .. mount.Uses(MountKind.Lacing) ? [Tapes.Mount.Lacing.Grade] : Array.Empty<Grade>(),
+            .. mount.Uses(MountKind.Sleeve) || strip == StripHold.Rod ? Notions.Mount.Rod.All.Select(part => part.Grade) : [],
+            .. new[] { MountKind.Snaps, MountKind.Twist, MountKind.Lacing }.Where(kind => mount.Uses(kind) || (kind == MountKind.Snaps && strip == StripHold.Snaps)).Select(kind => Notions.Mount.Of(kind)!.Grade),
+        ];
+    }
 }
 
 /// <summary>What it is sewn with.</summary>

@@ -43,6 +43,12 @@ public static class ResultsJson
         return top.Spoken(() => JsonText.Of(Root(top, [], null), ResultsContext.Default.ResultsDocument));
     }
 
+    /// <summary>The same of one of several carriers: cut plan and order are common to all.</summary>
+    /// <param name="outcome">The results.</param>
+    /// <param name="files">The names of all files written with it, itself included.</param>
+    internal static string OfCarrier(JobRun outcome, IEnumerable<string> files) =>
+        outcome.Spoken(() => JsonText.Of(Root(TopRun.Of(outcome), files, null), ResultsContext.Default.ResultsDocument));
+
     private static ResultsDocument Root(TopRun top, IEnumerable<string> files, Purchase? bought) => new(
         Format,
         JobRun.Version,

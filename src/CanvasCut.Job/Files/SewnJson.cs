@@ -50,7 +50,8 @@ internal static class SewnJson
         Hem(strip.Hem),
         strip.Overhang.Millimeters,
         strip.SeamClearance?.Millimeters,
-        [.. strip.Edges.Where(edge => strip.SewnTo[edge] == StripGround.Carrier)]);
+        [.. strip.Edges.Where(edge => strip.SewnTo[edge] == StripGround.Carrier)],
+        strip.Held == StripHold.Nothing ? null : new(strip.Held, strip.Pitch.Millimeters, strip.Square.Millimeters, strip.Rod.Millimeters));
 
     private static HemPart Hem(Hem hem) => new(hem.TurnUnder.Millimeters, hem.Width.Millimeters);
 }

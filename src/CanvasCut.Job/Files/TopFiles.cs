@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using CanvasCut.Drawing;
 using CanvasCut.Language;
+using CanvasCut.Patterns;
 using CanvasCut.Sheets;
+using CanvasCut.Takeoff;
 
 namespace CanvasCut.Job;
 
@@ -18,7 +20,7 @@ public static class TopFiles
 
     private static ImmutableArray<ResultFile> Several(TopRun run)
     {
-        ImmutableArray<ResultFile> own = [.. run.Mountings.SelectMany(each => ResultFiles.Of(each).Select(file => file with { Name = $"{FolderOf(each)}/{file.Name}" }))];
+        ImmutableArray<ResultFile> own = [.. run.Mountings.SelectMany(each => ResultFiles.OfCarrier(each).Select(file => file with { Name = $"{FolderOf(each)}/{file.Name}" }))];
         var common = Common(run);
         string[] names = [.. common.Select(plan => plan.Name), "results.json", .. own.Select(file => file.Name)];
         return
@@ -40,8 +42,14 @@ public static class TopFiles
         var samePicture = Say.Of("the same as a picture");
         Sheet Placement() => run.Placement;
         Sheet CutPlan() => CutPlanSheet.Of(run.Plan, run.Context);
+        ImmutableArray<(PatternSet, SheetContext)> carriers = [.. run.Mountings.Select(each => (each.Pieces, each.Context))];
+        var (content, context, job) = (run.Content, run.Context, run.Top.First);
         return
         [
+            FilePlan.Pdf("report.pdf", Say.Of("does it fit, what to buy, in which order to work"), Say.Of($"Report, {context.JobName}"), () => TopReport.Of(content, context)),
+            FilePlan.Pdf("removal-card.pdf", Say.Of("at which wind each panel comes off, and how; to hang up"), Say.Of($"Removal card, {context.JobName}"), () => TopRemovalCard.Of(carriers, context)),
+            FilePlan.Pdf("care.pdf", Say.Of("form for the first day, card for stowing and checking, care calendar"), Say.Of($"Care, {context.JobName}"), () => CareSheets.Of(carriers, context)),
+            .. job.Care.Fitted is { } fitted ? [FilePlan.Text("care.ics", Say.Of("what is due when, for a calendar program"), () => CareCalendarFile.Of(job.Name, fitted, CarePlan.Of([.. run.Mountings.Select(each => each.Job)])))] : Array.Empty<FilePlan>(),
             FilePlan.Svg("placement.svg", Say.Of("the top from above with every carrier, and the marks"), Placement),
             FilePlan.Png("placement.png", samePicture, Placement),
             FilePlan.Svg("cut-plan.svg", Say.Of("the pieces of every carrier on one roll"), CutPlan),

@@ -84,6 +84,10 @@ internal sealed class SewnReader(string root, Action<string, string> report)
         SeamClearance = strip.SeamClearanceMm is { } clearance ? NotNegative("weather_strip.seam_clearance_mm", clearance) : null,
 
         // Earlier versions sewed every strip to the top.
+        Held = strip.Held?.Kind ?? StripHold.Nothing,
+        Pitch = strip.Held is { } row ? Positive("weather_strip.held.pitch_mm", row.PitchMm) : Length.Zero,
+        Square = strip.Held is { } squares ? Positive("weather_strip.held.square_mm", squares.SquareMm) : Length.Zero,
+        Rod = strip.Held is { } rod ? Positive("weather_strip.held.rod_mm", rod.RodMm) : Length.Zero,
         SewnTo = strip.OnCarrier is { } edges ? OnCarrier(EdgesOf("weather_strip.on_carrier", edges)) : Sides.All(StripGround.Top),
     };
 

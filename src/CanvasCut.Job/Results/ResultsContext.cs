@@ -21,7 +21,7 @@ namespace CanvasCut.Job;
         typeof(CodeForm<Verdict>), typeof(CodeForm<LimitIs>), typeof(CodeForm<LongSide>), typeof(CodeForm<Side>), typeof(CodeForm<Hand>),
         typeof(CodeForm<WarpDirection>), typeof(CodeForm<PieceLineKind>), typeof(CodeForm<LineShows>), typeof(CodeForm<ZipperKind>), typeof(CodeForm<MountKind>),
         typeof(CodeForm<PlanVerdict>), typeof(CodeForm<SeamKind>), typeof(CodeForm<BondOrder>), typeof(CodeForm<WorkStage>), typeof(CodeForm<WorkKind>),
-        typeof(CodeForm<RefitFate>),
+        typeof(CodeForm<RefitFate>), typeof(CodeForm<StripHold>),
     ])]
 [JsonSerializable(typeof(ResultsDocument))]
 [JsonSerializable(typeof(OrderDocument))]

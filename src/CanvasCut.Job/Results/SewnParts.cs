@@ -30,7 +30,10 @@ internal sealed record SewnPocketPart(ImmutableArray<double> LegsMm, double Ease
 
 /// <summary>The weather strips, and which of them are sewn to the carrier.</summary>
 internal sealed record SewnStripPart(
-    ImmutableArray<Side> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm = null, ImmutableArray<Side>? OnCarrier = null);
+    ImmutableArray<Side> Edges, double OverlapMm, double SeamAllowanceMm, HemPart Hem, double OverhangMm, double? SeamClearanceMm = null, ImmutableArray<Side>? OnCarrier = null, SewnHoldPart? Held = null);
+
+/// <summary>What holds the free edges of the weather strips.</summary>
+internal sealed record SewnHoldPart(StripHold Kind, double PitchMm, double SquareMm, double RodMm);
 
 /// <summary>The chafe patches under the top.</summary>
 internal sealed record SewnChafePart(double WidthBeyondTubeMm, double TurnUnderMm);

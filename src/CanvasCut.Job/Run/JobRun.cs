@@ -102,6 +102,9 @@ public sealed class JobRun
     /// <summary>The top in space; null when its shape is not known.</summary>
     public Sheet? Shape => _shape.Value;
 
+    /// <summary>What concerns the carrier alone.</summary>
+    public CarrierContent Carrier => new(Pieces, Placed, Checks);
+
     /// <summary>All that a report tells; whatever of it is not there yet is worked out at the same time.</summary>
     public ReportContent Content
     {

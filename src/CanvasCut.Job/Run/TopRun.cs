@@ -77,11 +77,14 @@ public sealed class TopRun
 
     /// <summary>What every sheet says that is common to all mountings.</summary>
     public SheetContext Context => Top.HasSeveral
-        ? Spoken(() => new SheetContext(Top.First.Name, JobRun.Version, Top.First.Units, JobRun.WarningOf([.. Mountings.SelectMany(run => run.Checks), .. Between])))
+        ? Spoken(() => new SheetContext(Top.First.Name, JobRun.Version, Top.First.Units, JobRun.WarningOf([.. Mountings.SelectMany(run => run.Checks), .. Between, .. Electric])))
         : Mountings[0].Context;
 
     /// <summary>Whether it is one carrier, made once: then there is nothing in common to tell.</summary>
     public bool IsOnlyOne => !Top.HasSeveral && Top.Copies == 1;
+
+    /// <summary>What the report of all of it tells.</summary>
+    internal TopContent Content => new([.. Mountings.Select(run => run.Carrier)], [.. Between, .. Electric], Purchase, Work);
 
     /// <summary>Begins with a job file.</summary>
     /// <param name="text">The file's text.</param>

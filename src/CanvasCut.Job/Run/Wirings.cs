@@ -12,9 +12,9 @@ internal static class Wirings
     /// <param name="top">The job.</param>
     /// <param name="mountings">The pieces of every mounting.</param>
     public static WiringPlan? Of(TopJob top, ImmutableArray<PatternSet> mountings) => top.Electric is { } spec
-        ? WiringPlan.Of(spec, [.. mountings.Select(PanelOf)], top.First.Conditions.Heat)
+        ? WiringPlan.Of(spec, [.. mountings.SelectMany(mounting => mounting.EachPanel).Select(PanelOf)], top.First.Conditions.Heat)
         : null;
 
     private static WiredPanel PanelOf(PatternSet pieces) =>
-        new(pieces.Job.Mounting, pieces.Job.Panel.Label, CableWay.Of(pieces.Job.Top, pieces.Mounted));
+        new(pieces.Job.PanelName.IsOnly ? pieces.Job.Mounting : pieces.Job.PanelName, pieces.Job.Panel.Label, CableWay.Of(pieces.Job.Top, pieces.Mounted));
 }

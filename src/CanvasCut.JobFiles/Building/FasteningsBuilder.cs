@@ -34,6 +34,10 @@ internal static class FasteningsBuilder
         given.Length("weather_strip.overhang"))
     {
         SewnTo = given.SideWords<StripGround>("weather_strip.sewn_to"),
+        Held = given.Word<StripHold>("weather_strip.held"),
+        Pitch = given.Length("weather_strip.pitch"),
+        Square = given.Length("weather_strip.square"),
+        Rod = given.Length("weather_strip.rod"),
     };
 
     private static ChafeSpec Chafe(GivenValues given) => new(given.Length("chafe.width_beyond_tube"), given.Length("chafe.turn_under"));

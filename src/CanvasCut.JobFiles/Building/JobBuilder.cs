@@ -7,7 +7,7 @@ namespace CanvasCut.JobFiles;
 /// <summary>Makes the job of values that have all been found right.</summary>
 internal static class JobBuilder
 {
-    public static CarrierJob Build(JobValues values, SupplyChoice supplies, ImmutableArray<DefaultUsed> defaults)
+    public static CarrierJob Build(JobValues values, SupplyChoice supplies, ImmutableArray<DefaultUsed> defaults, PanelRow? row)
     {
         var given = new GivenValues(values);
         return Eased(given, new(
@@ -22,7 +22,10 @@ internal static class JobBuilder
             ConditionsBuilder.Build(given),
             Work(given),
             Care(given),
-            defaults));
+            defaults)
+        {
+            Row = row,
+        });
     }
 
     /// <summary>The ease that was given; left out, it depends on rows, cloth and carrier.</summary>
@@ -56,6 +59,7 @@ internal static class JobBuilder
         given.Length("limits.sewn_thickness"))
     {
         BetweenCarriers = given.Length("limits.between_carriers"),
+        Between = new(given.Length("limits.between_pockets"), given.Length("limits.between_pulls"), given.Length("limits.between_hands"), given.Length("limits.between_cables")),
     };
 
     private static WorkSpec Work(GivenValues given) => new(

@@ -37,6 +37,11 @@ internal static class TopShapeReader
         ? values.Tables("top.width_at").Select(path => WidthOf(values, path)).Min(width => width?.Port + width?.Starboard)
         : values.Length("top.width");
 
+    /// <summary>The widest place where a width is given; null while it is not known.</summary>
+    public static Length? MostWidth(JobValues values) => values.Tables("top.width_at").Any()
+        ? values.Tables("top.width_at").Select(path => WidthOf(values, path)).Max(width => width?.Port + width?.Starboard)
+        : values.Length("top.width");
+
     private static TopWidth? WidthOf(JobValues values, string path)
     {
         var half = values.Length($"{path}.width") / 2;

@@ -48,14 +48,29 @@ internal static class CarrierFields
         Allowance("weather_strip.seam_allowance"),
         .. Hem("weather_strip.hem", "1/2 in", Source.Practice),
         new Field("weather_strip.overhang", Length, Reach("0 mm", "200 mm"), Presence.Optional).Or("1 in", Source.Practice),
+        new Field("weather_strip.held", Word, Any, Presence.Optional).Among("nothing", "hook-and-loop", "snaps", "rod").Or("nothing", Source.Practice),
+        new Field("weather_strip.pitch", Length, Size("50 mm", "0.5 m"), Presence.Optional).Or("8 in", Source.Practice),
+        new Field("weather_strip.square", Length, Size("12 mm", "50 mm"), Presence.Optional).Or("5/8 in", Source.Practice),
+        new Field("weather_strip.rod", Length, Size("3 mm", "15 mm"), Presence.Optional).Or("1/4 in", Source.Practice),
 
         new Field("chafe.width_beyond_tube", Length, Size("5 mm", "200 mm"), Presence.Optional).Or("1 1/2 in", Source.Practice),
         new Field("chafe.turn_under", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("1/2 in", Say.Later("US Army TM 10-1670, patches")),
     ];
 
-    /// <summary>Whether a default is worth telling: what a strip is sewn to only where there is one.</summary>
-    public static bool Concerns(string field, JobValues values) =>
-        !field.StartsWith(SewnTo, StringComparison.Ordinal) || (values.Words("weather_strip.edges") ?? []).Contains(field[SewnTo.Length..]);
+    /// <summary>Whether a default is worth telling: what a strip is sewn to only where there is one, and the sizes of what holds it only where it does.</summary>
+    public static bool Concerns(string field, JobValues values) => field switch
+    {
+        "weather_strip.pitch" => Held(values) is "hook-and-loop" or "snaps",
+        "weather_strip.square" => Held(values) == "hook-and-loop",
+        "weather_strip.rod" => Held(values) == "rod",
+        "weather_strip.held" => HasStrip(values),
+        _ => !field.StartsWith(SewnTo, StringComparison.Ordinal) || (values.Words("weather_strip.edges") ?? []).Contains(field[SewnTo.Length..]),
+    };
+
+    /// <summary>What holds the free edges of the strips there are; null without any.</summary>
+    public static string? Held(JobValues values) => HasStrip(values) ? values.Text("weather_strip.held") : null;
+
+    private static bool HasStrip(JobValues values) => values.Words("weather_strip.edges") is { Length: > 0 };
 
     private const string SewnTo = "weather_strip.sewn_to.";
 

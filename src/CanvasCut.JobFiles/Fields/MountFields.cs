@@ -53,6 +53,11 @@ internal static class MountFields
             return IsUsed("zipper", values);
         }
 
+        if ((field, CarrierFields.Held(values)) is ("mount.snaps.diameter", "snaps") or ("tapes.hook_and_loop", "hook-and-loop"))
+        {
+            return true;
+        }
+
         var kind = Kinds.FirstOrDefault(each => field == each.Tape || field.StartsWith(each.Table + ".", StringComparison.Ordinal));
         return kind.Word is not null
             ? IsUsed(kind.Word, values)

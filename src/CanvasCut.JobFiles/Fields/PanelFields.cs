@@ -13,6 +13,10 @@ internal static class PanelFields
     [
         new("panel.name", Text, Any, Presence.Optional),
         new("panel.mirrors", Text, Any, Presence.Optional),
+        new("panel.on", Text, Any, Presence.Optional),
+        new Field("panel.beside", Word, Any, Presence.Optional).Among("starboard", "aft"),
+        new Field("panel.gap", Length, Reach("5 mm", "300 mm"), Presence.Optional)
+            .Or("20 mm", Say.Later("chosen for this program, so that the cloth between two panels can bend")),
         new("panel.length", Length, Size("0.2 m", "3 m"), Presence.Required),
         new("panel.width", Length, Size("0.15 m", "2 m"), Presence.Required),
         new Field("panel.long_side", Word, Any, Presence.Optional).Among("athwart", "fore-aft"),

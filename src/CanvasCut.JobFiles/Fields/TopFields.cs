@@ -52,11 +52,30 @@ internal static class TopFields
         new("top.bow[].height", Length, Signed("-3 m", "5 m"), Presence.Optional),
         new("top.bow[].sag_aft", Length, Reach("0 mm", "200 mm"), Presence.Optional),
 
+        new("top.tube[].name", Text, Any, Presence.RequiredInTable),
+        new("top.tube[].station", LengthPair, Signed("-1 m", "7 m"), Presence.Optional),
+        new("top.tube[].offset", LengthPair, Signed("-4 m", "4 m"), Presence.Optional),
+        new Field("top.tube[].diameter", Length, Size("6 mm", "80 mm"), Presence.Optional).Or("1 in", Say.Later("usually 7/8 in or 1 in tube: common practice")),
+
         new("top.keep_out[].name", Text, Any, Presence.RequiredInTable),
         new("top.keep_out[].station", LengthPair, Signed("-2 m", "8 m"), Presence.RequiredInTable),
         new("top.keep_out[].offset", LengthPair, Signed("-5 m", "5 m"), Presence.RequiredInTable),
         new Field("top.keep_out[].clearance", Length, Reach("0 mm", "500 mm"), Presence.Optional)
             .Or("2 in", Say.Later("bimini fitting instructions: 2 in from boom, sheet and backstay")),
+
+        new("top.fixed[].name", Text, Any, Presence.RequiredInTable),
+        new Field("top.fixed[].kind", Word, Any, Presence.RequiredInTable).Among("seam", "window", "zipper", "strap", "patch"),
+        new("top.fixed[].station", LengthList, Signed("-2 m", "8 m"), Presence.RequiredInTable),
+        new("top.fixed[].offset", LengthList, Signed("-5 m", "5 m"), Presence.RequiredInTable),
+        new("top.fixed[].width", Length, Reach("0 mm", "500 mm"), Presence.Optional),
+        new Field("top.fixed[].forbids", WordList, Any, Presence.Optional).Among("everything", "stitches", "hard-edges", "cells"),
+        new Field("top.fixed[].clearance", Length, Reach("0 mm", "300 mm"), Presence.Optional).Or("10 mm", Source.RuleOfThumb),
+
+        new("top.boom.pivot", Length, Signed("-6 m", "6 m"), Presence.RequiredInTable),
+        new("top.boom.end", Length, Signed("-2 m", "10 m"), Presence.RequiredInTable),
+        new("top.boom.swing", Angle, Size("1 deg", "90 deg"), Presence.RequiredInTable),
+        new("top.boom.clearance", Length, Reach("0 mm", "500 mm"), Presence.RequiredInTable),
+        new("top.boom.height", Length, Size("20 mm", "3 m"), Presence.Optional),
     ];
 
     /// <summary>All of them.</summary>

@@ -51,6 +51,10 @@ internal static class WorkshopFields
 
         new Field("limits.bend_factor", Factor, Size("1", "5"), Presence.Optional).Or("1.5", Source.RuleOfThumb),
         new Field("limits.between_carriers", Length, Reach("0 mm", "500 mm"), Presence.Optional).Or("50 mm", Source.Practice),
+        new Field("limits.between_pockets", Length, Reach("0 mm", "200 mm"), Presence.Optional).Or("15 mm", Source.Practice),
+        new Field("limits.between_pulls", Length, Reach("0 mm", "200 mm"), Presence.Optional).Or("50 mm", Source.Practice),
+        new Field("limits.between_hands", Length, Reach("0 mm", "200 mm"), Presence.Optional).Or("60 mm", Source.Practice),
+        new Field("limits.between_cables", Length, Reach("0 mm", "200 mm"), Presence.Optional).Or("40 mm", Source.Practice),
         new Field("limits.tube_clearance", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("10 mm", Source.RuleOfThumb),
         new Field("limits.cell_margin", Length, Reach("0 mm", "100 mm"), Presence.Optional).Or("10 mm", Source.RuleOfThumb),
         new Field("limits.shade_gap", Length, Reach("0 mm", "50 mm"), Presence.Optional).Or("3 mm", Source.RuleOfThumb),

@@ -31,5 +31,8 @@ internal static class JobRules
         var outline = OutlineRules.Check(values, rules);
         TopRules.Check(values, rules, outline);
         BowRules.Check(values, rules, outline);
+        TubeRules.Check(values, rules, outline);
+        FixtureRules.Check(values, rules, outline);
+        BoomRules.Check(values, rules, outline);
     }
 }

@@ -7,7 +7,13 @@ namespace CanvasCut.JobFiles;
 /// <summary>The panel and what lies on it.</summary>
 internal static class PanelRules
 {
-    public static void Check(JobValues values, RuleLog rules)
+    public static void Check(JobValues values, RuleLog rules) => Check(values, rules, values);
+
+    /// <summary>The same for a panel on the carrier of another.</summary>
+    /// <param name="values">Its values.</param>
+    /// <param name="rules">Where problems go.</param>
+    /// <param name="carrier">The values of the panel that has the carrier.</param>
+    public static void Check(JobValues values, RuleLog rules, JobValues carrier)
     {
         var (length, width) = (values.Length("panel.length"), values.Length("panel.width"));
         rules.When(length < width, ProblemCode.PanelSides, "panel.length", Say.Of($"is shorter than the width, {In(width)}; swap them, the length is the longer side."));
@@ -19,8 +25,8 @@ internal static class PanelRules
         CheckBox(values, rules, "from_port", "athwart", athwart);
         CheckBox(values, rules, "from_forward", "fore_aft", foreAft);
         CheckBoxHeight(values, rules);
-        CheckExit(values, rules, ("port", "starboard"), athwart);
-        CheckExit(values, rules, ("forward", "aft"), foreAft);
+        CheckExit((values, carrier), rules, ("port", "starboard"), athwart);
+        CheckExit((values, carrier), rules, ("forward", "aft"), foreAft);
     }
 
     /// <summary>A box that stands out less is no box; from memory the flattest have 10 mm.</summary>
@@ -59,11 +65,11 @@ internal static class PanelRules
         rules.When(end > size, ProblemCode.OffPanel, $"{Box}.{from}", Say.Of($"puts the box's far edge at {In(end)}, and the panel as mounted ends at {In(size)}."));
     }
 
-    private static void CheckExit(JobValues values, RuleLog rules, (string Near, string Far) sides, Length? size)
+    private static void CheckExit((JobValues Panel, JobValues Carrier) of, RuleLog rules, (string Near, string Far) sides, Length? size)
     {
         var path = $"panel.cable_exit.from_{sides.Near}";
-        var place = values.Length(path);
-        var isOff = place < -MountedSize.BorderOf(values, sides.Near) || place > size + MountedSize.BorderOf(values, sides.Far);
+        var place = of.Panel.Length(path);
+        var isOff = place < -MountedSize.BorderOf(of.Carrier, sides.Near) || place > size + MountedSize.BorderOf(of.Carrier, sides.Far);
         rules.When(isOff, ProblemCode.OffPanel, path, Say.Of($"lies beside the carrier; the panel as mounted is {In(size)} there, and the border adds to it."));
     }
 }

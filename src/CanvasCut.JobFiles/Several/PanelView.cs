@@ -17,6 +17,9 @@ internal sealed record PanelView(TomlTable Root, TomlTable Entry, int Number)
     /// <summary>The text of one of the panel's own fields; null when it is not there or no text.</summary>
     public string? TextOf(string field) => Entry[field] is TomlScalar { Value: string text } && !string.IsNullOrWhiteSpace(text) ? text.Trim() : null;
 
+    /// <summary>Where one of the panel's own fields stands; the panel's table where it is not there.</summary>
+    public TextPlace PlaceOf(string field) => Entry.Keys.FirstOrDefault(key => key.Name == field) is { Name: not null } key ? key.Place : Entry.Place;
+
     /// <summary>A problem of the view, where it stands in the file.</summary>
     public Problem InFile(Problem problem) => problem with { Place = problem.Place with { Field = InFile(problem.Place.Field) } };
 

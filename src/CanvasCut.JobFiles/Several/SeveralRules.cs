@@ -8,7 +8,7 @@ namespace CanvasCut.JobFiles;
 internal sealed partial class SeveralRules(IReadOnlyList<PanelView> views, string fileName, ProblemLog log)
 {
     /// <summary>Fields that only panels of a list have.</summary>
-    private static readonly string[] OfLists = ["name", "mirrors"];
+    private static readonly string[] OfLists = ["name", "mirrors", .. RowRules.Fields];
 
     private static readonly string[] OfTwins = ["name", "mirrors"];
 
@@ -87,6 +87,11 @@ internal sealed partial class SeveralRules(IReadOnlyList<PanelView> views, strin
             Report(ProblemCode.Mirror, view, "mirrors", Say.Of($"\"{of}\" has no carrier of its own to be mirrored; name the panel that it mirrors."));
         }
 
+        else if (RowRules.LiesOnAnother(original))
+        {
+            Report(ProblemCode.Mirror, view, "mirrors", Say.Of($"\"{of}\" lies on the carrier of \"{original.TextOf("on")}\"; name the panel that has the carrier, and all of it is mirrored."));
+        }
+
         foreach (var (name, _) in view.Entry.Keys.Where(key => !OfTwins.Contains(key.Name, StringComparer.Ordinal)))
         {
             Report(ProblemCode.Settled, view, name, Say.Of("is settled by the panel that this one mirrors; take it out, or take out mirrors."));
@@ -95,7 +100,7 @@ internal sealed partial class SeveralRules(IReadOnlyList<PanelView> views, strin
 
     private void Report(string code, PanelView view, string field, string message)
     {
-        var place = view.Entry.Keys.FirstOrDefault(key => key.Name == field) is { Name: not null } key ? key.Place : view.Entry.Place;
+        var place = view.PlaceOf(field);
         log.Report(code, new(fileName, place.Line, place.Column, $"panel[{view.Number}].{field}"), message);
     }
 

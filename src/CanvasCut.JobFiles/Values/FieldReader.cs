@@ -32,7 +32,7 @@ internal sealed class FieldReader((TomlTable Root, bool IsWhole) file, string fi
 
     /// <summary>Whether every one of some fields has its value, but for those that need none.</summary>
     public bool HasAll(IEnumerable<Field> fields) =>
-        FieldPath.All(_root, fields).All(each => each.Field.Presence == Presence.Optional || IsReplaced(each.Field) || _values.ContainsKey(each.Path));
+        FieldPath.All(_root, fields).All(each => each.Field.Presence == Presence.Optional || _values.ContainsKey(each.Path) || (each.Field.Presence != Presence.Defaulted && !IsMissing(each.Field, each.Path)));
 
     private void Read(Field field, string path)
     {

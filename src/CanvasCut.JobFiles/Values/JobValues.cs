@@ -7,6 +7,12 @@ namespace CanvasCut.JobFiles;
 /// <summary>The values of all fields by their paths; what was wrong or left out without a default is null.</summary>
 internal sealed class JobValues(TomlTable root, string fileName, Dictionary<string, object> values)
 {
+    /// <summary>The panels that share its panel's carrier; null where it is alone.</summary>
+    public RowValues? Row { get; private init; }
+
+    /// <summary>The same with panels that share the carrier.</summary>
+    public JobValues WithRow(RowValues row) => new(root, fileName, values) { Row = row };
+
     public Length? Length(string path) => Value(path) as Length?;
 
     public (Length From, Length To)? Pair(string path) => Value(path) as (Length, Length)?;
@@ -44,3 +50,8 @@ internal sealed class JobValues(TomlTable root, string fileName, Dictionary<stri
 
     private object? Value(string path) => values.GetValueOrDefault(path);
 }
+
+/// <summary>The values of panels that lie in a row with another.</summary>
+/// <param name="Axis">Which way the row runs.</param>
+/// <param name="After">Those after the first, in their order; of each only what stands in its own table.</param>
+internal sealed record RowValues(RowAxis Axis, ImmutableArray<JobValues> After);

@@ -17,7 +17,14 @@ public static class JobSeams
     private static string OnCarrier => Say.Of("on the carrier");
 
     /// <summary>The seams in the order of sewing; of a top whose half is sewn, those on the carrier alone.</summary>
-    public static ImmutableArray<SewnSeam> Of(PatternSet patterns) => [.. Caps(patterns), .. Carrier(patterns), .. patterns.IsRefit ? [] : Top(patterns)];
+    public static ImmutableArray<SewnSeam> Of(PatternSet patterns) =>
+    [
+        .. Caps(patterns),
+        .. Carrier(patterns),
+        .. patterns.Mounted.Fastened.StripsOnCarrier.SelectMany(strip => StripHoldSeams.OnStrip(patterns, strip)),
+        .. patterns.IsRefit ? [] : Top(patterns),
+        .. patterns.IsRefit ? [] : patterns.Mounted.Fastened.StripsOnTop.SelectMany(strip => StripHoldSeams.OnStrip(patterns, strip)),
+    ];
 
     /// <summary>The caps are folded round the ends of the tapes and sewn by their own row before anything else.</summary>
     private static IEnumerable<SewnSeam> Caps(PatternSet patterns)
@@ -59,7 +66,12 @@ public static class JobSeams
             builder.SewOn(piece, patterns.NotionPieces, OnCarrier);
         }
 
-        Ground(builder, whole, BondPlan.Of(job, centred), keys);
+        foreach (var strip in centred.Fastened.StripsOnTop)
+        {
+            StripHoldSeams.UnderStrip(builder, strip, keys);
+        }
+
+        Ground(builder, whole, BondPlan.Joined(BondPlan.All(job, centred)), keys);
         return builder.Seams;
     }
 
@@ -82,6 +94,11 @@ public static class JobSeams
         }
 
         FlapSeams.OnTop(builder, patterns);
+        foreach (var strip in mounted.Fastened.StripsOnCarrier)
+        {
+            StripHoldSeams.UnderStrip(builder, strip, []);
+        }
+
         foreach (var piece in patterns.WholesOf(PieceKind.Pocket).Concat(mounted.Fastened.StripsOnTop.Select(strip => patterns.Whole(PieceKind.WeatherStrip, strip.Side)!)))
         {
             builder.SewOn(piece, patterns.TopPieces, OnTop);
@@ -113,7 +130,7 @@ public static class JobSeams
     {
         var rows = whole.Lines.Where(line => line.Use?.Kind == RowKind.Ground).Select(RowLine.Of);
         builder.Lay(bond.Webbing.Select(strip => new SewnLayer(LayerKind.Webbing, Outline.Of(strip.Box))));
-        builder.Lay(bond.Patch is { } patch ? [new(LayerKind.Patch, Outline.Of(patch))] : []);
+        builder.Lay(bond.Patches.Select(patch => new SewnLayer(LayerKind.Patch, Outline.Of(patch))));
         if (bond.Ground != BondGround.Cloth)
         {
             var (kind, name) = bond.Ground == BondGround.Webbing

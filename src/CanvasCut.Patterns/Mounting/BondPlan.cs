@@ -22,11 +22,11 @@ public enum BondGround
 /// <param name="Ground">What the adhesive is pressed to.</param>
 /// <param name="Tape">Each strip of foam tape, in the plan of the top; none for an adhesive back.</param>
 /// <param name="Webbing">Each strip of webbing; none on another ground.</param>
-/// <param name="Patch">The coated patch; null on another ground.</param>
+/// <param name="Patches">The coated patch of each panel; none on another ground.</param>
 /// <param name="Adhesive">The area that bears.</param>
 /// <param name="Bears">What it may bear for long; null when the adhesive back's figure was not given.</param>
 public sealed record BondPlan(
-    BondGround Ground, ImmutableArray<BondStrip> Tape, ImmutableArray<BondStrip> Webbing, Box? Patch, Area Adhesive, Pressure? Bears)
+    BondGround Ground, ImmutableArray<BondStrip> Tape, ImmutableArray<BondStrip> Webbing, ImmutableArray<Box> Patches, Area Adhesive, Pressure? Bears)
 {
     /// <summary>Long-time load of foam tape, 4 square inches to the pound: a maker's figure, with its own safety in it; single source.</summary>
     public static readonly Pressure TapeBears = Pressure.FromPoundsForcePerSquareInch(0.25);
@@ -47,20 +47,32 @@ public sealed record BondPlan(
     /// <param name="panel">The panel's outline, all of which an adhesive back covers.</param>
     public Area OnCloth(Box panel)
     {
-        Box[] ground = [.. Webbing.Select(strip => strip.Box), .. Patch is { } patch ? [patch] : Array.Empty<Box>()];
+        Box[] ground = [.. Webbing.Select(strip => strip.Box), .. Patches];
         return Area.FromSquareMillimeters((HasTape ? Tape.Select(strip => strip.Box) : [panel])
             .Sum(part => Math.Max(0, AreaOf([part]).SquareMillimeters - AreaOf(ground.Select(part.Shared).Where(shared => !shared.IsEmpty)).SquareMillimeters)));
     }
 
     /// <summary>The rows of stitches that hold the ground.</summary>
     public ImmutableArray<(Point From, Point To)> Rows =>
-        [.. Webbing.SelectMany(strip => strip.Rows), .. Patch is { } patch ? Around(patch.Grown(-StitchRows.FromFold.Millimeters)) : []];
+        [.. Webbing.SelectMany(strip => strip.Rows), .. Patches.SelectMany(patch => Around(patch.Grown(-StitchRows.FromFold.Millimeters)))];
 
-    /// <summary>The plan of a job.</summary>
+    /// <summary>The plans of several panels as one: the ground is that of the first which has more than the carrier's own cloth, and bears what the weakest does.</summary>
+    public static BondPlan Joined(ImmutableArray<BondPlan> plans) => plans is [var only] ? only : new(
+        plans.Select(plan => plan.Ground).FirstOrDefault(ground => ground != BondGround.Cloth),
+        [.. plans.SelectMany(plan => plan.Tape)],
+        [.. plans.SelectMany(plan => plan.Webbing)],
+        [.. plans.SelectMany(plan => plan.Patches)],
+        plans.Aggregate(Area.Zero, (sum, plan) => sum + plan.Adhesive),
+        plans.Any(plan => plan.Bears is null) ? null : plans.Min(plan => plan.Bears));
+
+    /// <summary>The plans of a carrier's panels, in their order.</summary>
+    public static ImmutableArray<BondPlan> All(CarrierJob job, MountedShape mounted) => [.. EachPanel.Of(job, mounted).Select(each => Of(each.Job, each.Mounted))];
+
+    /// <summary>The plan of a carrier with one panel.</summary>
     public static BondPlan Of(CarrierJob job, MountedShape mounted)
     {
         var (ground, layout) = (GroundOf(job), BondLayout.Of(job, mounted));
-        Box? patch = ground == BondGround.Patch ? mounted.PanelBox : null;
+        ImmutableArray<Box> patch = ground == BondGround.Patch ? [mounted.PanelBox] : [];
         if (job.Panel.Limits.HasAdhesive)
         {
             return new(ground, [], [], patch, AreaOf([mounted.PanelBox]), job.Panel.Limits.AdhesivePull);

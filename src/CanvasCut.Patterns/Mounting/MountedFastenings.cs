@@ -46,9 +46,9 @@ public sealed record MountedFastenings(
     /// <summary>Whether the flaps that a job asks for find room on its carrier, either way the panel may lie.</summary>
     public static bool Fits(CarrierJob job)
     {
-        var (mount, border, body) = (job.Fastenings.Mount, job.Carrier.Border, job.Panel.Body);
-        var athwart = job.Panel.LongSide == LongSide.Athwart ? body.Length : body.Width;
-        var foreAft = job.Panel.LongSide == LongSide.ForeAft ? body.Length : body.Width;
+        var (mount, border) = (job.Fastenings.Mount, job.Carrier.Border);
+        var ways = (job.Panel.LongSide is { } given ? [given] : Enum.GetValues<LongSide>()).Select(way => RowLayout.Of(job, way)).ToList();
+        var (athwart, foreAft) = (ways.Select(row => row.Athwart).Aggregate(UnitMath.Min), ways.Select(row => row.ForeAft).Aggregate(UnitMath.Min));
         return new[] { mount.Forward, mount.Aft }.All(kind => HasRoom(mount, kind, athwart + border.Port + border.Starboard))
             && new[] { mount.Port, mount.Starboard }.All(kind => HasRoom(mount, kind, foreAft + border.Forward + border.Aft));
     }
@@ -63,9 +63,12 @@ public sealed record MountedFastenings(
     }
 
     /// <summary>The fastenings of a carrier.</summary>
-    public static MountedFastenings For(Box carrier, Box cells, MountedPanel panel, CarrierJob job)
+    /// <param name="carrier">The finished carrier.</param>
+    /// <param name="panels">The panels on it.</param>
+    /// <param name="job">The job.</param>
+    public static MountedFastenings For(Box carrier, ImmutableArray<PlacedPanel> panels, CarrierJob job)
     {
-        ImmutableArray<PocketPlace> pockets = [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, cells, panel, job))];
+        ImmutableArray<PocketPlace> pockets = [.. Corner.All.Select(corner => PocketPlace.For(corner, carrier, panels, job))];
         return Of(
             carrier,
             job.Fastenings with { WeatherStrip = ClearStrip(job) },

@@ -6,13 +6,28 @@ using UnitsNet;
 namespace CanvasCut.Patterns;
 
 /// <summary>Everything that is mounted, in the plan of the top; see <see cref="Plan"/>.</summary>
-/// <param name="Panel">The panel the way it lies.</param>
+/// <param name="Panel">The panel the way it lies; of several the first.</param>
 /// <param name="CarrierBox">The finished carrier.</param>
-/// <param name="PanelBox">The panel's outline without its rounded corners.</param>
-/// <param name="CellBox">The cell area.</param>
+/// <param name="PanelBox">That panel's outline without its rounded corners.</param>
+/// <param name="CellBox">Its cell area.</param>
 /// <param name="Fastened">What holds and covers it.</param>
 public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelBox, Box CellBox, MountedFastenings Fastened)
 {
+    /// <summary>The panel's name where it lies in a row; that of a top's only mounting where it does not.</summary>
+    public MountingName PanelName { get; init; } = MountingName.Only;
+
+    /// <summary>The panels that lie in a row after the first; none where there is one.</summary>
+    public ImmutableArray<PlacedPanel> Others { get; init; } = [];
+
+    /// <summary>All panels, from port to starboard or from forward to aft.</summary>
+    public ImmutableArray<PlacedPanel> Panels => [new(PanelName, Panel, PanelBox, CellBox), .. Others];
+
+    /// <summary>The box around all panels.</summary>
+    public Box RowBox => Others.Aggregate(PanelBox, (all, other) => all.Joined(other.Box));
+
+    /// <summary>The cells of all panels.</summary>
+    public ImmutableArray<Box> Cells => [.. Panels.Select(panel => panel.Cells)];
+
     /// <summary>The junction box; null when its place is not known.</summary>
     public Box? JunctionBox => Panel.Fittings.JunctionBox is { } box
         ? new Box(
@@ -55,6 +70,7 @@ public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelB
         CarrierBox = CarrierBox.MovedBy(step),
         PanelBox = PanelBox.MovedBy(step),
         CellBox = CellBox.MovedBy(step),
+        Others = [.. Others.Select(other => other.MovedBy(step))],
         Fastened = Fastened.MovedBy(step),
     };
 
@@ -64,16 +80,23 @@ public sealed record MountedShape(MountedPanel Panel, Box CarrierBox, Box PanelB
     /// <summary>What a job mounts when the panel's long side lies a given way, with the carrier's middle at the origin.</summary>
     public static MountedShape Of(CarrierJob job, LongSide longSide)
     {
-        var panel = MountedPanel.Of(job.Panel, longSide);
-        var border = job.Carrier.Border;
+        var (row, border) = (RowLayout.Of(job, longSide), job.Carrier.Border);
         var carrier = Box.Around(
             new(0, 0),
-            (panel.Athwart + border.Port + border.Starboard).Millimeters,
-            (panel.ForeAft + border.Forward + border.Aft).Millimeters);
-        var panelBox = Inside(carrier, border);
-        var cells = Inside(panelBox, panel.Fittings.DeadBorder);
-        return new(panel, carrier, panelBox, cells, MountedFastenings.For(carrier, cells, panel, job));
+            (row.Athwart + border.Port + border.Starboard).Millimeters,
+            (row.ForeAft + border.Forward + border.Aft).Millimeters);
+        var inside = Inside(carrier, border);
+        ImmutableArray<PlacedPanel> panels = [.. row.Seats.Select(seat => row.Seats.Length == 1 ? Placed(seat, inside) : Placed(seat, BoxOf(seat, inside)))];
+        return new(panels[0].Lies, carrier, panels[0].Box, panels[0].Cells, MountedFastenings.For(carrier, panels, job)) { PanelName = panels[0].Name, Others = panels[1..] };
     }
+
+    private static PlacedPanel Placed(RowSeat seat, Box box) => new(seat.Name, seat.Panel, box, Inside(box, seat.Panel.Fittings.DeadBorder));
+
+    private static Box BoxOf(RowSeat seat, Box row) => new(
+        row.Left + seat.FromPort.Millimeters,
+        row.Top - seat.FromForward.Millimeters - seat.Panel.ForeAft.Millimeters,
+        row.Left + seat.FromPort.Millimeters + seat.Panel.Athwart.Millimeters,
+        row.Top - seat.FromForward.Millimeters);
 
     /// <summary>A box set in by a distance a side.</summary>
     public static Box Inside(Box box, Sides<Length> by) => new(

@@ -38,8 +38,26 @@ public sealed class PocketFitting
         _grown = (ClothSpec.GrownBy(Length.FromMillimeters(carrier.WidthMm), cloth.ShrinkAthwart), ClothSpec.GrownBy(Length.FromMillimeters(carrier.HeightMm), cloth.ShrinkForeAft));
     }
 
-    /// <summary>The fitting of a job's carrier.</summary>
+    /// <summary>The fitting of the carrier of one panel.</summary>
     public static PocketFitting Of(CarrierJob job, Box carrier, MountedPanel panel) => new(job, carrier, [.. Ways(job, panel)]);
+
+    /// <summary>The fitting of a corner: of a row the panel that lies there is bowed, and what the gaps give is not counted on.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="carrier">The finished carrier.</param>
+    /// <param name="panels">The panels on it.</param>
+    /// <param name="corner">Which corner.</param>
+    public static PocketFitting Of(CarrierJob job, Box carrier, ImmutableArray<PlacedPanel> panels, Corner corner)
+    {
+        var index = IndexAt(job, corner);
+        return Of(job.OfPanel(index), carrier, panels[index].Lies);
+    }
+
+    /// <summary>Which of a job's panels lies at a corner of the carrier.</summary>
+    public static int IndexAt(CarrierJob job, Corner corner)
+    {
+        var isFirst = job.Row?.Axis == RowAxis.ForeAft ? corner.End == Side.Forward : corner.Hand == Side.Port;
+        return isFirst ? 0 : job.Panels.Length - 1;
+    }
 
     /// <summary>How much a pocket at a corner may cover and the corner still goes in without a bend.</summary>
     public Length Flat(Corner corner)

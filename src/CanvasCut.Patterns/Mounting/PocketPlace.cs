@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Geometry;
 using UnitsNet;
@@ -36,11 +37,10 @@ public sealed record PocketPlace(Corner Corner, Length Leg, Length OutX, Length 
     /// <summary>The pocket for a corner.</summary>
     /// <param name="corner">Which corner.</param>
     /// <param name="carrier">The finished carrier.</param>
-    /// <param name="cells">The cell area.</param>
-    /// <param name="panel">The panel the way it lies.</param>
+    /// <param name="panels">The panels on it.</param>
     /// <param name="job">The job.</param>
-    public static PocketPlace For(Corner corner, Box carrier, Box cells, MountedPanel panel, CarrierJob job) =>
-        Of(corner, carrier, job.Fastenings, job.Fastenings.Pocket.Leg ?? (Covered(corner, carrier, cells, panel, job) + Outside(job.Fastenings, corner)));
+    public static PocketPlace For(Corner corner, Box carrier, ImmutableArray<PlacedPanel> panels, CarrierJob job) =>
+        Of(corner, carrier, job.Fastenings, job.Fastenings.Pocket.Leg ?? (Covered(corner, carrier, panels, job) + Outside(job.Fastenings, corner)));
 
     /// <summary>A pocket of a given leg at a corner of the carrier.</summary>
     internal static PocketPlace Of(Corner corner, Box carrier, Fastenings fastenings, Length leg)
@@ -70,16 +70,19 @@ public sealed record PocketPlace(Corner Corner, Length Leg, Length OutX, Length 
         return Length.FromMillimeters((step.X * corner.OutwardX) + (step.Y * corner.OutwardY));
     }
 
+    /// <summary>The same to the nearest of several panels' cells.</summary>
+    public static Length ToCells(Corner corner, Box carrier, IEnumerable<Box> cells) => cells.Select(each => ToCells(corner, carrier, each)).Aggregate(UnitMath.Min);
+
     /// <summary>
     /// What a pocket of its own accord covers: what it needs to hold or, where that is less, what can be fitted, but never so little
     /// that it holds nothing; and all that only as far as the mouth stays clear of the cells. The mouth is the line on which the distances
     /// along both edges add up to <see cref="Covers"/>, and that of the cells' corner must be more by the gap.
     /// </summary>
-    private static Length Covered(Corner corner, Box carrier, Box cells, MountedPanel panel, CarrierJob job)
+    private static Length Covered(Corner corner, Box carrier, ImmutableArray<PlacedPanel> panels, CarrierJob job)
     {
         var kept = job.Carrier.Room.Kept;
-        var unshaded = ToCells(corner, carrier, cells) - kept[corner.End] - kept[corner.Hand] - job.Limits.ShadeGap;
-        var fitted = UnitMath.Max(PocketFitting.Of(job, carrier, panel).Most(corner), LeastCover);
+        var unshaded = ToCells(corner, carrier, panels.Select(panel => panel.Cells)) - kept[corner.End] - kept[corner.Hand] - job.Limits.ShadeGap;
+        var fitted = UnitMath.Max(PocketFitting.Of(job, carrier, panels, corner).Most(corner), LeastCover);
 
         // A pocket over cells that reach the carrier's very corner has the size of its ease, holds nothing, and the checks say so.
         return UnitMath.Max(UnitMath.Min(unshaded, UnitMath.Min(ToHold(job, Length.FromMillimeters(carrier.HeightMm)), fitted)), Length.Zero);

@@ -11,8 +11,15 @@ public static class RemovalActions
     /// <summary>A rod's stop, and the rod.</summary>
     private const int StopAndRod = 2;
 
-    /// <summary>The cover, the plug, each edge, each corner out of its pocket.</summary>
-    public static int Of(MountedFastenings fastened) => CoverAndPlug + fastened.Edges.Sum(Of) + fastened.Pockets.Length;
+    /// <summary>The cover, the plug, each edge, each corner out of its pocket; each snap of a weather strip, hook-and-loop of one in one pull.</summary>
+    public static int Of(MountedFastenings fastened) => CoverAndPlug + fastened.Edges.Sum(Of) + fastened.Pockets.Length + fastened.Strips.Sum(Of);
+
+    private static int Of(StripPlace strip) => strip.Holding?.Kind switch
+    {
+        StripHold.Snaps => strip.Holding.Centres.Length,
+        StripHold.HookAndLoop => 1,
+        _ => 0,
+    };
 
     /// <summary>
     /// A zipper is opened and hook-and-loop pulled in one movement, each snap or twist fastener in its own; a lacing is

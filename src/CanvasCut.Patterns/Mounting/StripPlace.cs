@@ -12,6 +12,9 @@ namespace CanvasCut.Patterns;
 /// <param name="Finished">The finished strip.</param>
 public sealed record StripPlace(Side Side, StripGround SewnTo, Box Finished)
 {
+    /// <summary>What holds its free edge; null when nothing does.</summary>
+    public StripHolding? Holding { get; init; }
+
     /// <summary>Between a strip that is sewn to the carrier and the panel, so that the panel lies flat; common practice, no source.</summary>
     public static readonly Length PanelRoom = Length.FromMillimeters(3);
 
@@ -40,7 +43,7 @@ public sealed record StripPlace(Side Side, StripGround SewnTo, Box Finished)
     public string Name => Say.Of($"{Words.Of(Side)} weather strip");
 
     /// <summary>The same elsewhere.</summary>
-    public StripPlace MovedBy(Step step) => this with { Finished = Finished.MovedBy(step) };
+    public StripPlace MovedBy(Step step) => this with { Finished = Finished.MovedBy(step), Holding = Holding?.MovedBy(step) };
 
     /// <summary>How far something lies inside an edge of the carrier.</summary>
     public static Length Inside(Side edge, Box carrier, Box inner) => Length.FromMillimeters(edge switch
@@ -56,8 +59,15 @@ public sealed record StripPlace(Side Side, StripGround SewnTo, Box Finished)
     /// <param name="carrier">The finished carrier.</param>
     /// <param name="fastenings">What is wanted.</param>
     /// <param name="pockets">The pockets, which a strip on the carrier ends short of.</param>
-    internal static StripPlace On(Side side, Box carrier, Fastenings fastenings, ImmutableArray<PocketPlace> pockets) =>
-        fastenings.WeatherStrip.SewnTo[side] == StripGround.Carrier ? OnCarrier(side, carrier, fastenings, pockets) : OnTop(side, carrier, fastenings);
+    internal static StripPlace On(Side side, Box carrier, Fastenings fastenings, ImmutableArray<PocketPlace> pockets)
+    {
+        var strip = fastenings.WeatherStrip.SewnTo[side] == StripGround.Carrier ? OnCarrier(side, carrier, fastenings, pockets) : OnTop(side, carrier, fastenings);
+        return strip with { Holding = StripHolding.Of(strip, carrier, fastenings, pockets) };
+    }
+
+    /// <summary>The pocket at an end of an edge.</summary>
+    internal static PocketPlace PocketAt(Side side, Side end, ImmutableArray<PocketPlace> pockets) =>
+        pockets.Single(pocket => Touches(pocket.Corner, side) && Touches(pocket.Corner, end));
 
     /// <summary>Sewn to the top beyond all it covers, and free over the carrier; it reaches past both corners.</summary>
     private static StripPlace OnTop(Side side, Box carrier, Fastenings fastenings)
@@ -73,7 +83,7 @@ public sealed record StripPlace(Side Side, StripGround SewnTo, Box Finished)
     {
         var strip = fastenings.WeatherStrip;
         var (first, last) = IsEnd(side) ? (Side.Port, Side.Starboard) : (Side.Forward, Side.Aft);
-        Length Clear(Side end) => pockets.Single(pocket => Touches(pocket.Corner, side) && Touches(pocket.Corner, end)).Covers + MountedFastenings.SeamClearance;
+        Length Clear(Side end) => PocketAt(side, end, pockets).Covers + MountedFastenings.SeamClearance;
         return Along(side, StripGround.Carrier, carrier, (Clear(first), Clear(last)), (SeamIn(side, fastenings), fastenings.OuterEdge(side) + strip.Overlap));
     }
 

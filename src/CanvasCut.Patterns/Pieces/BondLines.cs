@@ -10,7 +10,7 @@ internal static class BondLines
     [
         .. bond.Tape.Select(strip => PieceLine.Round(PieceLineKind.Mark, Outline.Of(strip.Box), bond.Webbing.Any(webbing => webbing.Box == strip.Box) ? LineShows.TapeOnWebbing : LineShows.FoamTape)),
         .. bond.Webbing.Where(webbing => bond.Tape.All(tape => tape.Box != webbing.Box)).Select(strip => PieceLine.Round(PieceLineKind.Mark, Outline.Of(strip.Box), LineShows.Webbing)),
-        .. bond.Patch is { } patch ? [PieceLine.Round(PieceLineKind.Mark, Outline.Of(patch), LineShows.CoatedPatch)] : Array.Empty<PieceLine>(),
+        .. bond.Patches.Select(patch => PieceLine.Round(PieceLineKind.Mark, Outline.Of(patch), LineShows.CoatedPatch)),
         .. Faces(bond).SelectMany((rows, face) => rows.Select(row => PieceLine.Row(row.From, row.To, new(RowKind.Ground, AfterFolds: 0, Face: face)))),
     ];
 

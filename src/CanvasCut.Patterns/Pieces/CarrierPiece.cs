@@ -21,7 +21,7 @@ internal static class CarrierPiece
             new(Say.Of("Carrier"), 1, Hand.Neither, PieceTitle.OuterFaceUp),
             new(hemmed.Finished, hemmed.Cut),
             job.Workshop.Cloth.Lay.Warp,
-            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. StripMarks(centred), .. PanelMarks(job, centred), .. BondLines.Of(BondPlan.Of(job, centred)), .. Middles(finished)],
+            [.. hemmed.Folds(), .. hemmed.Rows(1), .. ZipperLines(job, centred, finished, hemmed.FoldOrder.Length), .. FlapLines(job, centred, finished, hemmed.FoldOrder.Length), .. StripMarks(centred, hemmed.FoldOrder.Length), .. EachPanel.Of(job, centred).SelectMany(PanelMarks), .. Holes(job, centred), .. BondLines.Of(BondPlan.Joined(BondPlan.All(job, centred))), .. Middles(finished)],
             [AllowanceText.Of(allowances, job.Units), .. ShrinkNote(job), .. BindingNote(job)]).FoldedAlong(hemmed.FoldOrder).LyingAt(OnTop(finished, mounted.CarrierBox));
     }
 
@@ -73,9 +73,12 @@ internal static class CarrierPiece
             .Select(line => line.Mapped(frame.Back));
     }
 
-    /// <summary>Where the folded edge of each strip that is sewn to the carrier lies.</summary>
-    private static IEnumerable<PieceLine> StripMarks(MountedShape centred) =>
-        centred.Fastened.StripsOnCarrier.Select(strip => PieceLine.Straight(PieceLineKind.Mark, strip.Seam.From, strip.Seam.To, LineShows.StripSeam));
+    /// <summary>Where the folded edge of each strip that is sewn to the carrier lies, and what holds the free edge of one that is sewn to the top.</summary>
+    private static IEnumerable<PieceLine> StripMarks(MountedShape centred, int folds) =>
+    [
+        .. centred.Fastened.StripsOnCarrier.Select(strip => PieceLine.Straight(PieceLineKind.Mark, strip.Seam.From, strip.Seam.To, LineShows.StripSeam)),
+        .. centred.Fastened.StripsOnTop.SelectMany(strip => strip.Holding is { } held ? StripHoldMarks.Of(held, new(0, 0), folds) : []),
+    ];
 
     /// <summary>One row near the carrier's fold; a second near the tape's inner edge; more between.</summary>
     private static IEnumerable<double> RowDepths(double underHemMm, int rows)
@@ -96,16 +99,21 @@ internal static class CarrierPiece
         ];
     }
 
-    private static IEnumerable<PieceLine> PanelMarks(CarrierJob job, MountedShape centred)
+    private static IEnumerable<PieceLine> PanelMarks(EachPanel each)
     {
-        yield return PieceLine.Round(PieceLineKind.Mark, RoundedBox.Of(centred.PanelBox, job.Panel.Body.CornerRadius.Millimeters), LineShows.PanelEdge);
+        var (job, centred) = (each.Job, each.Mounted);
+        yield return PieceLine.Round(PieceLineKind.Mark, RoundedBox.Of(centred.PanelBox, job.Panel.Body.CornerRadius.Millimeters), LineShows.PanelEdge) with { Panel = job.PanelName };
         yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(centred.CellBox), LineShows.Cells);
         if (centred.JunctionBox is { } box)
         {
             yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(box), LineShows.JunctionBox);
         }
 
-        if (CableHole.Of(job, centred) is { } hole)
+    }
+
+    private static IEnumerable<PieceLine> Holes(CarrierJob job, MountedShape centred)
+    {
+        foreach (var hole in CableHole.All(job, centred))
         {
             yield return PieceLine.Round(PieceLineKind.Hole, RoundedBox.Circle(hole.Middle, hole.Radius.Millimeters), LineShows.CableExit);
             yield return PieceLine.Round(PieceLineKind.Mark, Outline.Of(hole.Patch), LineShows.ExitPatch);

@@ -33,14 +33,16 @@ public sealed class HemmedBox
 
     private readonly Sides<EdgeTurn> _turns;
     private readonly bool _isMitred;
+    private readonly Side? _last;
 
     /// <summary>Works out a piece.</summary>
     /// <param name="finished">The finished piece, in millimetres.</param>
     /// <param name="turns">How each edge is turned.</param>
     /// <param name="corner">How two hems meet; a corner at which an edge is not hemmed stays square.</param>
-    public HemmedBox(Box finished, Sides<EdgeTurn> turns, CornerKind corner)
+    /// <param name="last">Without mitres the edge whose hem is folded last, over the ends of the others; null for port and starboard.</param>
+    public HemmedBox(Box finished, Sides<EdgeTurn> turns, CornerKind corner, Side? last = null)
     {
-        (_turns, _isMitred, Finished) = (turns, corner == CornerKind.Mitred, Outline.Of(finished));
+        (_turns, _isMitred, _last, Finished) = (turns, corner == CornerKind.Mitred, last, Outline.Of(finished));
         var squareCut = Outset.By(Finished, [.. EdgeOrder.Select(side => turns[side].Allowance.Millimeters)])
             ?? throw new InvalidOperationException("A box set out is a box.");
         Cut = CornerTrim.By(squareCut, [.. MitredCorners.Select(i => MitreLine(i, KeptAtMitre.Millimeters))]);
@@ -83,7 +85,7 @@ public sealed class HemmedBox
     {
         get
         {
-            Side[] hemmed = [.. new[] { Side.Forward, Side.Aft, Side.Port, Side.Starboard }.Where(side => _turns[side].Width.Millimeters > 0)];
+            Side[] hemmed = [.. new[] { Side.Forward, Side.Aft, Side.Port, Side.Starboard }.Where(side => _turns[side].Width.Millimeters > 0).OrderBy(side => side == _last)];
             var hems = MitredCorners.Any()
                 ? hemmed.SelectMany(TurnUnder).Concat(MitredCorners.Select(corner => MitreLine(corner, 0))).Concat(hemmed.Select(side => FoldAt(side, 0)))
                 : hemmed.SelectMany(side => TurnUnder(side).Append(FoldAt(side, 0)));

@@ -103,7 +103,7 @@ internal static class LineText
         LineShows.ZipperStart => Say.Of("zipper starts here"),
         LineShows.ZipperPin => Say.Of("zipper starts here: pin"),
         LineShows.FlapEnd => Say.Of("flap end"),
-        LineShows.PanelEdge => Say.Of("panel edge"),
+        LineShows.PanelEdge => line.Panel.IsOnly ? Say.Of("panel edge") : Say.Of($"edge of panel \"{line.Panel}\""),
         LineShows.Cells => Say.Of("cells: no stitch inside"),
         LineShows.JunctionBox => Say.Of("junction box"),
         LineShows.CableExit => Say.Of("cable exit"),

@@ -47,21 +47,25 @@ internal static class PatchPieces
         };
     }
 
-    /// <summary>The patch round the cable's hole; none when there is no hole.</summary>
+    /// <summary>The patch round the hole of each cable; none when there is no hole.</summary>
     public static IEnumerable<PatternPiece> CableExit(CarrierJob job, MountedShape mounted)
     {
-        if (CableHole.Of(job, mounted) is not { } hole)
+        foreach (var hole in CableHole.All(job, mounted))
         {
-            yield break;
+            yield return CableExit(job, hole);
         }
+    }
 
+    private static PatternPiece CableExit(CarrierJob job, CableHole hole)
+    {
+        var name = hole.Panel.IsOnly ? Say.Of("Cable exit patch") : Say.Of($"Cable exit patch of panel \"{hole.Panel}\"");
         var patch = Patch(
             job,
-            (new(PieceKind.ExitPatch), new(Say.Of("Cable exit patch"), 1, Hand.Neither, PieceTitle.OuterFaceUp)),
+            (new(PieceKind.ExitPatch) { Panel = hole.Panel }, new(name, 1, Hand.Neither, PieceTitle.OuterFaceUp) { KindName = Say.Of("Cable exit patch") }),
             (Length.FromMillimeters(hole.Patch.WidthMm), Length.FromMillimeters(hole.Patch.HeightMm)),
             job.Fastenings.Chafe.TurnUnder);
         var circle = RoundedBox.Circle(new Point(0, 0) + (hole.Middle - hole.Patch.Center), hole.Radius.Millimeters);
-        yield return patch.LyingAt(PlaneMap.To(hole.Patch.Center)) with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, LineShows.CableExit)] };
+        return patch.LyingAt(PlaneMap.To(hole.Patch.Center)) with { Lines = [.. patch.Lines, PieceLine.Round(PieceLineKind.Hole, circle, LineShows.CableExit)] };
     }
 
     private static PatternPiece Patch(CarrierJob job, (PieceKey Key, PieceTitle Title) which, (Length Athwart, Length ForeAft) finished, Length turnUnder)

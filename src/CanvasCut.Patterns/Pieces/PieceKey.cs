@@ -40,6 +40,9 @@ public enum PieceKind
 public sealed record PieceKey(
     PieceKind Kind, MountingName Mounting = default, Side? Side = null, Corner? Corner = null, int? Bow = null, int? Width = null)
 {
+    /// <summary>Which panel of several on one carrier it belongs to; nothing where it belongs to all, or the carrier has one.</summary>
+    public MountingName Panel { get; init; }
+
     /// <summary>The piece that this one is a width of; itself when it is whole.</summary>
     public PieceKey Whole => this with { Width = null };
 
@@ -54,9 +57,11 @@ public sealed record PieceKey(
 
     private IEnumerable<string> Parts()
     {
-        if (!Mounting.IsOnly)
+        // Names of panels and of mountings are unique together.
+        var owner = Panel.IsOnly ? Mounting : Panel;
+        if (!owner.IsOnly)
         {
-            yield return Mounting.Text;
+            yield return owner.Text;
         }
 
         yield return Word;

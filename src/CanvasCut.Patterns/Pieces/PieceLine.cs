@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Design;
 using CanvasCut.Geometry;
 
 namespace CanvasCut.Patterns;
@@ -29,6 +30,9 @@ public sealed record PieceLine(PieceLineKind Kind, ImmutableArray<Point> Points,
 {
     /// <summary>How many there are of what it shows.</summary>
     public int Count { get; init; } = 1;
+
+    /// <summary>Which of several panels it shows; nothing for other lines.</summary>
+    public MountingName Panel { get; init; }
 
     /// <summary>What is written at it, in the language of the moment; empty for none.</summary>
     public string Text => LineText.Of(this);

@@ -38,7 +38,7 @@ public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, Zipper
             Plan.PlaceOf(mounted.CarrierBox.Center),
             Length.FromMillimeters(mounted.CarrierBox.WidthMm),
             Length.FromMillimeters(mounted.CarrierBox.HeightMm),
-            new(mounted.Panel.LongSide, mounted.Panel.Athwart, mounted.Panel.ForeAft, job.Panel.Body.Thickness)),
+            PanelOf(job, mounted)),
         job.Fastenings with { WeatherStrip = MountedFastenings.ClearStrip(job) },
         mounted.Fastened.HasEndZippersOnly ? mounted.Fastened.Zippers[0].Choice : throw new ArgumentException("An edge is not held by a zipper.", nameof(mounted)),
         [.. mounted.Fastened.Pockets.Select(pocket => pocket.Leg)]);
@@ -79,6 +79,15 @@ public sealed record SewnHalf(SewnCarrier Carrier, Fastenings Fastenings, Zipper
         && (field.Split('.')[0] is "zipper" or "mount" or "pocket" or "weather_strip" or "chafe"
             || field.StartsWith("carrier.border", StringComparison.Ordinal)
             || field.StartsWith("carrier.keep_room", StringComparison.Ordinal));
+
+    /// <summary>What the carrier was made for: of a row all of it, as thick as its thickest panel.</summary>
+    private static SewnPanel PanelOf(CarrierJob job, MountedShape mounted) => job.Row is null
+        ? new(mounted.Panel.LongSide, mounted.Panel.Athwart, mounted.Panel.ForeAft, job.Panel.Body.Thickness)
+        : new(
+            mounted.Panel.LongSide,
+            Length.FromMillimeters(mounted.RowBox.WidthMm),
+            Length.FromMillimeters(mounted.RowBox.HeightMm),
+            job.Panels.Select(panel => panel.Panel.Body.Thickness).Aggregate(UnitMath.Max));
 
     private MountedFastenings Fastened(Box carrier) => MountedFastenings.Of(carrier, Fastenings, Zipper, Legs);
 

@@ -51,6 +51,9 @@ public enum MarkSpot
 /// <param name="End">The end it is nearest to, of what has ends.</param>
 public sealed record MarkKey(MarkThing Thing, MarkSpot Spot, Side? Edge = null, Corner? Corner = null, Side? End = null)
 {
+    /// <summary>Which of several panels on one carrier it is a mark of; nothing for other marks.</summary>
+    public MountingName Panel { get; init; }
+
     /// <summary>As in fastening-forward-line-port, the same in every language. It is made here and nowhere else, and nothing finds a mark by it.</summary>
     public string Id => string.Join('-', Parts());
 
@@ -59,6 +62,11 @@ public sealed record MarkKey(MarkThing Thing, MarkSpot Spot, Side? Edge = null, 
 
     private IEnumerable<string> Parts()
     {
+        if (!Panel.IsOnly)
+        {
+            yield return Panel.Text;
+        }
+
         yield return Thing switch
         {
             MarkThing.Carrier => "carrier",

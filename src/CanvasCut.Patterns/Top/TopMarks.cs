@@ -30,11 +30,15 @@ public static class TopMarks
     public static ImmutableArray<TopMark> Of(MountedShape mounted) =>
     [
         .. Corner.All.Select(corner => At(new(MarkThing.Carrier, MarkSpot.Corner, Corner: corner), Say.Of($"carrier, {corner} corner"), corner.Of(mounted.CarrierBox))),
-        .. Corner.All.Select(corner => At(new(MarkThing.Panel, MarkSpot.Corner, Corner: corner), Say.Of($"panel, {corner} corner"), corner.Of(mounted.PanelBox))),
+        .. PanelMarks(mounted.Panels[0]),
         .. mounted.Fastened.Zippers.SelectMany(ZipperMarks),
         .. mounted.Fastened.Flaps.SelectMany(FlapMarks),
         .. mounted.Fastened.Pockets.SelectMany(PocketMarks),
         .. mounted.Fastened.StripsOnTop.SelectMany(StripMarks),
+        .. mounted.Fastened.StripsOnCarrier.SelectMany(HoldMarks),
+
+        // After all others, whose order a refit relies on.
+        .. mounted.Others.SelectMany(PanelMarks),
     ];
 
     /// <summary>The diagonals that show that the marks are square: each pair must be equal.</summary>
@@ -55,6 +59,11 @@ public static class TopMarks
             Between(Say.Of("pocket corners, forward starboard to aft port"), PocketAt(1), PocketAt(2)),
         ];
     }
+
+    private static IEnumerable<TopMark> PanelMarks(PlacedPanel panel) => Corner.All.Select(corner => At(
+        new(MarkThing.Panel, MarkSpot.Corner, Corner: corner) { Panel = panel.Name },
+        panel.Name.IsOnly ? Say.Of($"panel, {corner} corner") : Say.Of($"panel \"{panel.Name}\", {corner} corner"),
+        corner.Of(panel.Box)));
 
     private static IEnumerable<TopMark> ZipperMarks(ZipperPlace zipper)
     {
@@ -107,6 +116,16 @@ public static class TopMarks
         var (first, last) = strip.Ends;
         yield return At(new(MarkThing.Strip, MarkSpot.Seam, strip.Side, End: first), Say.Of($"{strip.Name}, seam, {Words.Of(first)} end"), strip.Seam.From);
         yield return At(new(MarkThing.Strip, MarkSpot.Seam, strip.Side, End: last), Say.Of($"{strip.Name}, seam, {Words.Of(last)} end"), strip.Seam.To);
+    }
+
+    /// <summary>The first and the last of what holds a strip's free edge on the top; the others at equal spaces between.</summary>
+    private static IEnumerable<TopMark> HoldMarks(StripPlace strip)
+    {
+        if (strip.Holding is { Centres: [var first, .., var last] centres })
+        {
+            yield return At(new(MarkThing.Strip, MarkSpot.Fastener, strip.Side, End: strip.Ends.First), Say.Of($"{strip.Name}, first of {centres.Length} that hold it, {Words.Of(strip.Ends.First)}"), first);
+            yield return At(new(MarkThing.Strip, MarkSpot.Fastener, strip.Side, End: strip.Ends.Last), Say.Of($"{strip.Name}, last of {centres.Length} that hold it, {Words.Of(strip.Ends.Last)}"), last);
+        }
     }
 
     private static TopMark At(MarkKey key, string name, Point point) => new(key, name, Plan.PlaceOf(point));

@@ -13,6 +13,9 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
     /// <summary>The height of names.</summary>
     public const double TextMm = 2.5;
 
+    private readonly TubePicture _tubes = new(top, view);
+    private readonly FixturePicture _fixtures = new(top, view);
+
     /// <summary>How far below the top, and left of it, its own size stands.</summary>
     private const double SizeMm = 12;
 
@@ -31,8 +34,11 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
     /// <summary>What lies under all that is mounted.</summary>
     public IEnumerable<Figure> Lines() =>
     [
+        .. _fixtures.Shade(),
         .. Tubes(),
+        .. _tubes.Tints(),
         .. KeepOuts(),
+        .. _fixtures.Lines(),
         view.Line(LineRole.Cut, Plan.OutlineOf(top)),
         .. top.Outline.IsRectangle ? Edges(Plan.Of(top), PartKey.TopEdge) : OwnEdges(),
         .. Plan.UsableOf(top) is { } usable ? new[] { view.Line(LineRole.Fold, usable) } : [],
@@ -41,10 +47,10 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
 
     /// <summary>The tubes' edges again, over everything, to show where one runs under the panel.</summary>
     public IEnumerable<Figure> TubeEdges() => top.Bows.Select(bow => Plan.BandOf(top, bow)).SelectMany((band, i) =>
-        Shown(PartKey.Bow(i + 1), new[] { band.Bottom, band.Top }.Select(y => AcrossAt(y, band)).OfType<(Point From, Point To)>().Select(line => view.Line(LineRole.Note, line.From, line.To))));
+        Shown(PartKey.Bow(i + 1), new[] { band.Bottom, band.Top }.Select(y => AcrossAt(y, band)).OfType<(Point From, Point To)>().Select(line => view.Line(LineRole.Note, line.From, line.To)))).Concat(_tubes.Edges());
 
     /// <summary>What is named on the bare top, and the point on paper that its name tells of.</summary>
-    public IEnumerable<(string Name, Point At)> Named() => top.KeepOuts.Select(keepOut => (keepOut.Name, view.Of(Plan.Of(keepOut).Center)));
+    public IEnumerable<(string Name, Point At)> Named() => top.KeepOuts.Select(keepOut => (keepOut.Name, view.Of(Plan.Of(keepOut).Center))).Concat(_tubes.Named()).Concat(_fixtures.Named());
 
     /// <summary>Names beside what they tell of.</summary>
     public IEnumerable<Figure> NamesOver(ImmutableArray<Figure> drawn, IEnumerable<(string Name, Point At)> named) =>
@@ -79,7 +85,7 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
 
     private (Point From, Point To)? AcrossAt(double y, Box band) => top.Outline.IsRectangle ? (new(band.Left, y), new(band.Right, y)) : top.Outline.Across(y);
 
-    private IEnumerable<Figure> Tubes() => top.Bows.SelectMany((bow, i) => Shown(PartKey.Bow(i + 1), (IEnumerable<Figure>)
+    private IEnumerable<Figure> Tubes() => top.Bows.SelectMany((bow, i) => Shown(PartKey.Bow(i + 1),
     [
         .. Plan.OnTop(top, Plan.BandOf(top, bow)) is { } band ? new[] { new Tint(view.Of(band), 0.25) } : [],
         new Lettering(Say.Of($"bow {i + 1}"), view.Of(new Point(top.Outline.HalvesAt(bow.Station).Starboard.Millimeters, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),

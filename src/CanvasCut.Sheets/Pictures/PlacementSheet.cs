@@ -42,7 +42,7 @@ public static class PlacementSheet
     public static Sheet Picture(PatternSet patterns, SheetContext context) => Picture([patterns], context);
 
     /// <summary>The picture of everything that is mounted on a top.</summary>
-    private static Sheet Picture(ImmutableArray<PatternSet> mounted, SheetContext context)
+    internal static Sheet Picture(ImmutableArray<PatternSet> mounted, SheetContext context)
     {
         var top = Plan.Of(mounted[0].Job.Top);
         var view = View.Fitting(top, new Box(MarginMm + 18, 0, PictureMm - 20, TallestMm));
@@ -65,7 +65,7 @@ public static class PlacementSheet
         TopMarks.Diagonals(patterns.Mounted).Select(diagonal => ImmutableArray.Create(diagonal.Name, LengthText.Of(diagonal.Distance, context.Units)));
 
     /// <summary>Rows whose first cell says whose they are, where a top carries several.</summary>
-    private static IEnumerable<ImmutableArray<string>> Named(PatternSet patterns, IEnumerable<ImmutableArray<string>> rows) =>
+    internal static IEnumerable<ImmutableArray<string>> Named(PatternSet patterns, IEnumerable<ImmutableArray<string>> rows) =>
         patterns.Job.Mounting.IsOnly ? rows : rows.Select(row => row.SetItem(0, $"{patterns.Job.Mounting}: {row[0]}"));
 
     /// <summary>The heads of the table of marks.</summary>

@@ -43,6 +43,7 @@ internal sealed class ShapePicture
             .. Cells(view),
             .. ShapeLines().SelectMany(line => Seen(LineRole.Note, line, view)),
             .. Objects().SelectMany(line => Seen(line.Role, line.Points, view).Concat(Hidden(line.Points, view))),
+            .. UnderTheCloth().SelectMany(line => Dashes.Of([.. line.Select(place => view.Of(Isometric.Of(place)))])),
             .. Forward(view),
         ];
         return [.. drawn, .. Names.Of(Named(view), new(Outline.Of(frame), drawn.Where(figure => figure is not Tint)), TextMm)];
@@ -55,13 +56,25 @@ internal sealed class ShapePicture
         [
             .. _space.Tubes.SelectMany(tube => tube.Edges.Concat(tube.Ends)).Select(line => (LineRole.Mark, line)),
             .. _patterns.Job.Top.KeepOuts.Select(keepOut => (LineRole.Mark, _space.Line(Outline.Of(Plan.Of(keepOut).Shared(_top))))),
+            .. _patterns.Job.Top.Fixtures.SelectMany(Plan.OutlinesOf).Select(Outlined).OfType<Outline>().SelectMany(EdgesBesideTheCarrier).Select(edge => (LineRole.Mark, edge)),
             (LineRole.Cut, _space.Line(Plan.OutlineOf(_patterns.Job.Top))),
             .. _space.Contours().Select(line => (LineRole.Cut, line)),
             .. mounted.Fastened.Edges.SelectMany(EdgeBesideTheCarrier).Select(line => (LineRole.Mark, line)),
             (LineRole.Cut, _space.Line(Outline.Of(mounted.CarrierBox))),
-            (LineRole.Mark, _space.Line(RoundedBox.Of(mounted.PanelBox, _patterns.Job.Panel.Body.CornerRadius.Millimeters))),
+            .. _patterns.EachPanel.Select(each => (LineRole.Mark, _space.Line(RoundedBox.Of(each.Mounted.PanelBox, each.Job.Panel.Body.CornerRadius.Millimeters)))),
         ];
     }
+
+    /// <summary>What is on the top already as far as the top reaches; an area that is not convex as it was given.</summary>
+    private Outline? Outlined(Outline fixture) => ConvexDivision.Of(fixture).Length > 1 ? fixture : Plan.OnTop(_patterns.Job.Top, fixture);
+
+    private IEnumerable<ImmutableArray<SpacePoint>> EdgesBesideTheCarrier(Outline outline) => Enumerable.Range(0, outline.Count)
+        .SelectMany(i => BesideTheCarrier(outline[i], outline[i + 1]))
+        .Select(part => _space.Line(part.From, part.To));
+
+    /// <summary>The tubes that are no bows; they lie under the cloth all the way.</summary>
+    private IEnumerable<ImmutableArray<SpacePoint>> UnderTheCloth() =>
+        _patterns.Job.Top.Tubes.SelectMany(TubePicture.EdgesOf).Select(edge => _space.Line(edge.From, edge.To));
 
     /// <summary>Lines that only show the shape: the ridges over the bows, straight lines between them, and lines along.</summary>
     private IEnumerable<ImmutableArray<SpacePoint>> ShapeLines()
@@ -100,9 +113,11 @@ internal sealed class ShapePicture
     }
 
     /// <summary>The cells in grey, when all of them are seen.</summary>
-    private IEnumerable<Figure> Cells(View view)
+    private IEnumerable<Figure> Cells(View view) => _patterns.Mounted.Cells.SelectMany(cells => Cells(cells, view));
+
+    private IEnumerable<Figure> Cells(Box cells, View view)
     {
-        var line = _space.Line(Outline.Of(_patterns.Mounted.CellBox));
+        var line = _space.Line(Outline.Of(cells));
         return line.Any(_hiding.Hides) ? [] : [new Tint(view.Of(new Outline(line.SkipLast(1).Select(Isometric.Of))), 0.18)];
     }
 
@@ -135,11 +150,25 @@ internal sealed class ShapePicture
             yield return (Say.Of($"bow {i + 1}"), view.Of(Isometric.Of(tube.StarboardEnd)));
         }
 
-        yield return (Say.Of("panel, cells grey"), view.Of(OnCloth(mounted.CellBox.Center)));
+        foreach (var panel in mounted.Panels)
+        {
+            yield return (panel.Name.IsOnly ? Say.Of("panel, cells grey") : Say.Of($"panel \"{panel.Name}\", cells grey"), view.Of(OnCloth(panel.Cells.Center)));
+        }
+
         yield return (Say.Of("carrier"), view.Of(OnCloth(new(mounted.CarrierBox.Right, mounted.CarrierBox.Center.Y))));
         foreach (var keepOut in _patterns.Job.Top.KeepOuts)
         {
             yield return (keepOut.Name, view.Of(OnCloth(Plan.Of(keepOut).Shared(_top).Center)));
+        }
+
+        foreach (var tube in _patterns.Job.Top.Tubes)
+        {
+            yield return (tube.Name, view.Of(OnCloth(Plan.Of(tube.From).Toward(Plan.Of(tube.To), 0.15))));
+        }
+
+        foreach (var fixture in _patterns.Job.Top.Fixtures)
+        {
+            yield return (fixture.Name, view.Of(OnCloth(Plan.OutlinesOf(fixture).First() is var first && fixture.LineWidth is null ? first.Bounds.Center : first[0].Toward(first[1], 0.8))));
         }
 
         // A quarter from the aft edge there is hardly ever a bow.

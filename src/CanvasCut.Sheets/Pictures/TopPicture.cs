@@ -22,24 +22,42 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
     {
         ImmutableArray<TopPicture> besides = [.. others.Select(other => new TopPicture(other, view, units))];
         ImmutableArray<Figure> drawn = [.. _bare.Lines(), .. Mounted(), .. besides.SelectMany(other => other.Mounted()), .. _bare.TubeEdges()];
-        return [.. drawn, .. _bare.NamesOver(drawn, [.. Named(), .. besides.Select(other => other.PanelNamed())]), .. Sizes()];
+        return [.. drawn, .. _bare.NamesOver(drawn, [.. Named(), .. besides.SelectMany(other => other.PanelsNamed())]), .. Sizes()];
     }
 
     private IEnumerable<Figure> Mounted()
     {
-        var (cells, fastened) = (_mounted.CellBox, _mounted.Fastened);
+        var fastened = _mounted.Fastened;
         return
         [
-            .. BareTopPicture.Shown(_keys.Cells, new Tint(view.Of(Outline.Of(cells)), 0.18)),
+            .. patterns.EachPanel.SelectMany(each => BareTopPicture.Shown(new PartKeys(each.Job).Cells, new Tint(view.Of(Outline.Of(each.Mounted.CellBox)), 0.18))),
             .. CarrierEdges(),
-            .. BareTopPicture.Shown(_keys.Panel, view.Line(LineRole.Mark, RoundedBox.Of(_mounted.PanelBox, patterns.Job.Panel.Body.CornerRadius.Millimeters))),
-            .. BareTopPicture.Shown(_keys.Cells, view.Line(LineRole.Note, cells)),
+            .. patterns.EachPanel.SelectMany(PanelLines),
             .. fastened.Zippers.SelectMany(zipper => BareTopPicture.Shown(_keys.Fastening(zipper.Side), [view.Line(LineRole.Mark, zipper.Band), view.Line(LineRole.Stitch, zipper.Line.From, zipper.Line.To), .. ZipperPicture.Start(zipper, view)])),
             .. fastened.Flaps.SelectMany(flap => BareTopPicture.Shown(_keys.Fastening(flap.Side), FlapPicture.Of(flap, view))),
             .. fastened.Pockets.SelectMany(pocket => BareTopPicture.Shown(_keys.Pocket(pocket.Corner), view.Line(LineRole.Grain, pocket.Outline))),
-            .. fastened.Strips.SelectMany(strip => BareTopPicture.Shown(_keys.Strip(strip.Side), view.Line(LineRole.Fold, strip.Finished))),
-            .. _mounted.JunctionBox is { } box ? BareTopPicture.Shown(_keys.JunctionBox, new Tint(view.Of(Outline.Of(box)), 0.45), view.Line(LineRole.Mark, box)) : [],
-            .. _mounted.CableExit is { } exit ? BareTopPicture.Shown(_keys.CableExit, Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(exit), 1.2))) : [],
+            .. fastened.Strips.SelectMany(strip => BareTopPicture.Shown(_keys.Strip(strip.Side), [view.Line(LineRole.Fold, strip.Finished), .. StripPicture.HeldBy(strip, view)])),
+            .. patterns.EachPanel.SelectMany(FittingLines),
+        ];
+    }
+
+    private IEnumerable<Figure> PanelLines(PatternSet each)
+    {
+        var keys = new PartKeys(each.Job);
+        return
+        [
+            .. BareTopPicture.Shown(keys.Panel, view.Line(LineRole.Mark, RoundedBox.Of(each.Mounted.PanelBox, each.Job.Panel.Body.CornerRadius.Millimeters))),
+            .. BareTopPicture.Shown(keys.Cells, view.Line(LineRole.Note, each.Mounted.CellBox)),
+        ];
+    }
+
+    private IEnumerable<Figure> FittingLines(PatternSet each)
+    {
+        var keys = new PartKeys(each.Job);
+        return
+        [
+            .. each.Mounted.JunctionBox is { } box ? BareTopPicture.Shown(keys.JunctionBox, new Tint(view.Of(Outline.Of(box)), 0.45), view.Line(LineRole.Mark, box)) : [],
+            .. each.Mounted.CableExit is { } exit ? BareTopPicture.Shown(keys.CableExit, Stroke.Closed(LineRole.Mark, RoundedBox.Circle(view.Of(exit), 1.2))) : [],
         ];
     }
 
@@ -51,12 +69,13 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
     private IEnumerable<(string Name, Point At)> Named()
     {
         var mounted = _mounted.Fastened;
-        if (_mounted.JunctionBox is { } box)
+        var panels = patterns.EachPanel;
+        if (panels.Select(each => each.Mounted.JunctionBox).FirstOrDefault(each => each is not null) is { } box)
         {
             yield return (Say.Of("junction box"), view.Of(box.Center));
         }
 
-        if (_mounted.CableExit is { } exit)
+        if (panels.Select(each => each.Mounted.CableExit).FirstOrDefault(each => each is not null) is { } exit)
         {
             yield return (Say.Of("cable exit"), view.Of(exit));
         }
@@ -88,12 +107,15 @@ internal sealed class TopPicture(PatternSet patterns, View view, PrintUnits unit
             yield return keepOut;
         }
 
-        yield return PanelNamed();
+        foreach (var panel in PanelsNamed())
+        {
+            yield return panel;
+        }
     }
 
-    private (string Name, Point At) PanelNamed() => (
-        patterns.Job.Mounting.IsOnly ? Say.Of("panel, cells grey") : Say.Of($"panel \"{patterns.Job.Mounting}\", cells grey"),
-        view.Of(_mounted.CellBox.Center));
+    private IEnumerable<(string Name, Point At)> PanelsNamed() => _mounted.Panels.Select(panel => (
+        (panel.Name.IsOnly ? patterns.Job.Mounting : panel.Name) is { IsOnly: false } name ? Say.Of($"panel \"{name}\", cells grey") : Say.Of("panel, cells grey"),
+        view.Of(panel.Cells.Center)));
 
     private IEnumerable<Figure> Sizes()
     {

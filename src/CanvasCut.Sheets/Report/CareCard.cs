@@ -21,7 +21,7 @@ internal static class CareCard
     /// <summary>Adds the card.</summary>
     public static void Add(Flow flow, PatternSet patterns, CarePlan plan)
     {
-        flow.Title(Say.Of("Stow it"));
+        flow.Title(patterns.Job.Mounting.IsOnly ? Say.Of("Stow it") : $"{Say.Of("Stow it")}: {patterns.Job.Mounting}");
         foreach (var (i, line) in Stowing(patterns).Index())
         {
             Put(flow, line, new Lettering((i + 1).ToString(CultureInfo.InvariantCulture), new(0, -TextMm), TextMm, IsBold: true));
@@ -41,7 +41,8 @@ internal static class CareCard
         string Size(double mm) => LengthText.Of(Length.FromMillimeters(mm), job.Units);
         yield return Say.Of("Rinse off salt and let it dry: cloth put away wet shrinks and grows mould.");
         yield return Say.Of($"Lay it flat, never rolled or folded. It takes {Size(box.WidthMm)} × {Size(box.HeightMm)}.");
-        yield return job.Panel.Limits.MinBendRadius is { } radius
+        var radii = job.Panels.Select(each => each.Panel.Limits.MinBendRadius).ToList();
+        yield return radii.TrueForAll(each => each is not null) && radii.MaxBy(each => each!.Value.Millimeters) is { } radius
             ? Say.Of($"Never bend it tighter than {LimitWords.Least(radius, job.Units)}, the maker's radius, and not at all below freezing.")
             : Say.Of("Ask the maker how far it may be bent; till then not at all, and never below freezing.");
         yield return Say.Of("Face to something soft, nothing on top, the box and the cable free, no crease over a cell.");

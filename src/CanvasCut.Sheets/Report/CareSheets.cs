@@ -13,23 +13,35 @@ public static class CareSheets
     /// <summary>The pages; the form and the card a page each.</summary>
     public static ImmutableArray<Sheet> Of(PatternSet patterns, SheetContext context)
     {
+        return Of([(patterns, context)], context);
+    }
+
+    /// <summary>The same for several carriers: a form and a card for each, and one calendar.</summary>
+    /// <param name="carriers">The carriers with what their own sheets say.</param>
+    /// <param name="context">What all pages say.</param>
+    public static ImmutableArray<Sheet> Of(ImmutableArray<(PatternSet Patterns, SheetContext Context)> carriers, SheetContext context)
+    {
         var flow = new Flow(context);
-        var plan = CarePlan.Of(patterns.Job);
-        FirstDayForm.Add(flow, patterns, context);
-        flow.NewPage();
-        CareCard.Add(flow, patterns, plan);
-        flow.NewPage();
-        Calendar(flow, plan, patterns.Job);
+        foreach (var (patterns, own) in carriers)
+        {
+            FirstDayForm.Add(flow, patterns, own);
+            flow.NewPage();
+            CareCard.Add(flow, patterns, CarePlan.Of(patterns.Job));
+            flow.NewPage();
+        }
+
+        Calendar(flow, [.. carriers.Select(each => each.Patterns.Job)]);
         return flow.Pages("care", Say.Of($"Care, {context.JobName}"), context.Footer);
     }
 
-    private static void Calendar(Flow flow, CarePlan plan, CarrierJob job)
+    private static void Calendar(Flow flow, ImmutableArray<CarrierJob> jobs)
     {
+        var plan = CarePlan.Of(jobs);
         flow.Title(Say.Of("Care calendar"));
-        flow.Text(job.Care.Fitted is null
+        flow.Text(jobs[0].Care.Fitted is null
             ? Say.Of("The months count from the day of fitting. Write that day into the job file, as in fitted = 2027-04-01 under [care], and this page has dates and a calendar file lies beside it.")
             : Say.Of("The dates count from the day of fitting in the job file; care.ics holds the same for a calendar program."));
-        flow.Text(CarePlan.FirstWindOf(job.Fastenings.Mount), isBold: true);
+        flow.Text(CarePlan.FirstWindOf([.. jobs.Select(job => job.Fastenings.Mount)]), isBold: true);
         flow.Heading(Say.Of("What is due when"));
         var due = new Table([new(Say.Of("When"), 44), new(Say.Of("What"), flow.WidthMm - 44 - 24), new(Say.Of("Done on"), 24)], 2.4);
         flow.Rows(due, plan.Visits.Select(visit => ImmutableArray.Create(visit.When, string.Join("; ", visit.Tasks.Select(task => task.Name)), string.Empty)));

@@ -8,7 +8,7 @@ namespace CanvasCut.Sheets;
 /// <summary>What holds the edges: the zippers' lengths, and the fasteners and their spaces.</summary>
 internal static class MountSection
 {
-    public static void Write(Flow flow, ReportContent content, SheetContext context)
+    public static void Write(Flow flow, CarrierContent content, SheetContext context)
     {
         var fastened = content.Patterns.Mounted.Fastened;
         if (!fastened.Zippers.IsEmpty)

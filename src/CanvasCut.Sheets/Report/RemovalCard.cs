@@ -11,27 +11,17 @@ namespace CanvasCut.Sheets;
 /// <summary>One page to hang up: at which wind the panel comes off, in which order, and how it is stowed.</summary>
 public static class RemovalCard
 {
-    private const double MarginMm = 16;
-
-    /// <summary>A card with many words is written smaller, as little as need be; the smallest is still read from a step away.</summary>
-    private static readonly double[] Sizes = [1, 0.94, 0.88, 0.82, 0.76, 0.7];
+    /// <summary>What goes for every card.</summary>
+    internal static string TwoPeople => Say.Of("Two people, one always holding the panel. Never begin on the side the wind comes from: it gets under and takes it out of your hands. If it already blows harder than this, stay off the top and leave it. Panel and cloth can be replaced.");
 
     /// <summary>The card; black on white, to be read at arm's length.</summary>
-    public static Sheet Of(PatternSet patterns, SheetContext context)
-    {
-        var (width, height) = context.Paper;
-        var columns = Sizes.Select(size => Written(patterns, context, size));
-        var column = columns.FirstOrDefault(each => each.IsWithin) ?? Written(patterns, context, Sizes[^1]);
-        return new("removal-card", Say.Of($"Removal card, {context.JobName}"), width, height, [.. column.Figures, new Lettering(TextWidth.Shortened(context.Footer, width - (2 * MarginMm), 2.2, isBold: false), new(MarginMm, MarginMm - 6), 2.2)]);
-    }
+    public static Sheet Of(PatternSet patterns, SheetContext context) => BigColumn.Card(context, column => Written(patterns, context, column));
 
-    private static BigColumn Written(PatternSet patterns, SheetContext context, double size)
+    private static void Written(PatternSet patterns, SheetContext context, BigColumn column)
     {
-        var (width, height) = context.Paper;
         var hold = HoldDown.Of(patterns.Job, patterns.Mounted);
         var steps = Steps(patterns);
-        var column = new BigColumn(new(MarginMm, MarginMm, width - MarginMm, height - MarginMm), size);
-        column.Put(Say.Of("TAKE THE PANEL OFF"), 11, isBold: true);
+        column.Put(patterns.Job.Mounting.IsOnly ? Say.Of("TAKE THE PANEL OFF") : $"{Say.Of("TAKE THE PANEL OFF")}: {patterns.Job.Mounting}", 11, isBold: true);
         Wind(column, hold);
         column.Rule();
         foreach (var (i, step) in steps.Index())
@@ -41,10 +31,9 @@ public static class RemovalCard
 
         column.Put(Say.Of($"{steps.Length} steps, {RemovalActions.Of(patterns.Mounted.Fastened)} movements of the hand, no tools. My time: ______ minutes."), 4.2, isBold: true);
         column.Rule();
-        column.Put(Stow(patterns, context), 4.4);
+        column.Put(Say.Of($"Stow flat: it needs {SizeOf(patterns, context)}. Never rolled, never folded, nothing on top of it, dry, strapped down. Cap the plug."), 4.4);
         column.Rule();
-        column.Put(Say.Of("Two people, one always holding the panel. Never begin on the side the wind comes from: it gets under and takes it out of your hands. If it already blows harder than this, stay off the top and leave it. Panel and cloth can be replaced."), 4.2);
-        return column;
+        column.Put(TwoPeople, 4.2);
     }
 
     private static void Wind(BigColumn column, HoldDown hold)
@@ -87,13 +76,18 @@ public static class RemovalCard
         ? Say.Of($"{Lift(patterns, Side.Forward)}open the FORWARD zipper")
         : Say.Of($"The FORWARD edge: {Say.Within(Lift(patterns, Side.Forward))}{Open(patterns, Side.Forward)}");
 
-    private static string Lift(PatternSet patterns, Side side) =>
-        patterns.Mounted.Fastened.Strips.Any(strip => strip.Side == side) ? side == Side.Aft ? Say.Of("lift the strip, ") : Say.Of("Lift the strip, ") : string.Empty;
+    private static string Lift(PatternSet patterns, Side side) => patterns.Mounted.Fastened.Strips.FirstOrDefault(strip => strip.Side == side) switch
+    {
+        null => string.Empty,
+        { Holding: { Kind: StripHold.Snaps } held } => side == Side.Aft ? Say.Of($"open the strip's {held.Centres.Length} snaps, ") : Say.Of($"Open the strip's {held.Centres.Length} snaps, "),
+        { Holding.Kind: StripHold.HookAndLoop } => side == Side.Aft ? Say.Of("peel the strip up, ") : Say.Of("Peel the strip up, "),
+        _ => side == Side.Aft ? Say.Of("lift the strip, ") : Say.Of("Lift the strip, "),
+    };
 
-    private static string Stow(PatternSet patterns, SheetContext context)
+    /// <summary>The carrier's size, as it is stowed.</summary>
+    internal static string SizeOf(PatternSet patterns, SheetContext context)
     {
         var box = patterns.Mounted.CarrierBox;
-        var size = $"{LengthText.Of(UnitsNet.Length.FromMillimeters(box.WidthMm), context.Units)} × {LengthText.Of(UnitsNet.Length.FromMillimeters(box.HeightMm), context.Units)}";
-        return Say.Of($"Stow flat: it needs {size}. Never rolled, never folded, nothing on top of it, dry, strapped down. Cap the plug.");
+        return $"{LengthText.Of(UnitsNet.Length.FromMillimeters(box.WidthMm), context.Units)} × {LengthText.Of(UnitsNet.Length.FromMillimeters(box.HeightMm), context.Units)}";
     }
 }

@@ -15,6 +15,9 @@ namespace CanvasCut.Sheets;
 /// <param name="Work">In which order to work.</param>
 public sealed record ReportContent(PatternSet Patterns, FitChoice Fit, ImmutableArray<CheckResult> Checks, Purchase Purchase, WorkSchedule Work)
 {
+    /// <summary>What concerns the carrier alone.</summary>
+    public CarrierContent Carrier => new(Patterns, Fit, Checks) { Wiring = Wiring };
+
     /// <summary>The cut plan.</summary>
     public CutPlan Plan => Purchase.Plan;
 

@@ -12,7 +12,7 @@ internal static class WindSection
 {
     private static readonly double[] Knots = [10, 20, 25, 30, 35, 40, 50];
 
-    public static void Write(Flow flow, ReportContent content)
+    public static void Write(Flow flow, CarrierContent content)
     {
         var job = content.Patterns.Job;
         var hold = HoldDown.Of(job, content.Patterns.Mounted);
@@ -34,7 +34,7 @@ internal static class WindSection
         flow.Text(Say.Of("The parts hold to gusts of: ") + string.Join("; ", hold.Holds.Select(part => $"{part.Subject} {Most(part.HoldsTo)}")) + Say.Of(". New parts: sun and salt halve thread in a few years."));
     }
 
-    private static string Off(HoldDown hold) => hold.KnowsPull
+    internal static string Off(HoldDown hold) => hold.KnowsPull
         ? Say.Of($"Take it off before gusts of {LimitWords.Most(hold.OffAt)}: a mean wind of about {LimitWords.Knots(hold.MeanAtOff)} kn, Beaufort {hold.ForceAtOff}. Print removal-card.pdf and keep it below the top.")
         : Say.Of($"At which wind it must be off is not worked out: how far the cloth stretches is not known (stretch in the materials file). What is known would stand {LimitWords.Most(hold.OffAt)}.");
 

@@ -42,6 +42,11 @@ internal static class WorkPictures
             yield return new Tint(view.Of(band), 0.2);
         }
 
+        foreach (var band in made.Job.Top.Tubes.Select(tube => Plan.BandOf(tube).Shared(Outline.Of(shown))).OfType<Outline>())
+        {
+            yield return new Tint(view.Of(band), 0.2);
+        }
+
         foreach (var line in picture.Lines.Where(line => line.IsClosed))
         {
             yield return new Tint(new Outline([.. line.Points.Select(view.Of)]), 0.12);

@@ -14,8 +14,8 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
     public const int LastMonth = 60;
 
     /// <summary>What is done after the first strong wind, on whatever day that is.</summary>
-    public static string FirstWindOf(MountSpec mount) =>
-        Say.Of($"After the first strong wind: look at the pockets' mouths, {MountCare.Ends(mount)}, every row of stitches, and the rim of the panel. Mend before it goes out again.");
+    public static string FirstWindOf(params ImmutableArray<MountSpec> mounts) =>
+        Say.Of($"After the first strong wind: look at the pockets' mouths, {MountCare.Ends(mounts)}, every row of stitches, and the rim of the panel. Mend before it goes out again.");
 
     /// <summary>Words in a cloth's name that tell of a coating, which is washed and never proofed.</summary>
     private static readonly string[] Coatings = ["vinyl", "PVC", "coated", "laminate", "mesh", "beschichtet", "Laminat", "Netz"];
@@ -25,6 +25,25 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
     {
         ImmutableArray<CareTask> tasks = [.. TasksOf(job).OrderBy(task => task.Due.FirstMonths)];
         return new(tasks, VisitsOf(tasks, job.Care.Fitted), [.. Checks(job)]);
+    }
+
+    /// <summary>One plan for several carriers: what is due for all is told once, what is due for some with their names.</summary>
+    public static CarePlan Of(ImmutableArray<CarrierJob> jobs)
+    {
+        if (jobs is [var only])
+        {
+            return Of(only);
+        }
+
+        var plans = jobs.Select(job => (job.Mounting, Plan: Of(job))).ToList();
+        ImmutableArray<CareTask> tasks =
+        [
+            .. plans.SelectMany(each => each.Plan.Tasks.Select(task => (each.Mounting, Task: task)))
+                .GroupBy(each => each.Task.Id)
+                .Select(alike => alike.Count() == jobs.Length ? alike.First().Task : alike.First().Task with { Name = $"{alike.First().Task.Name} ({string.Join(", ", alike.Select(each => each.Mounting))})" })
+                .OrderBy(task => task.Due.FirstMonths),
+        ];
+        return new(tasks, VisitsOf(tasks, jobs[0].Care.Fitted), [.. plans.SelectMany(each => each.Plan.SixMonthCheck).Distinct()]);
     }
 
     private static ImmutableArray<CareVisit> VisitsOf(ImmutableArray<CareTask> tasks, DateOnly? fitted) =>
@@ -37,7 +56,7 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
     private static IEnumerable<CareTask> TasksOf(CarrierJob job)
     {
         yield return new("six-month-check", Say.Of("Six-month check"), Say.Of("Go through the card's list, with the carrier off the top."), new(6, 6), Say.Of("common practice, no source"));
-        foreach (var task in MountCare.Tasks(job.Fastenings.Mount))
+        foreach (var task in MountCare.Tasks(job.Fastenings))
         {
             yield return task;
         }
@@ -78,11 +97,11 @@ public sealed record CarePlan(ImmutableArray<CareTask> Tasks, ImmutableArray<Car
         }
     }
 
-    private static bool UsesHookAndLoop(CarrierJob job) => job.Care.HasHookAndLoop || job.Fastenings.Mount.Uses(MountKind.HookAndLoop);
+    private static bool UsesHookAndLoop(CarrierJob job) => job.Care.HasHookAndLoop || job.Fastenings.Mount.Uses(MountKind.HookAndLoop) || MountCare.Strip(job.Fastenings) == StripHold.HookAndLoop;
 
     private static IEnumerable<string> Checks(CarrierJob job)
     {
-        foreach (var check in MountCare.Checks(job.Fastenings.Mount))
+        foreach (var check in MountCare.Checks(job.Fastenings))
         {
             yield return check;
         }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Language;
 
@@ -7,16 +8,20 @@ namespace CanvasCut.Takeoff;
 internal static class MountCare
 {
     /// <summary>Where an edge gives first.</summary>
-    public static string Ends(MountSpec mount) => mount.IsZippersAtBothEnds ? Say.Of("the zippers' ends") : Say.Of("all that holds the edges");
+    public static string Ends(ImmutableArray<MountSpec> mounts) => mounts.All(mount => mount.IsZippersAtBothEnds) ? Say.Of("the zippers' ends") : Say.Of("all that holds the edges");
 
-    public static IEnumerable<CareTask> Tasks(MountSpec mount)
+    /// <summary>What holds the free edges of the weather strips there are.</summary>
+    public static StripHold Strip(Fastenings fastenings) => fastenings.WeatherStrip.Edges.IsEmpty ? StripHold.Nothing : fastenings.WeatherStrip.Held;
+
+    public static IEnumerable<CareTask> Tasks(Fastenings fastenings)
     {
+        var (mount, strip) = (fastenings.Mount, Strip(fastenings));
         if (mount.Uses(MountKind.Zipper))
         {
             yield return new("zipper-wax", Say.Of("Wash and wax the zippers"), Say.Of("Rinse out the salt, free a stiff slider with vinegar, rinse again, rub the teeth with a candle or zipper wax."), new(6, 6), Say.Of("vinegar and wax: a boating column, 2017; the interval is common practice, no source"));
         }
 
-        if (mount.Uses(MountKind.Snaps) || mount.Uses(MountKind.Twist))
+        if (mount.Uses(MountKind.Snaps) || mount.Uses(MountKind.Twist) || strip == StripHold.Snaps)
         {
             yield return new("fasteners", Say.Of("Rinse and try the fasteners"), Say.Of("Rinse out the salt, open and close each, put a little wax or petroleum jelly on it. Replace one that has worn loose, and mend cloth that has begun to tear round it."), new(6, 6), Say.Of("common practice, no source"));
         }
@@ -33,14 +38,15 @@ internal static class MountCare
     }
 
     /// <summary>Lines of the six-month check.</summary>
-    public static IEnumerable<string> Checks(MountSpec mount)
+    public static IEnumerable<string> Checks(Fastenings fastenings)
     {
+        var (mount, strip) = (fastenings.Mount, Strip(fastenings));
         if (mount.Uses(MountKind.Zipper))
         {
             yield return Say.Of("Zippers: run from end to end by hand; teeth whole; ends capped.");
         }
 
-        if (mount.Uses(MountKind.Snaps) || mount.Uses(MountKind.Twist))
+        if (mount.Uses(MountKind.Snaps) || mount.Uses(MountKind.Twist) || strip == StripHold.Snaps)
         {
             yield return Say.Of("Fasteners: each closes with a click or a turn; none loose, no cloth torn round it.");
         }
@@ -48,6 +54,11 @@ internal static class MountCare
         if (mount.Uses(MountKind.Sleeve))
         {
             yield return Say.Of("Sleeves: no lug torn or worn through at the rod; stops tight, caps on.");
+        }
+
+        if (strip == StripHold.Rod)
+        {
+            yield return Say.Of("Weather strip: its rod straight and whole, the hem sewn shut at both ends.");
         }
 
         if (mount.Uses(MountKind.Lacing))

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
@@ -14,7 +15,7 @@ internal static class BondSupplies
     public static IEnumerable<OrderNeed> Of(PatternSet patterns)
     {
         var (job, supplies, bond) = (patterns.Job, patterns.Job.Workshop.Supplies, patterns.Bond);
-        var use = new OrderUse(Say.Of("panel on the carrier"), [.. patterns.CarrierPieces.Select(piece => piece.Key)]);
+        var use = new OrderUse(job.Row is null ? Say.Of("panel on the carrier") : Say.Of("panels on the carrier"), [.. patterns.CarrierPieces.Select(piece => piece.Key)]);
         if (bond.HasTape)
         {
             yield return Tape(job, (supplies.Tapes.Foam, bond.TapeWidth), bond.TapeLength, (Rest(job, bond), use));
@@ -25,18 +26,19 @@ internal static class BondSupplies
             yield return Tape(job, (supplies.Tapes.Webbing, supplies.Tapes.Webbing.Width), bond.WebbingLength, (Say.Of("smooth ground for the foam tape, for woven cloth is porous; sewn on before bonding"), use));
         }
 
-        if (bond.Patch is not null)
+        if (!bond.Patches.IsEmpty)
         {
-            yield return Patch(job, bond.Patch.Value, use);
+            yield return Patch(job, bond.Patches, use);
         }
 
-        yield return Wipes(job, bond, use);
+        yield return Wipes(patterns, use);
     }
 
-    private static OrderNeed Wipes(CarrierJob job, BondPlan bond, OrderUse use)
+    private static OrderNeed Wipes(PatternSet patterns, OrderUse use)
     {
+        var job = patterns.Job;
         var grade = job.Workshop.Supplies.Notions.Wipe;
-        var bonded = bond.HasTape ? bond.TapeLength : (job.Panel.Body.Length + job.Panel.Body.Width) * 2;
+        var bonded = patterns.EachPanel.Select(Bonded).Aggregate((sum, next) => sum + next);
         return new(
             default,
             new(grade.Grade.Id, grade.Grade.Name),
@@ -45,16 +47,21 @@ internal static class BondSupplies
             use);
     }
 
+    /// <summary>What is wiped for a panel: as long as its tape, without tape once round it.</summary>
+    private static Length Bonded(PatternSet patterns) =>
+        patterns.Bond.HasTape ? patterns.Bond.TapeLength : (patterns.Job.Panel.Body.Length + patterns.Job.Panel.Body.Width) * 2;
+
     /// <summary>Soft vinyl is warned of because its plasticiser wanders into the adhesive; from memory.</summary>
-    private static OrderNeed Patch(CarrierJob job, Geometry.Box patch, OrderUse use)
+    private static OrderNeed Patch(CarrierJob job, ImmutableArray<Geometry.Box> patches, OrderUse use)
     {
         var grade = job.Workshop.Supplies.Notions.Patch;
         string Text(double millimetres) => LengthText.Of(Length.FromMillimeters(millimetres), job.Units);
+        var sizes = string.Join(", ", patches.Select(patch => $"{Text(patch.WidthMm)} x {Text(patch.HeightMm)}"));
         return new(
             default,
             new(grade.Grade.Id, grade.Grade.Name),
-            NeedAmount.Of(1, grade),
-            Say.Of($"{Text(patch.WidthMm)} x {Text(patch.HeightMm)}, smooth face up; no soft vinyl, its plasticiser creeps into the adhesive: ask the maker of the tape"),
+            NeedAmount.Of(patches.Length, grade),
+            Say.Of($"{sizes}, smooth face up; no soft vinyl, its plasticiser creeps into the adhesive: ask the maker of the tape"),
             use);
     }
 
@@ -73,7 +80,10 @@ internal static class BondSupplies
     private static string Rest(CarrierJob job, BondPlan bond)
     {
         var carries = (bond.Adhesive * BondPlan.TapeBears).Newtons / 9.80665;
-        var weight = job.Panel.Body.Mass is { } mass ? Say.Of($"the panel weighs {mass.Kilograms:0.#} kg") : Say.Of("the panel's mass is not given");
+        var masses = job.Panels.Select(each => each.Panel.Body.Mass).ToList();
+        var weight = masses.Exists(mass => mass is null) ? job.Row is null ? Say.Of("the panel's mass is not given") : Say.Of("the mass of a panel is not given")
+            : job.Row is null ? Say.Of($"the panel weighs {masses[0]!.Value.Kilograms:0.#} kg")
+            : Say.Of($"the panels weigh {masses.Sum(mass => mass!.Value.Kilograms):0.#} kg together");
         return Say.Of($"{bond.Adhesive.SquareCentimeters:0} cm2 carry {carries:0.#} kg at rest by the tape sellers' rule, {weight}; wind pulls harder");
     }
 }

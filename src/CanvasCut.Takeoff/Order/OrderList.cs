@@ -18,7 +18,7 @@ public static class OrderList
     [
         Cloth(made, plan),
         .. NeedSums.Of(made, ZipperOrder.Of),
-        .. NeedSums.Of(made, MountOrder.Of),
+        .. NeedSums.Of(made, patterns => [.. MountOrder.Of(patterns), .. StripHoldOrder.Of(patterns)]),
         .. SewingOrder.Of(made, seams),
         .. NeedSums.Of(made, BondSupplies.Of),
         .. NeedSums.Of(made, Grommet),
@@ -39,14 +39,15 @@ public static class OrderList
 
     private static IEnumerable<OrderNeed> Grommet(PatternSet patterns)
     {
-        if (patterns.Job.Panel.Fittings.CableExit is { } exit)
+        if (!patterns.Holes.IsEmpty)
         {
+            var sizes = string.Join(", ", patterns.Holes.Select(hole => LengthText.Of(hole.Radius * 2, patterns.Job.Units)).Distinct());
             var grade = patterns.Job.Workshop.Supplies.Notions.Grommet;
             yield return new(
                 default,
                 new(grade.Grade.Id, grade.Grade.Name),
-                NeedAmount.Of(1, grade),
-                Say.Of($"for a hole of {LengthText.Of(exit.Diameter, patterns.Job.Units)}"),
+                NeedAmount.Of(patterns.Holes.Length, grade),
+                Say.Of($"for a hole of {sizes}"),
                 new(Say.Of("cable exit"), [.. patterns.CarrierPieces.Select(piece => piece.Key), .. patterns.Pieces.Select(piece => piece.Key).Where(key => key.Kind == PieceKind.ExitPatch)]));
         }
     }

@@ -85,6 +85,12 @@ public static class WorkParts
     /// <summary>A weather strip that is sewn to the carrier.</summary>
     public static WorkPart OnCarrier(PieceKey strip) => new(WorkState.OnCarrier, new(strip), () => Say.Of($"{strip.Id}, on the carrier"));
 
+    /// <summary>What holds a weather strip, its part on the carrier's side.</summary>
+    public static WorkPart HoldOnCarrier(PieceKey strip) => new(WorkState.SetInCarrier, new(strip), () => Say.Of($"{strip.Id}, what holds it set on the carrier"));
+
+    /// <summary>What holds a weather strip, its part on the top's side.</summary>
+    public static WorkPart HoldOnTop(PieceKey strip) => new(WorkState.SetOnTop, new(strip), () => Say.Of($"{strip.Id}, what holds it set on the top"));
+
     /// <summary>The fasteners of an edge, set in the carrier's flap.</summary>
     public static WorkPart SetInCarrier(EdgePlace edge) => new(WorkState.SetInCarrier, new(null, edge.Side), () => Say.Of($"{edge.Name}, set in the carrier"));
 

@@ -41,7 +41,7 @@ internal sealed class WorkSubject
         EndCap = Wholes(PieceKind.EndCap).FirstOrDefault();
         Flaps = Wholes(PieceKind.MountFlap);
         MountStrips = Wholes(PieceKind.MountStrip);
-        ExitPatch = Wholes(PieceKind.ExitPatch).FirstOrDefault();
+        ExitPatches = Wholes(PieceKind.ExitPatch);
         TopParts = TopPart.All(this);
     }
 
@@ -63,6 +63,7 @@ internal sealed class WorkSubject
             _ => WorkParts.OnCarrier(edge),
         }),
         .. CarrierStrips.Select(strip => WorkParts.OnCarrier(strip.Key)),
+        .. HeldOnCarrier.Select(strip => WorkParts.HoldOnCarrier(KeyOf(strip))),
     ];
 
     /// <summary>What bonds the panel, as it is drawn and ordered.</summary>
@@ -79,7 +80,8 @@ internal sealed class WorkSubject
     /// <summary>What lies under or against the flaps on the top.</summary>
     public ImmutableArray<WholePiece> MountStrips { get; }
 
-    public WholePiece? ExitPatch { get; }
+    /// <summary>The patch round the hole of each cable that goes through the carrier.</summary>
+    public ImmutableArray<WholePiece> ExitPatches { get; }
 
     public ImmutableArray<WholePiece> Pockets { get; }
 
@@ -88,6 +90,14 @@ internal sealed class WorkSubject
 
     /// <summary>The weather strips for the carrier.</summary>
     public ImmutableArray<WholePiece> CarrierStrips { get; }
+
+    /// <summary>The strips for which something is set on the carrier, or in a strip of the carrier's.</summary>
+    public IEnumerable<StripPlace> HeldOnCarrier => Held.Where(strip => strip.IsOnCarrier || strip.Holding!.Kind != StripHold.Rod);
+
+    /// <summary>The strips for which something is set on the top, or in a strip of the top's.</summary>
+    public IEnumerable<StripPlace> HeldOnTop => Patterns.IsRefit ? [] : Held.Where(strip => !strip.IsOnCarrier || strip.Holding!.Kind != StripHold.Rod);
+
+    private IEnumerable<StripPlace> Held => Patterns.Mounted.Fastened.Strips.Where(strip => strip.Holding is { Kind: StripHold.Rod } or { Centres.IsEmpty: false });
 
     /// <summary>Whether any edge has a weather strip.</summary>
     public bool HasStrips => !Strips.IsEmpty || !CarrierStrips.IsEmpty;
@@ -102,6 +112,9 @@ internal sealed class WorkSubject
 
     /// <summary>Whether zippers hold the forward and the aft edge, and nothing the sides.</summary>
     public bool HasZippersOnly => Patterns.Mounted.Fastened.HasEndZippersOnly;
+
+    /// <summary>Which piece a strip is, whether it is made or kept.</summary>
+    public PieceKey KeyOf(StripPlace strip) => Patterns.Whole(PieceKind.WeatherStrip, strip.Side)!.Key;
 
     /// <summary>The piece of a flap.</summary>
     public WholePiece FlapOf(FlapPlace flap) => Flaps.Single(piece => piece.Key.Side == flap.Side);

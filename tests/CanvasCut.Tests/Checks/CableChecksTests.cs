@@ -18,7 +18,7 @@ public sealed class CableChecksTests
     public void A_hole_in_a_wide_border_is_clear_and_its_patch_fits_between_hem_and_panel()
     {
         var job = Job(border: 60, fromForward: -17.3);
-        var (clear, hole) = (Assert.Single(Results(job), check => check.Code == CheckCodes.CableClear), CableHole.Of(job, Mounted(job))!);
+        var (clear, hole) = (Assert.Single(Results(job), check => check.Code == CheckCodes.CableClear), Assert.Single(CableHole.All(job, Mounted(job))));
 
         Assert.Equal((Verdict.Pass, 7.3), (clear.Verdict, Math.Round(clear.Measured.Value!.Value.Millimeters, 6)));
         Assert.Equal((34.6, 90.2), (Math.Round(hole.Patch.HeightMm, 6), Math.Round(hole.Patch.WidthMm, 6)));
@@ -67,7 +67,7 @@ public sealed class CableChecksTests
     {
         var job = Job(border: 25.4, fromForward: 300, fromPort: 20);
         var mounted = Mounted(job);
-        var hole = CableHole.Of(job, mounted)!;
+        var hole = Assert.Single(CableHole.All(job, mounted));
 
         Assert.Equal(mounted.CarrierBox.Left + 45.1, hole.Patch.Center.X, 1e-9);
         Assert.Equal(mounted.CarrierBox.Left + 20, hole.Middle.X, 1e-9);

@@ -68,6 +68,31 @@ public sealed class SeveralCommandTests
         Assert.Contains("all 2: cut and mark them together", Run("work").Output, StringComparison.Ordinal);
     }
 
+    /// <summary>A panel's own bonding table counts for it, and for its twin; those that are bonded alike are told together.</summary>
+    [Fact]
+    public void Bonding_tells_of_each_panels_own_table()
+    {
+        var own = Text + "[[panel]]\nname = \"middle\"\nlength = \"400 mm\"\nwidth = \"300 mm\"\n[panel.bonding]\nleast_surface = \"22 C\"\n";
+        string[] day = ["--air", "20C", "--humidity", "50", "--surface", "20C", "--hours", "80"];
+
+        var (code, output, _) = RunOn(own, ["bonding", .. day]);
+
+        Assert.Equal(1, code);
+        Assert.True(output.IndexOf("Panel port, starboard:", StringComparison.Ordinal) < output.IndexOf("Bond now", StringComparison.Ordinal));
+        Assert.True(output.IndexOf("Panel middle:", StringComparison.Ordinal) < output.IndexOf("Do not bond now", StringComparison.Ordinal));
+        Assert.Equal((0, 0, 1), (RunOn(own, ["bonding", .. day, "--panel", "port"]).Code, RunOn(own, ["bonding", .. day, "--panel", "starboard"]).Code, RunOn(own, ["bonding", .. day, "--panel", "middle"]).Code));
+        Assert.Equal(2, RunOn(own, ["bonding", .. day, "--panel", "aft"]).Code);
+    }
+
+    /// <summary>Room to work between the two is told beside the clear strip.</summary>
+    [Fact]
+    public void Check_tells_of_room_to_work()
+    {
+        var output = Run("check").Output;
+
+        Assert.All(["between.pockets", "between.pulls", "between.cables"], code => Assert.Contains(code, output, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void One_carrier_alone_is_told_of() => Assert.Equal(0, Run("work", "--panel", "starboard").Code);
 
@@ -103,6 +128,9 @@ public sealed class SeveralCommandTests
         });
         Assert.Equal(2 * pieces, all.RootElement.GetProperty("cut_plan").GetProperty("placed").GetArrayLength());
         Assert.Equal(8, Zippers(all));
+        Assert.All(["report.pdf", "removal-card.pdf", "care.pdf"], name => Assert.True(File.Exists(Path.Combine(@out, name)), name));
+        Assert.False(File.Exists(Path.Combine(@out, "port", "order.csv")));
+        Assert.True(File.Exists(Path.Combine(@out, "port", "templates.pdf")));
         Assert.Equal(Run("order", "--csv").Output, File.ReadAllText(Path.Combine(@out, "order.csv")));
         Assert.All(all.RootElement.GetProperty("files").EnumerateArray(), name => Assert.True(File.Exists(Path.Combine(@out, name.GetString()!))));
         Assert.Equal(0, Run("make", "--out", @out).Code);
@@ -124,11 +152,13 @@ public sealed class SeveralCommandTests
     private static bool IsSame(Outline one, Outline other) =>
         Witness.OutsideMm2(one, other) < 0.01 && Witness.OutsideMm2(other, one) < 0.01;
 
-    private static (int Code, string Output, string Errors) Run(params string[] arguments)
+    private static (int Code, string Output, string Errors) Run(params string[] arguments) => RunOn(Text, arguments);
+
+    private static (int Code, string Output, string Errors) RunOn(string text, string[] arguments)
     {
         using var folder = new TemporaryFolder();
         var job = folder.PathOf("job.toml");
-        File.WriteAllText(job, Text);
+        File.WriteAllText(job, text);
         using var output = new StringWriter();
         using var errors = new StringWriter();
         return (CanvasCutCommand.Run([arguments[0], job, .. arguments[1..]], new(output, errors, IsTerminal: false)), output.ToString(), errors.ToString());

@@ -21,6 +21,8 @@ public sealed partial class AnyJobTests
         "[carrier]\ncorner = \"square\"\nhem = { turn_under = \"0 mm\", width = \"5 mm\" }\n", "[carrier]\nborder = \"0 mm\"\n",
         "[pocket]\nleg = \"30 mm\"\n", "[pocket]\nleg = \"400 mm\"\nover_zipper = false\n", "[pocket]\nmouth = { turn_under = \"40 mm\", width = \"100 mm\" }\n",
         "[weather_strip]\nedges = [\"forward\", \"aft\"]\nsewn_to = \"carrier\"\n", "[mount]\nport = \"zipper\"\n[weather_strip]\nedges = [\"port\"]\nsewn_to = { port = \"carrier\" }\n",
+        "[weather_strip]\nheld = \"snaps\"\noverlap = \"40 mm\"\n", "[weather_strip]\nedges = [\"forward\", \"aft\"]\nheld = \"hook-and-loop\"\nsewn_to = { aft = \"carrier\" }\n",
+        "[weather_strip]\nheld = \"rod\"\nsewn_to = \"carrier\"\n", "[weather_strip]\nheld = \"rod\"\nedges = [\"aft\"]\n",
         "[weather_strip]\nedges = [\"forward\", \"aft\"]\noverlap = \"0 mm\"\n", "[weather_strip]\nedges = []\n", "[sewing]\nrows = 1\n",
         "[chafe]\nturn_under = \"0 mm\"\nwidth_beyond_tube = \"0 mm\"\n", "[paper]\nsize = \"A3\"\noverlap = \"0 mm\"\n", "[zipper]\nsetback = \"0 mm\"\n",
         "[mount]\nforward = \"snaps\"\naft = \"twist\"\n", "[mount]\nforward = \"hook-and-loop\"\naft = \"lacing\"\n", "[mount]\naft = \"snaps\"\nsnaps = { width = \"15 mm\" }\n",

@@ -141,6 +141,7 @@ public sealed class EverythingTests
         Assert.Equal(new PocketSpec(Mm(500), Mm(12), new(Mm(9), Mm(15)), Mm(14), false), Job.Fastenings.Pocket);
         Assert.Equal([Side.Aft, Side.Forward], strip.Edges);
         Assert.Equal(new(StripGround.Top, StripGround.Carrier, StripGround.Top, StripGround.Carrier), strip.SewnTo);
+        Assert.Equal((StripHold.Snaps, Mm(160), Mm(21), Mm(5)), (strip.Held, strip.Pitch, strip.Square, strip.Rod));
         Assert.Equal((Mm(14), Mm(15), new Hem(Mm(8), Mm(13)), Mm(20)), (strip.Overlap, strip.SeamAllowance, strip.Hem, strip.Overhang));
         Assert.Equal(new ChafeSpec(Mm(30), Mm(11)), Job.Fastenings.Chafe);
     }
@@ -173,7 +174,7 @@ public sealed class EverythingTests
         Assert.Equal(new PaperSpec("roll 914 mm", Mm(914), Mm(5000), Mm(5), Mm(15), new(Mm(99.2), Mm(100.0125))), Job.Workshop.Paper);
         Assert.Equal(new DxfSpec(DxfUnit.Inch, HasArcs: true, IsOneFilePerPiece: true), Job.Workshop.Dxf);
         Assert.Equal(new PlotSpec(Mm(914), SingleStroke: true), Job.Workshop.Plot);
-        Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4), new(0.03, Mm(7), Mm(8), 0.02, 0.01), Mm(3)) { BetweenCarriers = Mm(60) }, Job.Limits);
+        Assert.Equal(new LimitSpec(2, Mm(11), Mm(12), Mm(4), new(0.03, Mm(7), Mm(8), 0.02, 0.01), Mm(3)) { BetweenCarriers = Mm(60), Between = new(Mm(16), Mm(51), Mm(61), Mm(41)) }, Job.Limits);
     }
 
     [Fact]

@@ -48,7 +48,7 @@ public sealed class BondPlanTests
 
         Assert.Equal(605_000, onCloth.OnCloth(panel).SquareMillimeters, 1e-3);
         Assert.Equal(0, onPatch.OnCloth(panel).SquareMillimeters, 1e-3);
-        Assert.Equal(32_600, (onPatch with { Patch = panel.Grown(-10) }).OnCloth(panel).SquareMillimeters, 1e-3);
+        Assert.Equal(32_600, (onPatch with { Patches = [panel.Grown(-10)] }).OnCloth(panel).SquareMillimeters, 1e-3);
         Assert.Equal(0, onWebbing.OnCloth(panel).SquareMillimeters, 1e-3);
         Assert.Equal(27_686, (onWebbing with { Webbing = onWebbing.Webbing[1..] }).OnCloth(panel).SquareMillimeters, 1e-3);
     }

@@ -174,6 +174,7 @@ public sealed class WorkOrderTests
             ("no strip", fastened.Strips.Length == 0),
             ("two strips", fastened.Strips.Length == 2),
             ("strip on the carrier", fastened.StripsOnCarrier.Any()),
+            .. Enum.GetValues<StripHold>().Select(held => ($"strip held by {held}", fastened.Strips.Any(strip => strip.Holding?.Kind == held))),
             ("zippers", fastened.Flaps.IsEmpty),
             ("snaps", mount.Uses(MountKind.Snaps)),
             ("twist", mount.Uses(MountKind.Twist)),

@@ -21,29 +21,31 @@ internal static class CarrierSteps
         .. ZipperSteps.OnCarrier(subject),
         .. subject.Patterns.Mounted.Fastened.Flaps.GroupBy(flap => flap.Kind).SelectMany(alike => FlapSteps.OnCarrier(subject, [.. alike])),
         .. StripSteps.OnCarrier(subject),
+        .. StripHoldSteps.OnCarrier(subject),
     ];
 
     /// <summary>Whether anything is sewn on the carrier while it is flat: the bond's ground where it is ordered, or the cable's patch.</summary>
-    private static bool HasFlatWork(WorkSubject subject) => subject.Bond.Ground != BondGround.Cloth || subject.ExitPatch is not null;
+    private static bool HasFlatWork(WorkSubject subject) => subject.Bond.Ground != BondGround.Cloth || !subject.ExitPatches.IsEmpty;
 
     private static WorkStep Flat(WorkSubject subject)
     {
-        var (patch, bond) = (subject.ExitPatch, subject.Bond);
+        var (patches, bond) = (subject.ExitPatches, subject.Bond);
         var ground = Length.FromMillimeters(bond.Rows.Sum(row => row.From.DistanceMm(row.To)));
         return Step(new("flat-work", WorkStage.Carrier, WorkKind.Machine, FlatName(subject), FlatText(subject)))
-            .On(patch?.Widths ?? [])
-            .Using([.. subject.Carrier.Flat, .. patch?.Flat ?? []])
+            .On([.. patches.SelectMany(patch => patch.Widths)])
+            .Using([.. subject.Carrier.Flat, .. patches.SelectMany(patch => patch.Flat)])
             .Making(WorkParts.FlatCarrier)
             .Needing(WorkAccess.CarrierUnderNeedle)
-            .Taking(WorkTimes.Sewing(ground + (patch?.Rows ?? Length.Zero)))
+            .Taking(WorkTimes.Sewing(ground + WholePiece.RowsOf(patches)))
             .With(Say.Of("machine, basting tape"))
             .Until(Say.Of($"All of it lies flat, within {subject.AtMost(2)} of its marks."))
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, RimOf(subject)));
     }
 
     private static string FlatName(WorkSubject subject) =>
-        subject.Bond.Ground == BondGround.Cloth ? Say.Of("Sew on the cable's patch")
-        : subject.ExitPatch is null ? Say.Of("Sew on what the panel is bonded to")
+        subject.Job.Row is not null ? Say.Of("Sew on what lies under the panels")
+        : subject.Bond.Ground == BondGround.Cloth ? Say.Of("Sew on the cable's patch")
+        : subject.ExitPatches.IsEmpty ? Say.Of("Sew on what the panel is bonded to")
         : Say.Of("Sew on what the panel is bonded to, and the cable's patch");
 
     private static string FlatText(WorkSubject subject)
@@ -54,19 +56,22 @@ internal static class CarrierSteps
             BondGround.Patch => Say.Of("Sew the coated patch on at its marks, smooth face up, one row round its edge: adhesive does not hold on raw woven cloth."),
             _ => string.Empty,
         };
-        var patch = subject.ExitPatch is null ? string.Empty : Say.Of("Turn the cable exit patch under and sew it round its hole; cut no hole yet.");
+        var patch = subject.ExitPatches.IsEmpty ? string.Empty
+            : subject.ExitPatches.Length > 1 ? Say.Of("Turn each cable exit patch under and sew it round its hole; cut no hole yet.")
+            : Say.Of("Turn the cable exit patch under and sew it round its hole; cut no hole yet.");
         return $"{ground} {patch}".Trim();
     }
 
     private static IEnumerable<Outline> RimOf(WorkSubject subject)
     {
         var mounted = Centred(subject);
-        foreach (var box in BondPlan.Of(subject.Job, mounted) is { Patch: { } ground } ? [ground] : BondPlan.Of(subject.Job, mounted).Webbing.Select(strip => strip.Box))
+        var bond = BondPlan.Joined(BondPlan.All(subject.Job, mounted));
+        foreach (var box in bond.Patches.Concat(bond.Webbing.Select(strip => strip.Box)))
         {
             yield return Outline.Of(box);
         }
 
-        if (CableHole.Of(subject.Job, mounted) is { } hole)
+        foreach (var hole in CableHole.All(subject.Job, mounted))
         {
             yield return Outline.Of(hole.Patch);
         }

@@ -47,7 +47,7 @@ internal static class FitSteps
                 ? Say.Of("All edges close by hand; no cell is covered; the box presses on nothing; the corners sit in their pockets.")
                 : Say.Of($"Both {(subject.HasZippersOnly ? Say.Of("zippers") : Say.Of("edges"))} close by hand; no cell is covered; the box presses on nothing; the corners sit in their pockets."))
             .Minding(Say.Of("Work at height. The panel is a sail: in any wind two people hold it."))
-            .Seen(WorkPicture.OnTop([Outline.Of(subject.Patterns.Mounted.PanelBox), .. subject.TopParts.Select(part => part.Outline)]));
+            .Seen(WorkPicture.OnTop([.. subject.Patterns.Mounted.Panels.Select(panel => Outline.Of(panel.Box)), .. subject.TopParts.Select(part => part.Outline)]));
 
     private static WorkStep Wire(WorkSubject subject) =>
         Step(new("wire", WorkStage.Fit, WorkKind.Electric, Say.Of("Lead and connect the cable"), Say.Of("Lead the cable with a drip loop below its exit and a tie near it; leave enough slack to take the carrier off. The electric work itself is for someone licensed or competent, after the makers' sheets and the local code; this order does not tell how.")))
@@ -58,7 +58,7 @@ internal static class FitSteps
             .When(Say.Of("Dry; the panel covered."))
             .Until(Say.Of("Nothing rubs or pulls on the cable; the connectors are dry and locked; the carrier still comes off."))
             .Minding(Live)
-            .Seen(WorkPicture.OnTop(Outline.Of(subject.Patterns.Mounted.JunctionBox ?? subject.Patterns.Mounted.PanelBox)));
+            .Seen(WorkPicture.OnTop(subject.Patterns.EachPanel.Select(each => Outline.Of(each.Mounted.JunctionBox ?? each.Mounted.PanelBox))));
 
     private static WorkStep Test(WorkSubject subject) =>
         Step(new("test", WorkStage.Fit, WorkKind.Electric, Say.Of("Test and write it down"), Say.Of("Whoever may do so measures the voltage with nothing connected and the charging current; fill in the form in care.pdf.")))
@@ -70,7 +70,7 @@ internal static class FitSteps
             .When(Say.Of("Clear sky about noon, the battery not full."))
             .Until(Say.Of("The open voltage is what the panel's label and the temperature let expect; polarity is right before anything is connected."))
             .Minding(Live)
-            .Seen(WorkPicture.OnTop(Outline.Of(subject.Patterns.Mounted.CellBox)));
+            .Seen(WorkPicture.OnTop(subject.Patterns.Mounted.Cells.Select(Outline.Of)));
 
     private static WorkStep Look(WorkSubject subject) =>
         Step(new("look-again", WorkStage.Fit, WorkKind.Look, Say.Of("Look at it after a day"), Say.Of($"Look at seams, {(subject.HasZippersOnly ? Say.Of("zippers") : Say.Of("edges"))}, pockets and the bond; then as care.pdf says, first after the first strong wind.")))

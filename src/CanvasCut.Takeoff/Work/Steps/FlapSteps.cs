@@ -11,7 +11,7 @@ namespace CanvasCut.Takeoff;
 /// <summary>Makes the flaps that hold the carrier's edges in the place of zippers, and sets what they carry.</summary>
 internal static class FlapSteps
 {
-    private static string Hammer => Say.Of("A setting tool is struck hard: wear glasses, mind your fingers, and work on something that does not spring.");
+    public static string Hammer => Say.Of("A setting tool is struck hard: wear glasses, mind your fingers, and work on something that does not spring.");
 
     /// <summary>How a flap is made of its strip.</summary>
     public static string HowToFold => Say.Of("Turn all raw edges in, fold the flap in half and close its ends.");
@@ -113,7 +113,9 @@ internal static class FlapSteps
     }
 
     /// <summary>Five minutes to begin an edge and three each; from memory.</summary>
-    private static Duration Setting(IEnumerable<FlapPlace> flaps) => WorkTimes.RoundedUp(Duration.FromMinutes(flaps.Sum(flap => 5 + (3 * flap.Fasteners!.Count))));
+    public static Duration TimeToSet(IEnumerable<int> counts) => WorkTimes.RoundedUp(Duration.FromMinutes(counts.Sum(count => 5 + (3 * count))));
+
+    private static Duration Setting(IEnumerable<FlapPlace> flaps) => TimeToSet(flaps.Select(flap => flap.Fasteners!.Count));
 
     private static IEnumerable<Outline> Rims(FlapPlace flap, IEnumerable<Point> centres)
     {

@@ -14,6 +14,9 @@ internal static class SleeveSteps
     /// <summary>To cut a rod, smooth its ends and try it through; from memory.</summary>
     private static readonly Duration Rodding = Duration.FromMinutes(25);
 
+    /// <summary>The caution of sawing a rod.</summary>
+    public static string Splinters => Say.Of("Dust of glass fibre gets into lungs and skin: keep it wet, wear a mask, gloves and glasses.");
+
     /// <summary>How a sleeve is made of its strip.</summary>
     public static string HowToFold => Say.Of("Cut the openings out with a hot knife while the strip lies flat. Turn all raw edges in and sew the turned ends. Fold the strip in half and sew the row beside the fold; the ends stay open.");
 
@@ -38,7 +41,7 @@ internal static class SleeveSteps
             .Taking(Rodding * flaps.Length)
             .With(Say.Of("fine saw, wet sandpaper"))
             .Until(Say.Of("No end splinters or catches; no stop slips into the sleeve when you pull at it; the rod comes out by hand."))
-            .Minding(Say.Of("Dust of glass fibre gets into lungs and skin: keep it wet, wear a mask, gloves and glasses."))
+            .Minding(Splinters)
             .Seen(WorkPicture.On(subject.Patterns.WholeCarrier, flaps.Select(flap => FlapSteps.Centred(subject, flap)).SelectMany(flap => new[] { Outline.Of(flap.Flap), Outline.Of(flap.Rod!.Value) })));
     }
 }

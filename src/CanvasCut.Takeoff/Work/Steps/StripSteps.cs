@@ -20,7 +20,7 @@ internal static class StripSteps
 
     /// <summary>What is done with the strips when the carrier is closed; nothing without strips.</summary>
     public static string Laid(WorkSubject subject) =>
-        subject.HasStrips ? Say.Of($"; lay the strip over the {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}") : string.Empty;
+        subject.HasStrips ? Say.Of($"; lay the strip over the {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}{StripHoldSteps.Closed(subject)}") : string.Empty;
 
     private static WorkStep Ready(WorkSubject subject)
     {

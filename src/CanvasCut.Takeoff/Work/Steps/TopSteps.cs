@@ -19,6 +19,7 @@ internal static class TopSteps
         TakeOff(subject),
         .. subject.TopParts.GroupBy(SortOf).Select(alike => TopSewing.Of(subject, alike.Key, [.. alike])),
         .. subject.Patterns.Mounted.Fastened.Flaps.GroupBy(flap => flap.Kind).SelectMany(alike => FlapSteps.OnTop(subject, [.. alike])),
+        .. StripHoldSteps.OnTop(subject),
         PutBack(subject),
     ];
 
@@ -61,7 +62,7 @@ internal static class TopSteps
         var put = subject.Strips.IsEmpty
             ? Say.Of("Put each pocket over its corner with the carrier in it")
             : Say.Of($"Put each pocket over its corner with the carrier in it, and the strip over its {(subject.HasZippersOnly ? Say.Of("zipper") : Say.Of("edge"))}");
-        return Say.Of($"{put}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)} {TakenOff(subject)}");
+        return Say.Of($"{put}; mark their edges on the top. Mark the patches on its underside where the tubes touch.{MountText.MarkThrough(subject.Patterns.Mounted.Fastened)}{StripHoldSteps.MarkThrough(subject)} {TakenOff(subject)}");
     }
 
     private static WorkStep TakeOff(WorkSubject subject) =>
@@ -83,7 +84,7 @@ internal static class TopSteps
     private static WorkStep PutBack(WorkSubject subject) =>
         Step(new("put-top-back", WorkStage.Top, WorkKind.Hand, Say.Of("Put the top back on its frame"), Say.Of("Seal the rows against rain if the cloth's maker says so, then stretch the top as before.")))
             .OnceForAll()
-            .Using([WorkParts.LooseTop, .. subject.TopParts.Select(part => WorkParts.OnTop(part)), .. subject.Patterns.Mounted.Fastened.Flaps.Where(flap => flap.Fasteners is not null).Select(WorkParts.SetOnTop)])
+            .Using([WorkParts.LooseTop, .. subject.TopParts.Select(part => WorkParts.OnTop(part)), .. subject.Patterns.Mounted.Fastened.Flaps.Where(flap => flap.Fasteners is not null).Select(WorkParts.SetOnTop), .. subject.HeldOnTop.Select(strip => WorkParts.HoldOnTop(subject.KeyOf(strip)))])
             .Making(WorkParts.StretchedTop)
             .Opening(WorkAccess.TopStretched)
             .Closing(WorkAccess.TopUnderNeedle)
