@@ -2,7 +2,7 @@ using BenchmarkDotNet.Running;
 using CanvasCut.Benchmarks;
 
 // "whole" times the program from outside, "pages" many template pages, "nest" lays published tasks, "checks" the checks of the examples,
-// "plans" their cut plans, "shop-day" 300 pieces at once;
+// "together" several panels, "plans" the cut plans of the examples, "shop-day" 300 pieces at once;
 // anything else goes to the benchmarks of its parts.
 if (args is ["whole", ..])
 {
@@ -24,6 +24,12 @@ if (args is ["nest", ..])
 if (args is ["checks", ..])
 {
     ChecksTiming.Run(Console.Out);
+    return 0;
+}
+
+if (args is ["together", ..])
+{
+    TogetherTiming.Run(Console.Out);
     return 0;
 }
 
