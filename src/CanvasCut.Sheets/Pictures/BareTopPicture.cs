@@ -85,7 +85,7 @@ internal sealed class BareTopPicture(TopCloth top, View view, PrintUnits units)
 
     private (Point From, Point To)? AcrossAt(double y, Box band) => top.Outline.IsRectangle ? (new(band.Left, y), new(band.Right, y)) : top.Outline.Across(y);
 
-    private IEnumerable<Figure> Tubes() => top.Bows.SelectMany((bow, i) => Shown(PartKey.Bow(i + 1), (IEnumerable<Figure>)
+    private IEnumerable<Figure> Tubes() => top.Bows.SelectMany((bow, i) => Shown(PartKey.Bow(i + 1),
     [
         .. Plan.OnTop(top, Plan.BandOf(top, bow)) is { } band ? new[] { new Tint(view.Of(band), 0.25) } : [],
         new Lettering(Say.Of($"bow {i + 1}"), view.Of(new Point(top.Outline.HalvesAt(bow.Station).Starboard.Millimeters, -bow.Station.Millimeters)) + new Step(1.5, -TextMm / 2), TextMm),
