@@ -36,7 +36,7 @@ internal static class SeamChecks
             ? Say.Of("carrier.corner = \"mitred\" mitres the strip's corners too; or face its ends instead of hemming them.")
             : Say.Of("face its ends instead of hemming them, or trim a joining seam's allowances inside the hem."),
         SeamKind.Hems => Say.Of("face or bind the edge instead of hemming it, or trim the turn-under at its ends."),
-        SeamKind.Mount => Say.Of("trim what is turned in at the flap's raw edges to 6 mm before it is folded, or widen mount.setback so that the flap ends short of the corner's hems."),
+        SeamKind.Mount => Say.Of($"the corners of a flap are trimmed already, so it is the cloth, {LengthText.Of(patterns.Job.Workshop.Supplies.Cloth.Thickness, patterns.Job.Units)} thick: make the flap of thinner cloth, or widen mount.setback so that it ends short of the corner's hems."),
         SeamKind.Zipper when patterns.Job.Fastenings.Zipper.CapTurn > Length.Zero =>
             Say.Of("cut the end caps with a hot knife and do not turn their edges (zipper.cap_turn), or widen zipper.setback so that they end short of the corner's hems."),
         SeamKind.Zipper => Say.Of("widen zipper.setback so that the end caps end short of the corner's hems."),

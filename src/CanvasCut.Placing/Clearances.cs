@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
-using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
 

@@ -25,8 +25,16 @@ internal sealed record DistanceRule(ClearanceKind Kind, string Subject, Immutabl
     public Clearance Clearance => Placing.Clearance.OfMm(Kind, Subject, DistanceMm(new(0, 0)), NeededMm).Between(Of, To);
 
     /// <summary>What must be kept for it by a mounting whose middle was at the origin when the rule was made.</summary>
-    public IEnumerable<SpareChoice> Choices(PlaceUnknowns at) =>
-        Parts.SelectMany(part => From.Ways(part, at)).Select(ways => new SpareChoice([.. ways.Select(way => way with { Constant = way.Constant - NeededMm })]));
+    /// <remarks>Of parts that one straight edge keeps, the one that reaches furthest stands for all.</remarks>
+    public IEnumerable<SpareChoice> Choices(PlaceUnknowns at)
+    {
+        var all = Parts.SelectMany(part => From.Ways(part, at)).ToList();
+        var straight = all.Where(ways => ways.Length == 1)
+            .GroupBy(ways => (ways[0].Terms[0].Factor, ways[0].Terms[1].Factor))
+            .Select(alike => alike.MinBy(ways => ways[0].Constant));
+        return straight.Concat(all.Where(ways => ways.Length > 1))
+            .Select(ways => new SpareChoice([.. ways.Select(way => way with { Constant = way.Constant - NeededMm })]));
+    }
 
     private double DistanceMm(Step step)
     {

@@ -21,6 +21,34 @@ public sealed partial class RepositoryTests
             link => Assert.True(Path.Exists(Path.Combine(folder, link.Split('#')[0])), link));
     }
 
+    /// <summary>No folder of the program is so full that nobody finds a file in it.</summary>
+    [Fact]
+    public void No_folder_holds_more_than_twenty_five_files() => Assert.Equal(
+        [],
+        Sources("src").GroupBy(path => Path.GetDirectoryName(path)!).Where(folder => folder.Count() > 25).Select(folder => $"{folder.Key}: {folder.Count()}"));
+
+    /// <summary>A line of code fits on a screen; only one that is made of texts may be longer, for a text stands as it is printed.</summary>
+    /// <remarks>So many do not; the number comes down and is never raised.</remarks>
+    [Theory]
+    [InlineData("src", 380)]
+    [InlineData("tests", 320)]
+    public void Lines_of_code_fit_on_a_screen(string root, int most)
+    {
+        var longOnes = Sources(root)
+            .SelectMany(path => File.ReadAllLines(path).Select((line, index) => (Line: line, Place: $"{path}:{index + 1}")))
+            .Where(each => Texts().Replace(each.Line, "\"\"").Length > 160)
+            .Select(each => each.Place)
+            .ToList();
+
+        Assert.True(longOnes.Count <= most, $"{longOnes.Count} lines of more than 160 characters besides their texts, where {most} were:\n{string.Join('\n', longOnes)}");
+    }
+
+    private static IEnumerable<string> Sources(string root) => Directory.EnumerateFiles(Repository.PathOf(root), "*.cs", SearchOption.AllDirectories)
+        .Where(path => !path.Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin"));
+
+    [GeneratedRegex("\"(?:[^\"\\\\]|\\\\.)*\"")]
+    private static partial Regex Texts();
+
     [GeneratedRegex(@"\]\(([^)#][^)\s]*)\)")]
     private static partial Regex Links();
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using CanvasCut.Design;
-using UnitsNet;
 
 namespace CanvasCut.JobFiles;
 

@@ -17,7 +17,7 @@ public static class JobSeams
     private static string OnCarrier => Say.Of("on the carrier");
 
     /// <summary>The seams in the order of sewing; of a top whose half is sewn, those on the carrier alone.</summary>
-    public static ImmutableArray<SewnSeam> Of(PatternSet patterns) => 
+    public static ImmutableArray<SewnSeam> Of(PatternSet patterns) =>
     [
         .. Caps(patterns),
         .. Carrier(patterns),

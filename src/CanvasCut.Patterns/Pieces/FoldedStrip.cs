@@ -11,6 +11,11 @@ internal sealed class FoldedStrip
     /// <summary>The turn along every raw edge, less where the strip is narrower; common practice, no source.</summary>
     private static readonly Length MostTurn = Length.FromInches(0.5);
 
+    /// <summary>
+    /// Kept outside a corner's fold: so little that a row 3 mm inside an edge, which is 3/√2 mm inside that fold at least, passes beside what is folded in.
+    /// </summary>
+    private static readonly Length KeptAtCorner = Length.FromMillimeters(2);
+
     private readonly int _toward;
 
     /// <summary>Works out a strip.</summary>
@@ -23,7 +28,9 @@ internal sealed class FoldedStrip
         FoldY = toward * Finished.Top;
         Open = toward > 0 ? Finished with { Top = Finished.Top + Finished.HeightMm } : Finished with { Bottom = Finished.Bottom - Finished.HeightMm };
         Turn = TurnIn(place);
-        Hemmed = new(Open, Sides.All(EdgeTurn.Once(Turn)), CornerKind.Square);
+
+        // Its corners all come to lie on each other where it is sewn on: square they would be eight plies.
+        Hemmed = new(Open, Sides.All(EdgeTurn.Once(Turn)), CornerKind.Mitred, kept: KeptAtCorner);
         Order = [.. Hemmed.FoldOrder, new(new(0, FoldY), new(-toward, 0))];
     }
 

@@ -38,14 +38,15 @@ public sealed class HemmedBox
     /// <summary>Works out a piece.</summary>
     /// <param name="finished">The finished piece, in millimetres.</param>
     /// <param name="turns">How each edge is turned.</param>
-    /// <param name="corner">How two hems meet; a corner at which an edge is not hemmed stays square.</param>
+    /// <param name="corner">How two hems, or two edges turned once, meet; any other corner stays square.</param>
     /// <param name="last">Without mitres the edge whose hem is folded last, over the ends of the others; null for port and starboard.</param>
-    public HemmedBox(Box finished, Sides<EdgeTurn> turns, CornerKind corner, Side? last = null)
+    /// <param name="kept">The cloth kept outside the fold of a mitre; null for <see cref="KeptAtMitre"/>.</param>
+    public HemmedBox(Box finished, Sides<EdgeTurn> turns, CornerKind corner, Side? last = null, Length? kept = null)
     {
         (_turns, _isMitred, _last, Finished) = (turns, corner == CornerKind.Mitred, last, Outline.Of(finished));
         var squareCut = Outset.By(Finished, [.. EdgeOrder.Select(side => turns[side].Allowance.Millimeters)])
             ?? throw new InvalidOperationException("A box set out is a box.");
-        Cut = CornerTrim.By(squareCut, [.. MitredCorners.Select(i => MitreLine(i, KeptAtMitre.Millimeters))]);
+        Cut = CornerTrim.By(squareCut, [.. MitredCorners.Select(i => MitreLine(i, (kept ?? KeptAtMitre).Millimeters))]);
     }
 
     /// <summary>The finished outline.</summary>
@@ -54,7 +55,7 @@ public sealed class HemmedBox
     /// <summary>The outline to cut.</summary>
     public Outline Cut { get; }
 
-    private IEnumerable<int> MitredCorners => Enumerable.Range(0, 4).Where(i => _isMitred && HemBefore(i) > 0 && HemAfter(i) > 0);
+    private IEnumerable<int> MitredCorners => Enumerable.Range(0, 4).Where(i => _isMitred && IsMitre(Before(i), After(i)));
 
     /// <summary>The folds: the finished edge, the raw edge's turn outside it, and the mitres.</summary>
     public ImmutableArray<PieceLine> Folds() => [.. FoldLines()];
@@ -126,13 +127,17 @@ public sealed class HemmedBox
     private IEnumerable<PieceLine> EdgeRows(int index, int rows) => Enumerable.Range(0, rows)
         .Select(row => FinishedRow(index, StitchRows.DistanceFromFold(row).Millimeters, new(RowKind.Edge, FoldOrder.Length, Face: index)));
 
-    private double HemBefore(int corner) => _turns[EdgeOrder[(corner + 3) % 4]].Width.Millimeters;
+    /// <summary>Two hems are mitred, and two edges turned once; a hem and a single turn are not.</summary>
+    private static bool IsMitre(EdgeTurn before, EdgeTurn after) =>
+        before.Allowance > Length.Zero && after.Allowance > Length.Zero && (before.Width > Length.Zero) == (after.Width > Length.Zero);
 
-    private double HemAfter(int corner) => _turns[EdgeOrder[corner]].Width.Millimeters;
+    private EdgeTurn Before(int corner) => _turns[EdgeOrder[(corner + 3) % 4]];
+
+    private EdgeTurn After(int corner) => _turns[EdgeOrder[corner]];
 
     private HalfPlane MitreLine(int corner, double outsideMm)
     {
-        var depths = (_turns[EdgeOrder[(corner + 3) % 4]].Allowance.Millimeters, _turns[EdgeOrder[corner]].Allowance.Millimeters);
+        var depths = (Before(corner).Allowance.Millimeters, After(corner).Allowance.Millimeters);
         return CornerTrim.Mitre(Finished, corner, depths, outsideMm);
     }
 

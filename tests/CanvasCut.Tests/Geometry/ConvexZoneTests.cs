@@ -1,5 +1,4 @@
 using CanvasCut.Geometry;
-using CsCheck;
 
 namespace CanvasCut.Tests.Geometry;
 

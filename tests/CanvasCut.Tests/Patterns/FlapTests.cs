@@ -12,6 +12,31 @@ namespace CanvasCut.Tests.Patterns;
 /// </summary>
 public sealed class FlapTests
 {
+    /// <summary>
+    /// By hand: a flap's corner is trimmed 2 mm outside its fold, so where both turned edges meet the needle finds the cloth, one turned edge and what was kept, 3, and
+    /// folded in half 6; the carrier's edge has 2 plies there, the top one: 8 and 7, of 0.5 mm no more than 4 mm. Square corners had 8 and so 10 and 9.
+    /// </summary>
+    [Theory]
+    [InlineData(MountKind.Snaps)]
+    [InlineData(MountKind.Twist)]
+    [InlineData(MountKind.Lacing)]
+    [InlineData(MountKind.HookAndLoop)]
+    [InlineData(MountKind.Sleeve)]
+    public void No_flap_is_too_thick_for_the_needle(MountKind kind)
+    {
+        var job = SampleJobs.Plain.Held(kind, kind);
+        var patterns = PatternSet.Of(job, MountedShape.Of(job, LongSide.Athwart));
+        var seams = JobSeams.Of(patterns).Where(seam => seam.Kind == SeamKind.Mount || seam.Pieces.Any(key => key.Kind is PieceKind.MountFlap or PieceKind.MountStrip)).ToList();
+        int Most(Func<SewnSeam, bool> isMeant) => seams.Where(isMeant).Max(seam => seam.Thickest(job.Workshop.Supplies).Plies);
+
+        Assert.Equal(8, Most(seam => seam.Pieces.Any(key => key.Kind == PieceKind.Carrier)));
+        Assert.All(seams, seam => Assert.True(seam.Thickest(job.Workshop.Supplies).Thickness(job.Workshop.Supplies).Millimeters <= 4 + 1e-9, seam.Name));
+        if (kind is MountKind.Lacing or MountKind.Sleeve)
+        {
+            Assert.Equal(7, Most(seam => seam.Kind == SeamKind.Edges));
+        }
+    }
+
     /// <summary>A pitch, an end distance and a run, all whole millimetres.</summary>
     private static readonly Gen<(int Pitch, int End, int Run)> AnyRow = Gen.Select(Gen.Int[10, 400], Gen.Int[0, 150], Gen.Int[1, 2500])
         .Select((pitch, end, between) => (pitch, end, between + (2 * end)));

@@ -6,7 +6,6 @@ using CanvasCut.Patterns;
 using CanvasCut.Placing;
 using CanvasCut.Tests.Patterns;
 using NetTopologySuite.Geometries;
-using Point = CanvasCut.Geometry.Point;
 
 namespace CanvasCut.Tests.Placing;
 

@@ -6,7 +6,6 @@ using CanvasCut.Geometry;
 using CanvasCut.Patterns;
 using CanvasCut.Placing;
 using CanvasCut.Tests.Patterns;
-using NetTopologySuite.Geometries;
 using LineString = NetTopologySuite.Geometries.LineString;
 
 namespace CanvasCut.Tests.Placing;

@@ -14,7 +14,7 @@ internal static class FlapSteps
     public static string Hammer => Say.Of("A setting tool is struck hard: wear glasses, mind your fingers, and work on something that does not spring.");
 
     /// <summary>How a flap is made of its strip.</summary>
-    public static string HowToFold => Say.Of("Turn all raw edges in, fold the flap in half and close its ends.");
+    public static string HowToFold => Say.Of("Fold the corners in, turn all raw edges in, fold the flap in half and close its ends.");
 
     /// <summary>A kind of fastening in the ids of steps.</summary>
     public static string Id(MountKind kind) => kind == MountKind.HookAndLoop ? "hook-and-loop" : Words.Table(kind);
@@ -65,7 +65,7 @@ internal static class FlapSteps
         ImmutableArray<StepPart> parts = [.. pieces.Select(piece => new StepPart(piece.Name, string.Empty))];
         var how = kind switch
         {
-            MountKind.HookAndLoop => Say.Of("Turn all raw edges in, fold the flap in half and close its ends. Then sew the hook tape on its underside, hooks outward, both edges and both ends."),
+            MountKind.HookAndLoop => Say.Of("Fold the corners in, turn all raw edges in, fold the flap in half and close its ends. Then sew the hook tape on its underside, hooks outward, both edges and both ends."),
             MountKind.Sleeve => SleeveSteps.HowToFold,
             _ => HowToFold,
         };

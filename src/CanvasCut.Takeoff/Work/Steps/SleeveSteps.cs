@@ -18,7 +18,7 @@ internal static class SleeveSteps
     public static string Splinters => Say.Of("Dust of glass fibre gets into lungs and skin: keep it wet, wear a mask, gloves and glasses.");
 
     /// <summary>How a sleeve is made of its strip.</summary>
-    public static string HowToFold => Say.Of("Cut the openings out with a hot knife while the strip lies flat. Turn all raw edges in and sew the turned ends. Fold the strip in half and sew the row beside the fold; the ends stay open.");
+    public static string HowToFold => Say.Of("Cut the openings out with a hot knife while the strip lies flat. Fold the corners in, turn all raw edges in and sew the turned ends. Fold the strip in half and sew the row beside the fold; the ends stay open.");
 
     /// <summary>What must be true of a sleeve before it is sewn on.</summary>
     public static string Folded(WorkSubject subject) => Say.Of($"It lies flat, the finished edges within {subject.AtMost(2)}; the rod slides through from end to end.");
