@@ -45,6 +45,7 @@ public static class CanvasCutCommand
             ClothCommand.Create(faces),
             WorkCommand.Create(faces),
             WiringCommand.Create(faces),
+            YieldCommand.Create(faces),
             CompareCommand.Create(faces),
             CompareMountsCommand.Create(faces),
             NewCommand.Create(faces),

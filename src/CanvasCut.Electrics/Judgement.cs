@@ -1,4 +1,3 @@
-using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Electrics;
@@ -51,6 +50,9 @@ public enum Missing
 
     /// <summary>The panel's label.</summary>
     Label,
+
+    /// <summary>Where the boat lies in the sun.</summary>
+    Sun,
 
     /// <summary>The bank.</summary>
     Bank,
@@ -111,11 +113,16 @@ public sealed record Judgement(Finding Finding, IQuantity? Value, IQuantity? Lim
 /// <param name="Value">The figure; null when something was missing.</param>
 /// <param name="Because">What was missing.</param>
 public sealed record Known<T>(T? Value, Missing Because)
-    where T : struct, IQuantity
+    where T : struct, IQuantity;
+
+/// <summary>Makes figures that are known or not.</summary>
+public static class Known
 {
     /// <summary>A figure that is known.</summary>
-    public static Known<T> Of(T value) => new(value, Missing.Nothing);
+    public static Known<T> Of<T>(T value)
+        where T : struct, IQuantity => new(value, Missing.Nothing);
 
     /// <summary>One for which something was missing.</summary>
-    public static Known<T> Not(Missing because) => new(null, because);
+    public static Known<T> Not<T>(Missing because)
+        where T : struct, IQuantity => new(null, because);
 }

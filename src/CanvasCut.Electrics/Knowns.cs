@@ -8,16 +8,16 @@ internal static class Knowns
     /// <summary>One figure of several.</summary>
     public static Known<T> Of<T>(IReadOnlyCollection<Known<T>> each, Func<IEnumerable<T>, T> made)
         where T : struct, IQuantity =>
-        each.FirstOrDefault(one => one.Value is null) is { } missing ? Known<T>.Not(missing.Because) : Known<T>.Of(made(each.Select(one => one.Value!.Value)));
+        each.FirstOrDefault(one => one.Value is null) is { } missing ? Known.Not<T>(missing.Because) : Known.Of(made(each.Select(one => one.Value!.Value)));
 
     /// <summary>A figure that is given or missing.</summary>
     public static Known<T> Or<T>(this T? value, Missing because)
-        where T : struct, IQuantity => value is { } known ? Known<T>.Of(known) : Known<T>.Not(because);
+        where T : struct, IQuantity => value is { } known ? Known.Of(known) : Known.Not<T>(because);
 
     /// <summary>Another figure of a known one.</summary>
     public static Known<TOther> Then<T, TOther>(this Known<T> known, Func<T, TOther> made)
         where T : struct, IQuantity
-        where TOther : struct, IQuantity => known.Value is { } value ? Known<TOther>.Of(made(value)) : Known<TOther>.Not(known.Because);
+        where TOther : struct, IQuantity => known.Value is { } value ? Known.Of(made(value)) : Known.Not<TOther>(known.Because);
 
     public static ElectricPotential Sum(IEnumerable<ElectricPotential> each) => ElectricPotential.FromVolts(each.Sum(one => one.Volts));
 

@@ -189,6 +189,12 @@ public static class ProblemCode
     /// <summary>The voltages of a bank contradict each other.</summary>
     public const string Bank = "CC263";
 
+    /// <summary>Hours of sun that cannot be, or of a kind that is not said.</summary>
+    public const string SunHours = "CC264";
+
+    /// <summary>A load has no energy, or two, or a charge without a bank.</summary>
+    public const string Load = "CC265";
+
     /// <summary>A measures file has too few bows, or too many.</summary>
     public const string BowCount = "CC130";
 

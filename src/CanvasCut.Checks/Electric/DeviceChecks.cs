@@ -89,12 +89,12 @@ internal static class DeviceChecks
         var source = Say.Of("ABYC E-11 table V.A, restated: by the cold-cranking amperes of a lead bank; a lithium bank's own figure");
         return controller.Electric.Bank is not { } bank ? ElectricWords.NotChecked(what, Missing.Bank, source)
             : NeededAt(bank) is not { } needed ? ElectricWords.NotChecked(what, Missing.BankFault, source)
-            : controller.Spec.Devices.BankFuse?.Interrupts is not { } interrupts ? ElectricWords.NotChecked(what, Missing.DeviceInterrupts, source, Known<ElectricCurrent>.Of(needed))
+            : controller.Spec.Devices.BankFuse?.Interrupts is not { } interrupts ? ElectricWords.NotChecked(what, Missing.DeviceInterrupts, source, Known.Of(needed))
             : CheckResult.Judged(what, Measured.AtLeast(interrupts, needed), Verdict.Fail, source, Say.Of("A shorted bank welds or bursts it: take one that can interrupt so much, such as class T, by its maker's sheet."));
     }
 
     /// <summary>The maker's figure where it is known; else the table's by the cold-cranking amperes, which is for lead only.</summary>
-    private static ElectricCurrent? NeededAt(BankSpec bank) => bank.Fault.Short is { } known
+    private static ElectricCurrent? NeededAt(BankSpec bank) => bank.Fault.ShortCircuit is { } known
         ? known > ManyAmperes && known < ManyAmperes * 2 ? ManyAmperes * 2 : known
         : bank.IsLead && bank.Fault.Cranking is { } cranking ? Protection.Interrupts(cranking).Main : null;
 

@@ -35,6 +35,7 @@ public static class ElectricWords
         Missing.ControllerCurrent => Say.Of("Not checked because the controller's largest input current is missing: give largest_current."),
         Missing.LowestBankVoltage => Say.Of("Not checked because the bank's lowest voltage is missing: give electric.bank.lowest."),
         Missing.Label => Say.Of("Not checked because a panel's label is missing: give panel.label."),
+        Missing.Sun => Say.Of("Not reckoned because the place is missing: give electric.sun with its latitude."),
         Missing.Bank => Say.Of("Not checked because the bank is missing: give electric.bank."),
         Missing.Absorption => Say.Of("Not checked because the bank's absorption voltage is missing: give electric.bank.absorption, from its maker's sheet."),
         Missing.RatedOutput => Say.Of("Not checked because the controller's rated output is missing: give rated_output."),

@@ -84,7 +84,7 @@ internal static class MismatchChecks
 
     private static CheckResult StringFuse(WiredController controller, WiredString one, (string Code, string Subject) what, ElectricCurrent most)
     {
-        var least = ArrayCurrent.ForWires(one.Short.Value!.Value);
+        var least = ArrayCurrent.ForWires(one.ShortCircuit.Value!.Value);
         var next = Protection.Next(least, controller.Electric.Around.Fuses);
         var wanted = next is { } size && size <= most
             ? Say.Of($"A fuse of {QuantityWords.Of(size)} in each string, for direct current of at least {Volts(one.Cold)}.")

@@ -78,9 +78,9 @@ internal static class StringChecks
     private static CheckResult Current(WiredController controller)
     {
         var what = (Code: CheckCodes.ElectricCurrent, Subject: Say.Of($"current of all strings into controller \"{controller.Spec.Name}\""));
-        return controller.Short.Value is not { } sum
-            ? ElectricWords.NotChecked(what, controller.Short.Because, CurrentSource)
-            : Judged(what, ControllerWindow.Current(sum, ChargeController.Of(controller.Spec)), controller.Short, CurrentSource, finding => finding == Finding.Fails
+        return controller.ShortCircuit.Value is not { } sum
+            ? ElectricWords.NotChecked(what, controller.ShortCircuit.Because, CurrentSource)
+            : Judged(what, ControllerWindow.Current(sum, ChargeController.Of(controller.Spec)), controller.ShortCircuit, CurrentSource, finding => finding == Finding.Fails
                 ? Say.Of("More than the controller takes: fewer strings, or a larger controller.")
                 : Say.Of("The edges of clouds go beyond it for seconds: ask the maker whether the controller limits by itself."));
     }

@@ -1,4 +1,3 @@
-using CanvasCut.Design;
 using CanvasCut.Electrics;
 using CanvasCut.Language;
 using UnitsNet;

@@ -30,6 +30,16 @@ internal static class RefitCommand
             return ExitCode.WrongInput;
         }
 
+        if (JobSource.ReadTop(job.Path, (null, job.Side), faces, out var wrong) is not { } top)
+        {
+            return wrong;
+        }
+
+        if (top.Top.HasSeveral && job.Side.Panel is null)
+        {
+            return RunSeveral(old, top, wanted.Folder is not null || wanted.AsJson, faces);
+        }
+
         var results = OldResults.Read(old);
         foreach (var problem in results.Problems)
         {
@@ -42,9 +52,9 @@ internal static class RefitCommand
             return results.Problems.All(problem => problem.Code == ResultsCode.Missing) ? ExitCode.NotWritten : ExitCode.WrongInput;
         }
 
-        if (JobSource.Read(job.Path, (null, job.Side), faces, out var code)?.Job is not { } read)
+        if (JobSource.Narrowed(top, job.Side.Panel, faces)?.Mountings[0].Job is not { } read)
         {
-            return code;
+            return ExitCode.WrongInput;
         }
 
         if (read.Row is not null)
@@ -62,6 +72,34 @@ internal static class RefitCommand
 
         faces.Output.WriteLine(Say.Of($"{read.Name}, on what is sewn for: {results.Value.JobName}"));
         return Tell(outcome, wanted.Folder, faces);
+    }
+
+    /// <summary>Tells of several carriers which stay and which are made anew, and why.</summary>
+    private static int RunSeveral(string old, TopRun top, bool wantsOne, Faces faces)
+    {
+        if (wantsOne)
+        {
+            faces.Errors.WriteLine(Say.Of("--out and --json are for one carrier; name it with --panel, and the results.json in its old folder."));
+            return ExitCode.WrongInput;
+        }
+
+        var carriers = CarrierRefit.All(old, top);
+        foreach (var problem in carriers.Problems)
+        {
+            faces.Errors.WriteLine(problem);
+        }
+
+        if (!carriers.IsValid)
+        {
+            return carriers.Problems.All(problem => problem.Code == ResultsCode.Missing) ? ExitCode.NotWritten : ExitCode.WrongInput;
+        }
+
+        foreach (var carrier in carriers.Value)
+        {
+            faces.Output.WriteLine(carrier.Told);
+        }
+
+        return top.HasFailed ? ExitCode.CheckFailed : ExitCode.Done;
     }
 
     private static int Tell(RefitOutcome outcome, string? folder, Faces faces)

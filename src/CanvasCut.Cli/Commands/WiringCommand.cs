@@ -2,7 +2,6 @@ using System.CommandLine;
 using CanvasCut.Checks;
 using CanvasCut.Electrics;
 using CanvasCut.Job;
-using CanvasCut.JobFiles;
 using CanvasCut.Language;
 using CanvasCut.Sheets;
 using Spectre.Console;

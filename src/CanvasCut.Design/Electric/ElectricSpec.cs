@@ -16,7 +16,14 @@ public sealed record ElectricSpec(
     ImmutableArray<ControllerSpec> Controllers,
     ImmutableArray<StringSpec> Strings,
     WireSpec Wires,
-    WiringAround Around);
+    WiringAround Around)
+{
+    /// <summary>The sun where the boat lies; null when not told.</summary>
+    public SunSpec? Sun { get; init; }
+
+    /// <summary>What uses energy every day; none when not told.</summary>
+    public ImmutableArray<DailyLoad> Loads { get; init; } = [];
+}
 
 /// <summary>Panels in series.</summary>
 /// <param name="Controller">The name of the controller it leads to.</param>

@@ -37,7 +37,7 @@ internal sealed class LengthParser
         var millimetres = parser.Signed();
         return parser._reason is { } reason ? LengthReading.Not(reason)
             : Math.Abs(millimetres) > Longest ? LengthReading.Not(Say.Of("is longer than ten kilometres"))
-            : LengthReading.Of(Math.Round(millimetres, Decimals));
+            : LengthReading.Of(Math.Round(millimetres, Decimals) is var kept && kept == 0 ? 0 : kept);
     }
 
     private decimal Signed()

@@ -5,10 +5,10 @@ namespace CanvasCut.Electrics;
 
 /// <summary>What was measured on a string with nothing connected, and its ends joined.</summary>
 /// <param name="Open">The open voltage; below zero with the meter's leads as marked means that the poles are changed.</param>
-/// <param name="Short">The short-circuit current, by a clamp through a switch.</param>
+/// <param name="ShortCircuit">The short-circuit current, by a clamp through a switch.</param>
 /// <param name="Cells">The back of a panel.</param>
 /// <param name="Sun">What a meter shows in the panel's plane; null to reckon it from the current.</param>
-public sealed record StringMeasured(ElectricPotential? Open, ElectricCurrent? Short, Temperature Cells, Irradiance? Sun);
+public sealed record StringMeasured(ElectricPotential? Open, ElectricCurrent? ShortCircuit, Temperature Cells, Irradiance? Sun);
 
 /// <summary>What may be behind a reading.</summary>
 public enum ReadingFinding
@@ -79,20 +79,20 @@ public static class FirstDay
 
     /// <summary>The open voltage of a panel in such light; missing without the change of its voltage or the number of its cells.</summary>
     public static Known<ElectricPotential> OpenIn(PanelLabel label, Irradiance sun, Temperature cells) =>
-        label.OpenVoltagePerKelvin is not { } beta ? Known<ElectricPotential>.Not(Missing.VoltageCoefficient)
-        : label.CellsInSeries is not { } inSeries ? Known<ElectricPotential>.Not(Missing.LabelFigure)
-        : Known<ElectricPotential>.Of(
+        label.OpenVoltagePerKelvin is not { } beta ? Known.Not<ElectricPotential>(Missing.VoltageCoefficient)
+        : label.CellsInSeries is not { } inSeries ? Known.Not<ElectricPotential>(Missing.LabelFigure)
+        : Known.Of(
             (label.OpenVoltage * Warm(beta.DecimalFractions, cells))
             + ElectricPotential.FromVolts(inSeries * Ideality * ThermalVolts * cells.Kelvins * Math.Log(sun.WattsPerSquareMeter / TestSun)));
 
     /// <summary>The open voltage of a string in such light.</summary>
     public static Known<ElectricPotential> OpenIn(WiredString one, Irradiance sun, Temperature cells) => Knowns.Of(
-        [.. one.Panels.Select(panel => panel.Label is { } label ? OpenIn(label, sun, cells) : Known<ElectricPotential>.Not(Missing.Label))],
+        [.. one.Panels.Select(panel => panel.Label is { } label ? OpenIn(label, sun, cells) : Known.Not<ElectricPotential>(Missing.Label))],
         Knowns.Sum);
 
     /// <summary>The short-circuit current of a string in such light: that of its weakest panel.</summary>
     public static Known<ElectricCurrent> ShortIn(WiredString one, Irradiance sun, Temperature cells) => Knowns.Of(
-        [.. one.Panels.Select(panel => panel.Label is { } label ? Known<ElectricCurrent>.Of(ShortIn(label, sun, cells)) : Known<ElectricCurrent>.Not(Missing.Label))],
+        [.. one.Panels.Select(panel => panel.Label is { } label ? Known.Of(ShortIn(label, sun, cells)) : Known.Not<ElectricCurrent>(Missing.Label))],
         each => each.Min());
 
     /// <summary>The light of a measurement: the meter's, or reckoned from the current; null without either.</summary>
@@ -100,7 +100,7 @@ public static class FirstDay
     {
         ArgumentNullException.ThrowIfNull(measured);
         return measured.Sun
-            ?? (measured.Short is { } current && one.Panels.Select(panel => panel.Label).MinBy(label => label?.ShortCurrent ?? ElectricCurrent.Zero) is { } weakest
+            ?? (measured.ShortCircuit is { } current && one.Panels.Select(panel => panel.Label).MinBy(label => label?.ShortCurrent ?? ElectricCurrent.Zero) is { } weakest
                 ? SunOf(weakest, current, measured.Cells)
                 : null);
     }
@@ -130,7 +130,7 @@ public static class FirstDay
     public static ReadingVerdict<ElectricCurrent>? OfCurrent(WiredString one, StringMeasured measured)
     {
         ArgumentNullException.ThrowIfNull(measured);
-        if (measured.Short is not { } current || measured.Sun is not { } sun || ShortIn(one, sun, measured.Cells).Value is not { } expected)
+        if (measured.ShortCircuit is not { } current || measured.Sun is not { } sun || ShortIn(one, sun, measured.Cells).Value is not { } expected)
         {
             return null;
         }

@@ -27,11 +27,11 @@ public sealed record PlannedRun(RunTask Task, string? Given, WireSpec Spec, Wire
     public WireSize? Wire => Given is { } name && Spec.Family is { } family ? WireSize.Of(family, name) : Choice?.Chosen;
 
     /// <summary>What that size carries there.</summary>
-    public Known<ElectricCurrent> Ampacity => Wire is { } wire ? Electrics.Ampacity.Of(wire, Place) : Known<ElectricCurrent>.Not(WhyNoWire);
+    public Known<ElectricCurrent> Ampacity => Wire is { } wire ? Electrics.Ampacity.Of(wire, Place) : Known.Not<ElectricCurrent>(WhyNoWire);
 
     /// <summary>What that size loses.</summary>
-    public Known<ElectricPotential> Drop => Wire is not { } wire ? Known<ElectricPotential>.Not(WhyNoWire)
-        : Task.OneWay.Value is not { } way ? Known<ElectricPotential>.Not(Task.OneWay.Because)
+    public Known<ElectricPotential> Drop => Wire is not { } wire ? Known.Not<ElectricPotential>(WhyNoWire)
+        : Task.OneWay.Value is not { } way ? Known.Not<ElectricPotential>(Task.OneWay.Because)
         : Task.Usual.Then(current => VoltageDrop.Of(wire, current, way, Side.Copper));
 
     /// <summary>Whether it is thinner than wires may be at all.</summary>

@@ -17,7 +17,7 @@ public sealed record WiredController(ControllerSpec Spec, ImmutableArray<WiredSt
     public Known<ElectricPotential> HotPeak => Knowns.Of([.. Strings.Select(each => each.HotPeak)], each => each.Min());
 
     /// <summary>The short-circuit currents of all strings.</summary>
-    public Known<ElectricCurrent> Short => Knowns.Of([.. Strings.Select(each => each.Short)], Knowns.Sum);
+    public Known<ElectricCurrent> ShortCircuit => Knowns.Of([.. Strings.Select(each => each.ShortCircuit)], Knowns.Sum);
 
     /// <summary>The currents at most power of all strings.</summary>
     public Known<ElectricCurrent> PeakCurrent => Knowns.Of([.. Strings.Select(each => each.PeakCurrent)], Knowns.Sum);
@@ -26,7 +26,7 @@ public sealed record WiredController(ControllerSpec Spec, ImmutableArray<WiredSt
     public Known<Power> Power => Knowns.Of([.. Strings.Select(each => each.Power)], Knowns.Sum);
 
     /// <summary>What the panels' wires and device must carry: NEC 690.8.</summary>
-    public Known<ElectricCurrent> PanelNeed => Short.Then(ArrayCurrent.ForWires);
+    public Known<ElectricCurrent> PanelNeed => ShortCircuit.Then(ArrayCurrent.ForWires);
 
     /// <summary>What the bank's fuse must carry.</summary>
     public Known<ElectricCurrent> BankNeed => Spec.Output.Rated.Or(Missing.RatedOutput).Then(rated => ProtectedPlace.AboveOutput * rated);
@@ -55,24 +55,24 @@ public sealed record WiredController(ControllerSpec Spec, ImmutableArray<WiredSt
     public ElectricPotential Drop => (PanelRun.Drop.Value ?? PanelRun.Task.Allowed.Value ?? ElectricPotential.Zero) + (BankRun.Drop.Value ?? BankRun.Task.Allowed.Value ?? ElectricPotential.Zero);
 
     /// <summary>The bank's absorption voltage.</summary>
-    public Known<ElectricPotential> Absorption => Electric.Bank is { } bank ? bank.Voltages.Absorption.Or(Missing.Absorption) : Known<ElectricPotential>.Not(Missing.Bank);
+    public Known<ElectricPotential> Absorption => Electric.Bank is { } bank ? bank.Voltages.Absorption.Or(Missing.Absorption) : Known.Not<ElectricPotential>(Missing.Bank);
 
     /// <summary>What it gives the bank at most, the bank at its usual voltage.</summary>
-    public Known<ElectricCurrent> Output => Electric.Bank is not { } bank ? Known<ElectricCurrent>.Not(Missing.Bank)
-        : Spec.Output.Rated is not { } rated ? Known<ElectricCurrent>.Not(Missing.RatedOutput)
+    public Known<ElectricCurrent> Output => Electric.Bank is not { } bank ? Known.Not<ElectricCurrent>(Missing.Bank)
+        : Spec.Output.Rated is not { } rated ? Known.Not<ElectricCurrent>(Missing.RatedOutput)
         : Spec.Kind == ControllerKind.PulseWidth ? PeakCurrent.Then(current => current < rated ? current : rated)
         : Power.Then(power => ArrayCurrent.TrackerOutput(power, Spec.Output.Efficiency, bank.Usual, rated));
 
     /// <summary>What a fault pushes back into one string, from all others.</summary>
     public Known<ElectricCurrent> ReverseInto(WiredString one) =>
-        Strings.Length == 1 ? Known<ElectricCurrent>.Of(ElectricCurrent.Zero) : Knowns.Of([.. Strings.Where(other => other != one).Select(other => other.Short)], Knowns.Sum).Then(ArrayCurrent.Design);
+        Strings.Length == 1 ? Known.Of(ElectricCurrent.Zero) : Knowns.Of([.. Strings.Where(other => other != one).Select(other => other.ShortCircuit)], Knowns.Sum).Then(ArrayCurrent.Design);
 
     private Known<Length> PanelWay => Spec.Runs.Panel is { } given
         ? Knowns.Of([.. Strings.Select(each => each.ToEdge)], each => each.Max()).Then(edge => edge + given)
-        : Known<Length>.Not(Missing.RunLength);
+        : Known.Not<Length>(Missing.RunLength);
 
     private Known<ElectricCurrent> RatingOf(DeviceSpec? device, Known<ElectricCurrent> need) =>
-        device?.Rating is { } given ? Known<ElectricCurrent>.Of(given)
+        device?.Rating is { } given ? Known.Of(given)
         : need.Value is not { } least ? need
         : Protection.Next(least, Electric.Around.Fuses).Or(Missing.DeviceOnSale);
 }

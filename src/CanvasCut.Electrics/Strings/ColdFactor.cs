@@ -1,4 +1,3 @@
-using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Electrics;

@@ -21,13 +21,13 @@ public static class StringVoltage
         ArgumentOutOfRangeException.ThrowIfLessThan(inSeries, 1);
         if (coldest is not { } air)
         {
-            return Known<ElectricPotential>.Not(Missing.ColdestAir);
+            return Known.Not<ElectricPotential>(Missing.ColdestAir);
         }
 
         var factor = label.OpenVoltagePerKelvin is { } beta
             ? 1 + (beta.DecimalFractions * (Math.Min(air.DegreesCelsius, TestCelsius) - TestCelsius))
             : ColdFactor.At(air)?.DecimalFractions;
-        return factor is { } known ? Known<ElectricPotential>.Of(label.OpenVoltage * inSeries * known) : Known<ElectricPotential>.Not(Missing.FactorForSuchCold);
+        return factor is { } known ? Known.Of(label.OpenVoltage * inSeries * known) : Known.Not<ElectricPotential>(Missing.FactorForSuchCold);
     }
 
     /// <summary>The voltage of most power at a temperature of the cells.</summary>
@@ -36,7 +36,7 @@ public static class StringVoltage
         ArgumentOutOfRangeException.ThrowIfLessThan(inSeries, 1);
         var beta = label.PeakVoltagePerKelvin?.DecimalFractions ?? (PeakSteeper * label.OpenVoltagePerKelvin?.DecimalFractions);
         return beta is { } known
-            ? Known<ElectricPotential>.Of(label.PeakVoltage * inSeries * (1 + (known * (cells.DegreesCelsius - TestCelsius))))
-            : Known<ElectricPotential>.Not(Missing.VoltageCoefficient);
+            ? Known.Of(label.PeakVoltage * inSeries * (1 + (known * (cells.DegreesCelsius - TestCelsius))))
+            : Known.Not<ElectricPotential>(Missing.VoltageCoefficient);
     }
 }

@@ -15,7 +15,7 @@ public static class UnlikePanels
     {
         if (panels.Any(panel => panel.ShadeGroups is null))
         {
-            return Known<Power>.Not(Missing.LabelFigure);
+            return Known.Not<Power>(Missing.LabelFigure);
         }
 
         return Best(panels, panel => panel.PeakCurrent.Amperes, current =>
@@ -32,5 +32,5 @@ public static class UnlikePanels
 
     private static Known<Power> Best(IReadOnlyList<PanelLabel> panels, Func<PanelLabel, double> common, Func<double, double> others) =>
         panels.Count == 0 ? throw new ArgumentException("There are no panels.", nameof(panels))
-        : Known<Power>.Of(Power.FromWatts(panels.Max(panel => common(panel) * others(common(panel)))));
+        : Known.Of(Power.FromWatts(panels.Max(panel => common(panel) * others(common(panel)))));
 }

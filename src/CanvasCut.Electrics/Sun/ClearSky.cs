@@ -1,4 +1,3 @@
-using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Electrics;
@@ -21,6 +20,10 @@ public static class ClearSky
         var cosine = Math.Cos(zenith.Radians);
         return Irradiance.FromWattsPerSquareMeter(cosine <= 0 ? 0 : 1098 * cosine * Math.Exp(-0.059 / cosine));
     }
+
+    /// <summary>How many times the air straight overhead the rays pass: Kasten and Young 1989.</summary>
+    public static Scalar AirMass(Angle zenith) => Scalar.FromAmount(
+        1 / (Math.Cos(zenith.Radians) + (0.50572 * Math.Pow(96.07995 - zenith.Degrees, -1.6364))));
 
     /// <summary>Over a day: Haurwitz 1945, the sun after Spencer.</summary>
     public static Irradiation HaurwitzDay(Angle latitude, int dayOfYear)

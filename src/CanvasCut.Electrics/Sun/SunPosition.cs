@@ -1,4 +1,3 @@
-using CanvasCut.Design;
 using UnitsNet;
 
 namespace CanvasCut.Electrics;
@@ -49,6 +48,9 @@ public sealed record SunPosition(Angle Zenith, Angle Azimuth)
         return Angle.FromRadians(0.006918 - (0.399912 * Math.Cos(b)) + (0.070257 * Math.Sin(b)) - (0.006758 * Math.Cos(2 * b))
             + (0.000907 * Math.Sin(2 * b)) - (0.002697 * Math.Cos(3 * b)) + (0.00148 * Math.Sin(3 * b)));
     }
+
+    /// <summary>The same by one sine: Cooper 1969; within a degree and a half.</summary>
+    public static Angle DeclinationByCooper(int dayOfYear) => Angle.FromDegrees(23.45 * Math.Sin(2 * Math.PI * (284 + dayOfYear) / 365));
 
     /// <summary>By how much the sun is before a clock that shows mean solar time: Spencer 1971.</summary>
     public static Duration EquationOfTime(double dayOfYear)

@@ -33,8 +33,8 @@ public static class Ampacity
     {
         var row = Array.FindLast(Table, each => WireSize.Of(WireFamily.Awg, each.Awg).Area.SquareMillimeters <= wire.Area.SquareMillimeters * Slack);
         return row.Amperes is { } amperes
-            ? Known<ElectricCurrent>.Of(ElectricCurrent.FromAmperes(amperes[(int)place.Insulation]) * HotFactor(place.Insulation, place.HottestAir) * BundleFactor(place.InBundle))
-            : Known<ElectricCurrent>.Not(Missing.WireInTable);
+            ? Known.Of(ElectricCurrent.FromAmperes(amperes[(int)place.Insulation]) * HotFactor(place.Insulation, place.HottestAir) * BundleFactor(place.InBundle))
+            : Known.Not<ElectricCurrent>(Missing.WireInTable);
     }
 
     /// <summary>The thinnest size of a family that carries so much; null when none does.</summary>

@@ -71,7 +71,7 @@ public static class ResultFiles
             FilePlan.Pdf("report.pdf", Say.Of("does it fit, what to buy, in which order to work"), Say.Of($"Report, {context.JobName}"), () => ReportSheets.Of(content, context, shape)),
             RemovalPlan(outcome),
             FilePlan.Pdf("care.pdf", Say.Of("form for the first day, card for stowing and checking, care calendar"), Say.Of($"Care, {context.JobName}"), () => CareSheets.Of(content.Patterns, context)),
-            .. outcome.Wiring is { } wiring ? WiringFiles.Of(wiring, context) : [],
+            .. outcome.Wiring is { } wiring ? WiringFiles.Of(wiring, outcome.Job.Conditions.Heat, context) : [],
             .. CareCalendar(outcome),
             .. PiecePapers(outcome, drawings),
         ];

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Language;
-using CanvasCut.Patterns;
 using CanvasCut.Takeoff;
 using UnitsNet;
 

@@ -55,7 +55,7 @@ public static class TopFiles
             FilePlan.Svg("cut-plan.svg", Say.Of("the pieces of every carrier on one roll"), CutPlan),
             FilePlan.Png("cut-plan.png", samePicture, CutPlan),
             FilePlan.Text("order.csv", Say.Of("what to buy for all of it, for a spreadsheet"), () => OrderCsv.Of(run.Purchase)),
-            .. run.Top.HasSeveral && run.Wiring is { } wiring ? WiringFiles.Of(wiring, run.Context) : [],
+            .. run.Top.HasSeveral && run.Wiring is { } wiring ? WiringFiles.Of(wiring, run.Top.First.Conditions.Heat, run.Context) : [],
         ];
     }
 }

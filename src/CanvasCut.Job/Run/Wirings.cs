@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CanvasCut.Design;
 using CanvasCut.Electrics;
 using CanvasCut.Patterns;
+using UnitsNet;
 
 namespace CanvasCut.Job;
 
@@ -16,5 +17,19 @@ internal static class Wirings
         : null;
 
     private static WiredPanel PanelOf(PatternSet pieces) =>
-        new(pieces.Job.PanelName.IsOnly ? pieces.Job.Mounting : pieces.Job.PanelName, pieces.Job.Panel.Label, CableWay.Of(pieces.Job.Top, pieces.Mounted));
+        new(pieces.Job.PanelName.IsOnly ? pieces.Job.Mounting : pieces.Job.PanelName, pieces.Job.Panel.Label, CableWay.Of(pieces.Job.Top, pieces.Mounted)) { Lies = LieOf(pieces) };
+
+    /// <summary>By the top's own surface under the panel's middle.</summary>
+    private static PanelLie? LieOf(PatternSet pieces)
+    {
+        if (!pieces.Surface.IsKnown)
+        {
+            return null;
+        }
+
+        var normal = pieces.Surface.Surface.NormalAt(Plan.PlaceOf(pieces.Mounted.PanelBox.Center));
+        return new(
+            Angle.FromRadians(Math.Atan2(double.Hypot(normal.X, normal.Y), normal.Z)),
+            Angle.FromRadians(Math.Atan2(normal.X, normal.Y)));
+    }
 }

@@ -38,7 +38,11 @@ internal static class ElectricBuilder
             controllers,
             strings.IsEmpty && controllers.Length == 1 && panels.Length == 1 ? [new(controllers[0].Name, panels)] : strings,
             WiresOf(given),
-            Around(given));
+            Around(given))
+        {
+            Sun = SunBuilder.Build(given),
+            Loads = [.. values.Tables("electric.load").Select(path => SunBuilder.Load(given, path))],
+        };
     }
 
     private static BankSpec Bank(GivenValues given)

@@ -22,13 +22,15 @@ internal static class ElectricFields
         new Field($"{Table}.fuses", Word, Any, Presence.Optional).Among("nec", "iec", "blade").Or("nec", Say.Later("NEC 240.6, the sizes on sale in North America")),
         .. Bank("electric.bank"),
         .. Wires("electric.wires"),
+        .. SunFields.All,
         .. Controller("electric.controller[]"),
         new("electric.string[].controller", Text, Any, Presence.Optional),
         new("electric.string[].panels", NameList, Any, Presence.RequiredInTable),
     ];
 
     /// <summary>Whether a default belongs to the job: nothing electric does without the table.</summary>
-    public static bool Concerns(string field, JobValues values) => KnownFields.TableOf(field) != Table || values.IsWritten(Table);
+    public static bool Concerns(string field, JobValues values) => KnownFields.TableOf(field) != Table
+        || (values.IsWritten(Table) && (!field.StartsWith($"{SunFields.Table}.", StringComparison.Ordinal) || values.IsWritten(SunFields.Table)));
 
     private static Field[] Bank(string table) =>
     [

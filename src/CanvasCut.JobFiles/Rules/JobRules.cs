@@ -23,6 +23,7 @@ internal static class JobRules
         WorkRules.Check(values, rules);
         LabelRules.Check(values, rules);
         ElectricRules.Check(values, rules);
+        SunRules.Check(values, rules);
     }
 
     /// <summary>What must hold between the fields of the top, whatever lies on it.</summary>

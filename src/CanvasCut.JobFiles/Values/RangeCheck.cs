@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CanvasCut.Design;
 using CanvasCut.Language;
 using UnitsNet;
 
@@ -9,6 +10,9 @@ internal static class RangeCheck
 {
     /// <summary>Per cent.</summary>
     private const double MostShrink = 10;
+
+    /// <summary>A tenth of the line that is cut along, a fifth of the thinnest foil there is.</summary>
+    private const double LeastMm = 0.01;
 
     private const int FirstYear = 2000;
     private const int LastYear = 2100;
@@ -45,6 +49,8 @@ internal static class RangeCheck
         var size = FieldKinds.SizeOf(kind, value);
         return range.Bound == Bound.Positive && size <= 0 ? located.Report(ProblemCode.Impossible, Say.Of("must be above zero."))
             : range.Bound == Bound.NotNegative && size < 0 ? located.Report(ProblemCode.Impossible, Say.Of("must not be below zero."))
+            : IsTiny(located.Field, size)
+                ? located.Report(ProblemCode.Impossible, range.Bound == Bound.NotNegative ? Say.Of("is less than 0.01 mm and yet not nought; write \"0 mm\", or a size that a tape can show.") : Say.Of("is less than 0.01 mm; write a size that a tape can show."))
             : FieldKinds.QuantityIn(kind)?.Limit is { } limit && limit.IsBeyond(size) ? located.Report(ProblemCode.Impossible, limit.Complaint)
             : kind == FieldKind.Percent && size >= MostShrink ? located.Report(ProblemCode.Impossible, Say.Of("must be below 10 %; cloth that shrinks so much is of no use here."))
             : range.IsLimited && Math.Abs(size) > MostTimesUsual * FieldKinds.SizeOf(kind, range.To) + Slack
@@ -52,6 +58,10 @@ internal static class RangeCheck
             : range.IsLimited && !isAccepted && IsUnusual(kind, range, size) ? located.Report(ProblemCode.Unusual, Question(located, range))
             : value;
     }
+
+    /// <summary>No tape shows so little, and shapes with edges so short cannot be told from those without.</summary>
+    private static bool IsTiny(Field field, double size) =>
+        field.Range.Bound != Bound.Any && FieldKinds.QuantityIn(field.Kind) == QuantityKinds.Length && size is > 0 and < LeastMm;
 
     private static bool IsUnusual(FieldKind kind, FieldRange range, double size) =>
         size < FieldKinds.SizeOf(kind, range.From) - Slack || size > FieldKinds.SizeOf(kind, range.To) + Slack;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Electrics;

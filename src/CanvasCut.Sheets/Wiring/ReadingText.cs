@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CanvasCut.Checks;
 using CanvasCut.Design;
 using CanvasCut.Electrics;
 using CanvasCut.Language;
@@ -38,11 +37,11 @@ public static class ReadingText
                 : Say.Of("The open voltage is not judged because panel.label.cells or panel.label.open_voltage_per_kelvin is missing.");
         }
 
-        if (measured.Short is { } current && FirstDay.OfCurrent(one, measured) is { } flow)
+        if (measured.ShortCircuit is { } current && FirstDay.OfCurrent(one, measured) is { } flow)
         {
             yield return Say.Of($"Short-circuit current {QuantityWords.Of(current)}, to be expected {QuantityWords.Of(flow.Expected)}: {Current(flow.Finding)}");
         }
-        else if (measured.Short is not null && measured.Sun is null)
+        else if (measured.ShortCircuit is not null && measured.Sun is null)
         {
             yield return Say.Of("The current itself is not judged without a meter for the sun: hold alike strings against each other in the same minute, within 5 %.");
         }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using CanvasCut.Checks;
-using CanvasCut.Design;
 using CanvasCut.Electrics;
 using CanvasCut.Language;
 using UnitsNet;

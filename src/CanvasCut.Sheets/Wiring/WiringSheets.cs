@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CanvasCut.Design;
 using CanvasCut.Drawing;
 using CanvasCut.Electrics;
 using CanvasCut.Language;

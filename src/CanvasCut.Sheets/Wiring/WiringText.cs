@@ -31,7 +31,7 @@ public static class WiringText
                 Nearest(one.Open),
                 Least(one.Cold),
                 Most(one.HotPeak),
-                Nearest(one.Short),
+                Nearest(one.ShortCircuit),
                 Nearest(one.Power))))]);
     }
 
@@ -88,12 +88,12 @@ public static class WiringText
         var name = controller.Spec.Name;
         foreach (var one in controller.Strings.Where(one => NeedsFuse(controller, one)))
         {
-            var next = one.Short.Value is { } isc ? Protection.Next(ArrayCurrent.ForWires(isc), controller.Electric.Around.Fuses) : null;
+            var next = one.ShortCircuit.Value is { } isc ? Protection.Next(ArrayCurrent.ForWires(isc), controller.Electric.Around.Fuses) : null;
             yield return
             [
                 Say.Of($"fuse in {ElectricWords.Of(one)}"),
-                Least(one.Short.Value is { } amperes ? Known<ElectricCurrent>.Of(ArrayCurrent.ForWires(amperes)) : Known<ElectricCurrent>.Not(one.Short.Because)),
-                Rating(controller.Spec.Devices.StringFuse, controller.Spec.Devices.StringFuse?.Rating is { } given ? Known<ElectricCurrent>.Of(given) : next is { } size ? Known<ElectricCurrent>.Of(size) : Known<ElectricCurrent>.Not(Missing.DeviceOnSale)),
+                Least(one.ShortCircuit.Value is { } amperes ? Known.Of(ArrayCurrent.ForWires(amperes)) : Known.Not<ElectricCurrent>(one.ShortCircuit.Because)),
+                Rating(controller.Spec.Devices.StringFuse, controller.Spec.Devices.StringFuse?.Rating is { } given ? Known.Of(given) : next is { } size ? Known.Of(size) : Known.Not<ElectricCurrent>(Missing.DeviceOnSale)),
                 Least(one.Cold),
                 Say.Of($"at most {Most(one.SeriesFuse)}"),
             ];
@@ -120,7 +120,7 @@ public static class WiringText
 
     private static string Interrupts(WiredController controller) => controller.Electric.Bank switch
     {
-        { Fault.Short: { } known } => Say.Of($"interrupts at least {LimitWords.Least(known)}; at most 178 mm from it"),
+        { Fault.ShortCircuit: { } known } => Say.Of($"interrupts at least {LimitWords.Least(known)}; at most 178 mm from it"),
         { IsLead: true, Fault.Cranking: { } cranking } => Say.Of($"interrupts at least {LimitWords.Least(Protection.Interrupts(cranking).Main)}; at most 178 mm from it"),
         _ => Say.Of("what it must interrupt is not known; at most 178 mm from it"),
     };

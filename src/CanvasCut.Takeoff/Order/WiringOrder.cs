@@ -61,7 +61,7 @@ public static class WiringOrder
         }
 
         var asking = controller.Strings.Count(one => devices.StringFuse is null && controller.ReverseInto(one).Value is { } back && one.SeriesFuse.Value is { } most && back > most);
-        if (asking > 0 && controller.Strings[0].Short.Value is { } isc && Protection.Next(ArrayCurrent.ForWires(isc), controller.Electric.Around.Fuses) is { } size)
+        if (asking > 0 && controller.Strings[0].ShortCircuit.Value is { } isc && Protection.Next(ArrayCurrent.ForWires(isc), controller.Electric.Around.Fuses) is { } size)
         {
             yield return Device(Say.Of($"fuse {QuantityWords.Of(size)} with holder, direct current of at least {Volts(controller.Cold)}"), asking * sets, Say.Of($"each string of controller \"{controller.Spec.Name}\""));
         }
@@ -73,7 +73,7 @@ public static class WiringOrder
 
     private static string Interrupts(BankSpec? bank) => bank switch
     {
-        { Fault.Short: { } known } => Say.Of($", interrupts at least {LimitWords.Least(known)}"),
+        { Fault.ShortCircuit: { } known } => Say.Of($", interrupts at least {LimitWords.Least(known)}"),
         { IsLead: true, Fault.Cranking: { } cranking } => Say.Of($", interrupts at least {LimitWords.Least(Protection.Interrupts(cranking).Main)}"),
         _ => string.Empty,
     };

@@ -1,4 +1,3 @@
-using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;
 

@@ -93,6 +93,40 @@ public sealed class SeveralCommandTests
         Assert.All(["between.pockets", "between.pulls", "between.cables"], code => Assert.Contains(code, output, StringComparison.Ordinal));
     }
 
+    /// <summary>
+    /// Of a job made with three carriers: the twins are as they were, the one in the middle gets a wider panel, one more is put in, or it is
+    /// moved, or taken out. Told by the command, from what make wrote.
+    /// </summary>
+    [Fact]
+    public void Refit_tells_which_carriers_stay()
+    {
+        const string Middle = "[[panel]]\nname = \"middle\"\nlength = \"400 mm\"\nwidth = \"300 mm\"\nlong_side = \"fore-aft\"\n[panel.carrier]\nposition = { station = \"1000 mm\", offset = \"0 mm\" }\n";
+        var placed = Text.Replace("[[panel]]\nname = \"starboard\"", "[panel.carrier]\nposition = { station = \"1000 mm\", offset = \"-800 mm\" }\n[[panel]]\nname = \"starboard\"", StringComparison.Ordinal)
+            .Replace("width = \"500 mm\"", "width = \"500 mm\"\nlong_side = \"fore-aft\"", StringComparison.Ordinal);
+        using var folder = new TemporaryFolder();
+        var (old, job) = (folder.PathOf("old"), folder.PathOf("job.toml"));
+        File.WriteAllText(job, placed + Middle);
+        RunOn(placed + Middle, ["make", "--out", old]);
+        Assert.True(File.Exists(Path.Combine(old, "results.json")));
+
+        string Refit(string text)
+        {
+            File.WriteAllText(job, text);
+            using var output = new StringWriter();
+            using var errors = new StringWriter();
+            CanvasCutCommand.Run(["refit", old, job], new(output, errors, IsTerminal: false));
+            Assert.Equal(string.Empty, errors.ToString());
+            return output.ToString();
+        }
+
+        Assert.Equal(3, Refit(placed + Middle).Split("stays. Every piece").Length - 1);
+        Assert.Contains("middle: is made ANEW", Refit(placed + Middle.Replace("300 mm", "320 mm", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("middle: lies elsewhere", Refit(placed + Middle.Replace("1000 mm", "1010 mm", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("middle: is not in the new job", Refit(placed), StringComparison.Ordinal);
+        Assert.Contains("other: is NEW", Refit(placed + Middle.Replace("middle", "other", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("port: stays", Refit(placed), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void One_carrier_alone_is_told_of() => Assert.Equal(0, Run("work", "--panel", "starboard").Code);
 

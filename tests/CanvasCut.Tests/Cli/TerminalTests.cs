@@ -41,7 +41,7 @@ public sealed class TerminalTests
     [Fact]
     public void Names_of_old_results()
     {
-        var text = Repository.Read("patterns/two-bow-small-top/expected/results.json");
+        var text = Repository.Read("patterns/three-bow-middle-tube/expected/results.json");
         var pieces = text.Replace("\"name\": \"", "\"name\": \"\\u001b[31m\\u009b\\u202e", StringComparison.Ordinal);
         AssertInert(InFile("results.json", pieces, path => ["refit", path, Job]));
         AssertInert(InFile("results.json", text.Replace("\"job\": \"", "\"job\": \"\\u001b[31m", StringComparison.Ordinal), path => ["refit", path, Job]));

@@ -1,5 +1,4 @@
 using CanvasCut.Design;
-using CanvasCut.Electrics;
 using UnitsNet;
 
 namespace CanvasCut.Tests.Electrics;

@@ -16,7 +16,7 @@ public sealed class WiringPlanTests
     {
         Assert.Equal(49.946, Tracker.Cold.Value!.Value.Volts, 1e-3);
         Assert.Equal(28.8186, Tracker.HotPeak.Value!.Value.Volts, 1e-3);
-        Assert.Equal(5.6, Tracker.Short.Value!.Value.Amperes, 1e-9);
+        Assert.Equal(5.6, Tracker.ShortCircuit.Value!.Value.Amperes, 1e-9);
         Assert.Equal(200, (double)Tracker.Power.Value!.Value.Watts, 1e-9);
     }
 
@@ -73,14 +73,14 @@ public sealed class WiringPlanTests
         var controller = SampleWiring.Plan(SampleWiring.Spec, [("port", Hundred), ("starboard", HundredFifty)]).Controllers[0];
 
         Assert.Equal(50.053, controller.Cold.Value!.Value.Volts, 1e-3);
-        Assert.Equal(8.7, controller.Short.Value!.Value.Amperes, 1e-9);
+        Assert.Equal(8.7, controller.ShortCircuit.Value!.Value.Amperes, 1e-9);
         Assert.Equal(Missing.VoltageCoefficient, controller.HotPeak.Because);
     }
 
     [Fact]
     public void What_is_missing_is_named_to_the_end()
     {
-        Assert.Equal(Missing.Label, SampleWiring.Plan(SampleWiring.Spec, (PanelLabel?)null).Controllers[0].PanelRun.WhyNoWire);
+        Assert.Equal(Missing.Label, SampleWiring.Plan(SampleWiring.Spec, null).Controllers[0].PanelRun.WhyNoWire);
         Assert.Equal(Missing.ColdestAir, SampleWiring.Plan(SampleWiring.Spec with { ColdestAir = null }, Hundred).Controllers[0].Cold.Because);
         Assert.Equal(Missing.WireFamily, SampleWiring.Plan(SampleWiring.Spec with { Wires = SampleWiring.Spec.Wires with { Family = null } }, Hundred).Controllers[0].PanelRun.Drop.Because);
         Assert.Equal(Missing.RunLength, SampleWiring.Plan(SampleWiring.Spec.With(each => each with { Runs = new(null, null, null, null) }), Hundred).Controllers[0].BankRun.WhyNoWire);

@@ -1,5 +1,4 @@
 using CanvasCut.Checks;
-using CanvasCut.Design;
 using CanvasCut.Job;
 using CanvasCut.Tests.JobFiles;
 using UnitsNet;

@@ -98,6 +98,20 @@ public sealed class EverythingTests
         Assert.Equal(("tracker", MountingName.Only), (one.Controller, Assert.Single(one.Panels)));
     }
 
+    /// <summary>10 Ah at 24 x 12.8 / 12 = 25.6 V are 256 Wh.</summary>
+    [Fact]
+    public void The_sun_and_the_loads_are_read()
+    {
+        var electric = JobFile.Read(Sample.Everything, "job.toml").Value!.Electric!;
+        var sun = electric.Sun!;
+        Assert.Equal((-18, SunHoursKind.Bright, 90), (sun.Latitude.Degrees, sun.HoursAre!.Value, sun.Heading!.Value.Degrees));
+        Assert.Equal(new SunMonth(2, Duration.FromHours(7), Celsius(28)), Assert.Single(sun.Months));
+        Assert.Equal(
+            [8, 4, 3, 1, 2, 5, 20],
+            new[] { sun.Albedo, sun.Losses.Soiling, sun.Losses.Mismatch, sun.Losses.Connections, sun.Losses.LightInduced, sun.Losses.Nameplate, sun.Losses.Shade }.Select(part => Math.Round(part.Percent, 9)));
+        Assert.Equal([("fridge", 430.0), ("lights", 256.0)], electric.Loads.Select(load => (load.Name, Math.Round(load.Energy.WattHours, 6))));
+    }
+
     [Fact]
     public void The_controller_is_read()
     {

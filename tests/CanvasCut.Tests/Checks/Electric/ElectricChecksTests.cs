@@ -1,6 +1,6 @@
+using System.Collections.Immutable;
 using CanvasCut.Checks;
 using CanvasCut.Design;
-using CanvasCut.Electrics;
 using CanvasCut.Tests.Electrics;
 using UnitsNet;
 using static CanvasCut.Tests.Electrics.Labels;
@@ -178,10 +178,10 @@ public sealed class ElectricChecksTests
         Assert.Equal(Verdict.Caution, odd.Verdict);
         Assert.Contains("Voc is 0.38 V a cell", odd.Advice, StringComparison.Ordinal);
 
-        Assert.Equal(Verdict.NotChecked, ElectricChecks.Of(SampleWiring.Plan(Spec, (PanelLabel?)null)).First(result => result.Code == CheckCodes.ElectricLabel).Verdict);
+        Assert.Equal(Verdict.NotChecked, ElectricChecks.Of(SampleWiring.Plan(Spec, null)).First(result => result.Code == CheckCodes.ElectricLabel).Verdict);
     }
 
-    private static IReadOnlyList<CheckResult> Of(ElectricSpec spec) => ElectricChecks.Of(SampleWiring.Plan(spec, Hundred));
+    private static ImmutableArray<CheckResult> Of(ElectricSpec spec) => ElectricChecks.Of(SampleWiring.Plan(spec, Hundred));
 
     private static CheckResult Single(string code, ElectricSpec spec) => Of(spec).Single(result => result.Code == code);
 }
