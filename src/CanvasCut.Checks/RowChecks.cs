@@ -1,5 +1,4 @@
 using CanvasCut.Design;
-using CanvasCut.Geometry;
 using CanvasCut.Language;
 using CanvasCut.Patterns;
 using UnitsNet;

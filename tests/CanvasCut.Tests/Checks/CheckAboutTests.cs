@@ -1,5 +1,5 @@
+using System.Collections.Immutable;
 using CanvasCut.Checks;
-using CanvasCut.Job;
 using CanvasCut.Tests.Job;
 using CanvasCut.Tests.JobFiles;
 
@@ -54,7 +54,7 @@ public sealed class CheckAboutTests
     /// <summary>Of a wiring the panels are meant as a whole, its wires, fuses and devices lie beside the top.</summary>
     private static bool IsOfWiring(CheckResult check) => check.Code.StartsWith("electric.", StringComparison.Ordinal);
 
-    private static IReadOnlyList<CheckResult> Checks(string job)
+    private static ImmutableArray<CheckResult> Checks(string job)
     {
         var example = job.EndsWith(".toml", StringComparison.Ordinal) ? ExampleTests.OutcomeOf(job.Split('/')[1]) : null;
         return (example ?? RefitOutcomeTests.Outcome(job switch

@@ -1,4 +1,3 @@
-using CanvasCut.Design;
 using CanvasCut.Electrics;
 using UnitsNet;
 using static CanvasCut.Tests.Electrics.Labels;

@@ -1,10 +1,7 @@
-using System.Collections.Immutable;
 using CanvasCut.Design;
-using CanvasCut.JobFiles;
 using CanvasCut.Patterns;
 using CanvasCut.Placing;
 using CanvasCut.Takeoff;
-using CanvasCut.Tests.JobFiles;
 using CanvasCut.Tests.Patterns;
 using UnitsNet;
 
