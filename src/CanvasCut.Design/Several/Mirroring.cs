@@ -40,6 +40,13 @@ public static class Mirroring
         return mount with { Port = mount.Starboard, Starboard = mount.Port };
     }
 
+    /// <summary>Zippers that start at the other side, so that both carriers are opened from outboard, or both from inboard.</summary>
+    public static ZipperSpec Mirrored(this ZipperSpec zipper)
+    {
+        ArgumentNullException.ThrowIfNull(zipper);
+        return zipper with { Start = Mirrored(zipper.Start) };
+    }
+
     /// <summary>The weather strips, port and starboard exchanged.</summary>
     public static WeatherStripSpec Mirrored(this WeatherStripSpec strip)
     {
@@ -68,7 +75,7 @@ public static class Mirroring
                 Position = carrier.Position?.Mirrored(),
                 Room = carrier.Room with { Kept = carrier.Room.Kept.Mirrored() },
             },
-            Fastenings = job.Fastenings with { Mount = job.Fastenings.Mount.Mirrored(), WeatherStrip = job.Fastenings.WeatherStrip.Mirrored() },
+            Fastenings = job.Fastenings with { Mount = job.Fastenings.Mount.Mirrored(), Zipper = job.Fastenings.Zipper.Mirrored(), WeatherStrip = job.Fastenings.WeatherStrip.Mirrored() },
         };
     }
 

@@ -50,7 +50,7 @@ public sealed class SeveralExampleTests
         });
         Assert.Equal(478.4, Between(Mirrored, CheckCodes.Between)[0], ReadmeMm);
         Assert.Equal(504.5, Between(Mirrored, CheckCodes.BetweenPockets)[0], ReadmeMm);
-        Assert.Equal(582.375, Between(Mirrored, CheckCodes.BetweenPulls)[0], ReadmeMm);
+        Assert.Equal(1016.025, Between(Mirrored, CheckCodes.BetweenPulls)[0], ReadmeMm);
     }
 
     /// <summary>The carriers lie side by side and the strips behind them.</summary>
