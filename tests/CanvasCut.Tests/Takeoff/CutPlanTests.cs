@@ -88,7 +88,10 @@ public sealed class CutPlanTests
         }));
     }
 
-    /// <summary>By NetTopologySuite.</summary>
+    /// <summary>
+    /// By NetTopologySuite. One example leaves nothing worth keeping: its pieces end 85 mm before the end of the cloth that is bought, and no gap that the search finds between them is
+    /// 200 mm both ways.
+    /// </summary>
     [Theory]
     [MemberData(nameof(ExampleTests.Examples), MemberType = typeof(ExampleTests))]
     public void Leftovers_are_empty_and_large_enough(string example)
@@ -96,7 +99,7 @@ public sealed class CutPlanTests
         var plan = ExampleTests.OutcomeOf(example).Content.Plan;
         var bought = Outline.Of(new(0, 12.7, plan.Ordered.Millimeters, plan.Roll.Width.Millimeters - 12.7));
 
-        Assert.NotEmpty(plan.Leftovers);
+        Assert.Equal(example == "rod-and-held-sides", plan.Leftovers.IsEmpty);
         Assert.All(plan.Leftovers, leftover =>
         {
             Assert.True(Math.Min(leftover.Place.WidthMm, leftover.Place.HeightMm) >= 200 - 1e-5);
