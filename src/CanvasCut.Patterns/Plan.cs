@@ -46,11 +46,11 @@ public static class Plan
     }
 
     /// <summary>The outlines of what is on the top already, for drawing; a line without breadth is drawn a little wide.</summary>
-    public static IEnumerable<Outline> OutlinesOf(TopFixture fixture)
+    public static ImmutableArray<Outline> OutlinesOf(TopFixture fixture)
     {
         const double LeastMm = 2;
         ImmutableArray<Point> places = [.. fixture.Places.Select(Of)];
-        return fixture.LineWidth is { } width ? places.Zip(places.Skip(1), (from, to) => Outline.Along(from, to, Math.Max(width.Millimeters, LeastMm)))
+        return fixture.LineWidth is { } width ? [.. places.Zip(places.Skip(1), (from, to) => Outline.Along(from, to, Math.Max(width.Millimeters, LeastMm)))]
             : places.Length > 2 ? [new(places)]
             : Box.Holding(places) is { WidthMm: > LeastMm, HeightMm: > LeastMm } box ? [Outline.Of(box)] : [Outline.Along(places[0], places[1], LeastMm)];
     }

@@ -107,7 +107,7 @@ public sealed record WeatherStripSpec(ImmutableArray<Side> Edges, Length Overlap
     public Length Rod { get; init; }
 
     /// <summary>The edges whose strip is sewn to the top.</summary>
-    public IEnumerable<Side> OnTop => Edges.Where(side => SewnTo[side] == StripGround.Top);
+    public ImmutableArray<Side> OnTop => [.. Edges.Where(side => SewnTo[side] == StripGround.Top)];
 }
 
 /// <summary>The chafe patches wanted.</summary>

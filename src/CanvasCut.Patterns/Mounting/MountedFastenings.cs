@@ -16,10 +16,10 @@ public sealed record MountedFastenings(
     public static readonly Length SeamClearance = Length.FromMillimeters(6);
 
     /// <summary>The strips that are sewn to the top.</summary>
-    public IEnumerable<StripPlace> StripsOnTop => Strips.Where(strip => !strip.IsOnCarrier);
+    public ImmutableArray<StripPlace> StripsOnTop => [.. Strips.Where(strip => !strip.IsOnCarrier)];
 
     /// <summary>The strips that are sewn to the carrier.</summary>
-    public IEnumerable<StripPlace> StripsOnCarrier => Strips.Where(strip => strip.IsOnCarrier);
+    public ImmutableArray<StripPlace> StripsOnCarrier => [.. Strips.Where(strip => strip.IsOnCarrier)];
 
     /// <summary>The edges that are held by zippers.</summary>
     public ImmutableArray<ZipperPlace> Zippers => [.. Edges.OfType<ZipperPlace>()];

@@ -22,7 +22,7 @@ public sealed record StripHolding(StripHold Kind, Length Size, ImmutableArray<Po
     public static readonly Length RodEnd = Length.FromMillimeters(10);
 
     /// <summary>The snaps or squares as squares around their middles.</summary>
-    public IEnumerable<Box> Squares => Centres.Select(centre => Box.Around(centre, Size.Millimeters, Size.Millimeters));
+    public ImmutableArray<Box> Squares => [.. Centres.Select(centre => Box.Around(centre, Size.Millimeters, Size.Millimeters))];
 
     /// <summary>The same elsewhere.</summary>
     public StripHolding MovedBy(Step step) => this with { Centres = [.. Centres.Select(centre => centre + step)] };

@@ -56,7 +56,7 @@ internal sealed class ShapePicture
         [
             .. _space.Tubes.SelectMany(tube => tube.Edges.Concat(tube.Ends)).Select(line => (LineRole.Mark, line)),
             .. _patterns.Job.Top.KeepOuts.Select(keepOut => (LineRole.Mark, _space.Line(Outline.Of(Plan.Of(keepOut).Shared(_top))))),
-            .. _patterns.Job.Top.Fixtures.SelectMany(Plan.OutlinesOf).Select(Outlined).OfType<Outline>().SelectMany(EdgesBesideTheCarrier).Select(edge => (LineRole.Mark, edge)),
+            .. _patterns.Job.Top.Fixtures.SelectMany(fixture => Plan.OutlinesOf(fixture)).Select(Outlined).OfType<Outline>().SelectMany(EdgesBesideTheCarrier).Select(edge => (LineRole.Mark, edge)),
             (LineRole.Cut, _space.Line(Plan.OutlineOf(_patterns.Job.Top))),
             .. _space.Contours().Select(line => (LineRole.Cut, line)),
             .. mounted.Fastened.Edges.SelectMany(EdgeBesideTheCarrier).Select(line => (LineRole.Mark, line)),

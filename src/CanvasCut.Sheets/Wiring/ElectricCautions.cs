@@ -40,5 +40,5 @@ public static class ElectricCautions
     ];
 
     /// <summary>Those about one thing.</summary>
-    public static IEnumerable<string> Of(CautionAbout about) => All.Where(caution => caution.About == about).Select(caution => caution.Text);
+    public static ImmutableArray<string> Of(CautionAbout about) => [.. All.Where(caution => caution.About == about).Select(caution => caution.Text)];
 }
