@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 
 namespace CanvasCut.Job;
@@ -33,7 +32,7 @@ public sealed class MakingFolder : IDisposable
     private MakingFolder(string target, string? leftBefore)
     {
         (Target, _leftBefore) = (target, leftBefore);
-        _folder = target + Ending + RandomNumberGenerator.GetHexString(Digits, lowercase: true);
+        _folder = target + Ending + Guid.NewGuid().ToString("N")[..Digits];
         Directory.CreateDirectory(_folder);
         _mark = new(Path.Combine(_folder, MarkName), FileMode.CreateNew, FileAccess.Write, FileShare.None);
         Note(MarkHead);

@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using CanvasCut.Cli;
 
 namespace CanvasCut.Tests.Cli;
 
 /// <summary>The program compiled ahead of time does what the same code does here, character for character and byte for byte.</summary>
 /// <remarks>The commands lead through every library that warns of such compiling: units, tables, TOML, CSV, calendar, linear algebra, PDF.</remarks>
-public sealed partial class PublishedTests
+public sealed class PublishedTests
 {
     private static readonly string[] Jobs =
         [.. Directory.EnumerateDirectories(Repository.PathOf("patterns")).Where(folder => File.Exists(Path.Combine(folder, "job.toml"))).Select(folder => Path.GetFileName(folder)!).Order(StringComparer.Ordinal)];
@@ -58,41 +57,6 @@ public sealed partial class PublishedTests
 
         Assert.Contains("  canvascut make [<JOB>] [options]", BuiltProgram.Run("make", "--help").Output, StringComparison.Ordinal);
     }
-
-    /// <summary>
-    /// In a folder that holds the program, its drawing library and the system's C and C++ libraries alone, it makes the built-in example: nothing
-    /// else has to be installed. The folder becomes the root of what it sees, which only an administrator may do.
-    /// </summary>
-    [Fact]
-    public void It_needs_nothing_but_the_systems_own_libraries()
-    {
-        BuiltProgram.NeedsPublished();
-        Assert.SkipUnless(OperatingSystem.IsLinux() && Environment.UserName == "root", "only root may change the root folder (chroot)");
-        using var folder = new TemporaryFolder();
-        var program = BuiltProgram.Published!;
-        var drawing = Path.Combine(Path.GetDirectoryName(program)!, "libSkiaSharp.so");
-        foreach (var file in new[] { program, drawing }.Concat(LibrariesOf(program)).Concat(LibrariesOf(drawing)).Distinct(StringComparer.Ordinal))
-        {
-            Assert.True(file == program || file == drawing || SystemLibrary().IsMatch(Path.GetFileName(file)), $"{file} is no part of the system's C and C++ libraries.");
-            var place = folder.PathOf("root" + (file == program || file == drawing ? "/" + Path.GetFileName(file) : file));
-            Directory.CreateDirectory(Path.GetDirectoryName(place)!);
-            File.Copy(file, place);
-        }
-
-        OutsideTool.Run("/usr/sbin/chroot", folder.PathOf("root"), "/canvascut", "make", "--out", "/made");
-
-        Assert.True(new FileInfo(folder.PathOf("root/made/templates.pdf")).Length > 0);
-    }
-
-    /// <summary>The files that the system's loader would load with it.</summary>
-    private static IEnumerable<string> LibrariesOf(string file) =>
-        LoadedLibrary().Matches(OutsideTool.Run("ldd", file)).Select(match => match.Groups[1].Value);
-
-    [GeneratedRegex(@"(/\S+) \(0x")]
-    private static partial Regex LoadedLibrary();
-
-    [GeneratedRegex(@"^(lib(c|m|dl|pthread|rt|stdc\+\+|gcc_s)|ld-linux[-a-z0-9_]*)\.so")]
-    private static partial Regex SystemLibrary();
 
     [Fact]
     public void It_begins_scales_measures_and_refits_alike()
