@@ -7,7 +7,8 @@ using CanvasCut.Placing;
 namespace CanvasCut.Checks;
 
 /// <summary>
-/// Tells whether a boom passes over what is mounted, and whether it shades the cells. What is too high for it must lie beside its swing; that is a distance like
+/// Tells whether a boom passes over what is mounted, and whether it shades the cells. What is too high for it must lie beside its swing; that is a
+/// distance like
 /// others, and <see cref="FitChecks"/> tells it.
 /// </summary>
 internal static class BoomChecks

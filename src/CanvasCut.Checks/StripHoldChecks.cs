@@ -48,7 +48,10 @@ internal static class StripHoldChecks
         }
     }
 
-    /// <summary>Between what holds the free edge and the tape, or the flap, of what holds the carrier's own edge: there it would be sewn through or lie on teeth.</summary>
+    /// <summary>
+    /// Between what holds the free edge and the tape, or the flap, of what holds the carrier's own edge: there it would be sewn through or lie
+    /// on teeth.
+    /// </summary>
     private static CheckResult Tape(CarrierJob job, MountedShape mounted, StripPlace strip)
     {
         var (fastenings, inner) = (job.Fastenings, InnerReach(job));

@@ -10,7 +10,8 @@ namespace CanvasCut.Patterns;
 /// <param name="WholeCarrier">The carrier as one piece, whether or not the roll is wide enough.</param>
 /// <param name="CarrierPieces">The carrier, or its widths from port to starboard or aft to forward.</param>
 /// <param name="TopPieces">What is sewn to the top and stays there when the carrier comes off: pockets, strips, chafe patches.</param>
-/// <param name="NotionPieces">The small pieces for zippers and cable, the flaps that hold the carrier's edges in the place of zippers, and the strips that are sewn to the carrier.</param>
+/// <param name="NotionPieces">The small pieces for zippers and cable, the flaps that hold the carrier's edges in the place of zippers, and the
+/// strips that are sewn to the carrier.</param>
 public sealed record PatternSet(
     CarrierJob Job,
     MountedShape Mounted,

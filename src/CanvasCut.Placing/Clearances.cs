@@ -8,7 +8,10 @@ namespace CanvasCut.Placing;
 /// <summary>The distances that a mounting must keep.</summary>
 public static class Clearances
 {
-    /// <summary>All of them where it lies: to the top's edges, to the tubes, to the keep-outs, to what is on the top already and to the swing of the boom.</summary>
+    /// <summary>
+    /// All of them where it lies: to the top's edges, to the tubes, to the keep-outs, to what is on the top already and to the swing of the
+    /// boom.
+    /// </summary>
     public static ImmutableArray<Clearance> Of(CarrierJob job, MountedShape mounted) => [.. RulesOf(job, mounted).Select(rule => rule.Clearance)];
 
     /// <summary>The rules for a mounting that is moved from where it lies.</summary>

@@ -17,7 +17,10 @@ internal static class ClosingChecks
 
     private static string PullSource => Say.Of("limits.zipper_pull (rule of thumb, editable)");
 
-    /// <summary>On cloth as slack as it may be and as it was measured, the worse counting: the way over the ridges, the same after shrinking and stretching, and the two halves along the zipper.</summary>
+    /// <summary>
+    /// On cloth as slack as it may be and as it was measured, the worse counting: the way over the ridges, the same after shrinking and
+    /// stretching, and the two halves along the zipper.
+    /// </summary>
     public static IEnumerable<CheckResult> Of(PatternSet patterns, ImmutableArray<PanelShape> panels)
     {
         var (job, mounted, finding) = (patterns.Job, patterns.Mounted, patterns.Surface);

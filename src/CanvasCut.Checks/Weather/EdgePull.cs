@@ -76,7 +76,10 @@ internal static class TopGive
             .Select(tube => Length.FromMillimeters(ConvexZone.Around([Plan.Of(tube.From), Plan.Of(tube.To)], Box.Holding([edge.Line.From, edge.Line.To])).DistanceMm(0, 0)));
     }
 
-    /// <summary>From what holds an edge outward to the next tube, or to the top's edge where there is none; the top is taken to stretch as the carrier does.</summary>
+    /// <summary>
+    /// From what holds an edge outward to the next tube, or to the top's edge where there is none; the top is taken to stretch as the carrier
+    /// does.
+    /// </summary>
     public static Length Beyond(EdgePlace edge, TopCloth top)
     {
         var (line, halves) = (Length.FromMillimeters(edge.Line.From.Y), new[] { edge.Line.From, edge.Line.To }.Select(end => top.Outline.HalvesAt(Length.FromMillimeters(-end.Y))).ToList());

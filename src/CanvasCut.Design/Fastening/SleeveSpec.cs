@@ -24,7 +24,9 @@ public sealed record SleeveSpec(Length Rod, Length Ease, Length Segment, Length 
     /// <summary>What the rod reaches beyond the sleeve at each end, for a stop and a cap; common practice, no source.</summary>
     public static readonly Length StickOut = Length.FromInches(0.75);
 
-    /// <summary>A rod of fibreglass bent to 100 times its diameter is strained by half a per cent, a third or a quarter of what breaks it; from memory.</summary>
+    /// <summary>
+    /// A rod of fibreglass bent to 100 times its diameter is strained by half a per cent, a third or a quarter of what breaks it; from memory.
+    /// </summary>
     private const double DiametersToBend = 100;
 
     /// <summary>No rod, of no size.</summary>

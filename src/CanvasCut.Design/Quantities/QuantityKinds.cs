@@ -11,7 +11,10 @@ namespace CanvasCut.Design;
 /// </remarks>
 public static class QuantityKinds
 {
-    /// <summary>The coldest air ever measured was -89.2 C (World Meteorological Organization); black cloth in the sun stays well below the boiling of water.</summary>
+    /// <summary>
+    /// The coldest air ever measured was -89.2 C (World Meteorological Organization); black cloth in the sun stays well below the boiling of
+    /// water.
+    /// </summary>
     private const double Coldest = -90;
     private const double Hottest = 100;
 

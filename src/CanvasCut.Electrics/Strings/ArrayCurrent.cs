@@ -35,7 +35,10 @@ public static class ArrayCurrent
         return (strings - 1) * Design(label.ShortCurrent);
     }
 
-    /// <summary>Whether strings need no fuse of their own: it holds when what comes back is within the label's largest series fuse, and fails when each needs one.</summary>
+    /// <summary>
+    /// Whether strings need no fuse of their own: it holds when what comes back is within the label's largest series fuse, and fails when each
+    /// needs one.
+    /// </summary>
     public static Judgement WithoutStringFuses(PanelLabel label, int strings)
     {
         var reverse = Reverse(label, strings);

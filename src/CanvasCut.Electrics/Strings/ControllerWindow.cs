@@ -35,7 +35,10 @@ public static class ControllerWindow
         : bank.Absorption is not { } absorption ? Judgement.NotChecked(Missing.Absorption, voltages.HotPeak.Value)
         : Above(voltages.HotPeak, absorption + drop + (controller.Kind == ControllerKind.PulseWidth ? SwitchNeeds : BuckNeeds));
 
-    /// <summary>The current of all strings against what the controller takes; a caution where only the edges of clouds go beyond (common practice, no source).</summary>
+    /// <summary>
+    /// The current of all strings against what the controller takes; a caution where only the edges of clouds go beyond (common practice, no
+    /// source).
+    /// </summary>
     public static Judgement Current(ElectricCurrent sumOfShortCurrents, ChargeController controller) => controller.LargestInputCurrent is { } most
         ? new(sumOfShortCurrents > most ? Finding.Fails : CloudEdge * sumOfShortCurrents > most ? Finding.Caution : Finding.Holds, sumOfShortCurrents, most)
         : Judgement.NotChecked(Missing.ControllerCurrent, sumOfShortCurrents);

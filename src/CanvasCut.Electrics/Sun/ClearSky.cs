@@ -34,7 +34,10 @@ public static class ClearSky
         return Irradiation.FromWattHoursPerSquareMeter(sum * 24 / StepsPerDay);
     }
 
-    /// <summary>What falls outside the air on level ground in a day: FAO Irrigation and Drainage Paper 56, equations 21 to 25; good up to 55 degrees of latitude.</summary>
+    /// <summary>
+    /// What falls outside the air on level ground in a day: FAO Irrigation and Drainage Paper 56, equations 21 to 25; good up to 55 degrees of
+    /// latitude.
+    /// </summary>
     public static Irradiation OutsideDay(Angle latitude, int dayOfYear)
     {
         var (lat, dec) = (latitude.Radians, FaoDeclination(dayOfYear).Radians);

@@ -47,7 +47,10 @@ public static class PlaneLight
         return Ratio.FromDecimalFractions(cosine <= 0 ? 0 : Math.Max(0, 1 - (Reflecting * ((1 / cosine) - 1))));
     }
 
-    /// <summary>The mean, over all headings of a boat that swings, of the cosine under which the sun falls on a panel of such a tilt; from behind counts as nothing.</summary>
+    /// <summary>
+    /// The mean, over all headings of a boat that swings, of the cosine under which the sun falls on a panel of such a tilt; from behind counts
+    /// as nothing.
+    /// </summary>
     public static double MeanCosine(Angle tilt, Angle zenith) => Swung(zenith, tilt, incidence => Math.Max(0, Math.Cos(incidence.Radians)));
 
     /// <summary>The same with what the panel's face throws back.</summary>

@@ -10,7 +10,8 @@ public static class VoltageDrop
     private const double PerKelvin = 0.00393;
 
     /// <summary>The drop over a run of so much one way, the copper being so warm.</summary>
-    /// <remarks>Sizes in gauges are reckoned with the trade's 10.75 ohm circular mils a foot as their value at 20 C: 4 % more than copper has, to the safe side.</remarks>
+    /// <remarks>Sizes in gauges are reckoned with the trade's 10.75 ohm circular mils a foot as their value at 20 C: 4 % more than copper has, to
+    /// the safe side.</remarks>
     public static ElectricPotential Of(WireSize wire, ElectricCurrent current, Length oneWay, Temperature copper) => ElectricPotential.FromVolts(
         2 * oneWay.Kilometers * current.Amperes * wire.ResistancePerKilometre.Ohms * Warm(copper));
 

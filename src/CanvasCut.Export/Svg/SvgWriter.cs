@@ -5,7 +5,8 @@ namespace CanvasCut.Export.Svg;
 
 /// <summary>Writes a sheet as SVG 1.1, true to size: one user unit is one millimetre.</summary>
 /// <remarks>
-/// Every line is black and has its role as class and <c>data-role</c>; what shows a known thing has its key as <c>data-shows</c>. Text carries its own length, so that the
+/// Every line is black and has its role as class and <c>data-role</c>; what shows a known thing has its key as <c>data-shows</c>. Text carries its
+/// own length, so that the
 /// layout is the same with whatever font the viewer has. Coordinates are rounded to 0.0001 mm.
 /// </remarks>
 public static class SvgWriter

@@ -83,7 +83,8 @@ public static class ResultsComparison
     private static ComparedLine Troubled(string file, string trouble) => new(file, string.Empty, null, trouble);
 
     /// <summary>The distance in the quarter turn that suits best, the middles of the boxes laid on each other.</summary>
-    /// <remarks>A box's corner has the whole rounding of the file's numbers in it, and every other point would bear it beside its own; the middle has half of both sides'.</remarks>
+    /// <remarks>A box's corner has the whole rounding of the file's numbers in it, and every other point would bear it beside its own; the middle
+    /// has half of both sides'.</remarks>
     private static Length DistanceOf(ImmutableArray<Point> model, ImmutableArray<Point> line)
     {
         var there = FromMiddle(line);

@@ -16,7 +16,10 @@ internal sealed record WrittenPiece(string Id, string Name, ImmutableArray<Point
 /// <param name="IsForOnePrinter">Whether the pages of templates.pdf are stretched for a printer that is not true.</param>
 internal sealed record WrittenModel(ImmutableArray<WrittenPiece> Pieces, ImmutableArray<string> Files, bool IsForOnePrinter)
 {
-    /// <summary>Reads the model of every carrier of a folder, with the folder of its files below that one, empty for itself; none when it holds no results of ours.</summary>
+    /// <summary>
+    /// Reads the model of every carrier of a folder, with the folder of its files below that one, empty for itself; none when it holds no
+    /// results of ours.
+    /// </summary>
     public static ImmutableArray<(string Below, WrittenModel Model)> In(string folder)
     {
         var log = new ProblemLog();

@@ -4,7 +4,10 @@ using CanvasCut.Design;
 
 namespace CanvasCut.Job;
 
-/// <summary>results.json, a property for each name; docs/results.md tells what they hold. What is in words says so, all else is the same in every language.</summary>
+/// <summary>
+/// results.json, a property for each name; docs/results.md tells what they hold. What is in words says so, all else is the same in every
+/// language.
+/// </summary>
 /// <remarks>Of one carrier and of several. What waits for the cut plan is null where it was not waited for.</remarks>
 internal sealed record ResultsDocument(
     string Format,

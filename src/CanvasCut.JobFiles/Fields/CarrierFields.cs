@@ -57,7 +57,9 @@ internal static class CarrierFields
         new Field("chafe.turn_under", Length, Reach("0 mm", "40 mm"), Presence.Optional).Or("1/2 in", Say.Later("US Army TM 10-1670, patches")),
     ];
 
-    /// <summary>Whether a default is worth telling: what a strip is sewn to only where there is one, and the sizes of what holds it only where it does.</summary>
+    /// <summary>
+    /// Whether a default is worth telling: what a strip is sewn to only where there is one, and the sizes of what holds it only where it does.
+    /// </summary>
     public static bool Concerns(string field, JobValues values) => field switch
     {
         "weather_strip.pitch" => Held(values) is "hook-and-loop" or "snaps",

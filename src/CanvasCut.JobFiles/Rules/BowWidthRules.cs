@@ -13,7 +13,9 @@ internal static class BowWidthRules
 {
     private const double MostOff = 0.15;
 
-    /// <summary>A bow whose crown is a third of its chord has this chord over its girth; where the crown tells of it, a rounder one is not questioned.</summary>
+    /// <summary>
+    /// A bow whose crown is a third of its chord has this chord over its girth; where the crown tells of it, a rounder one is not questioned.
+    /// </summary>
     private const double LeastChord = 0.78;
 
     public static void Check(JobValues values, RuleLog rules, (BowArc Arc, Length? Width) bow, Func<string, string> place)

@@ -11,7 +11,10 @@ internal static partial class TomlText
     private const int MostCharacters = 100_000;
     private const int MostBrackets = 2_000;
 
-    /// <summary>The tables of the file. Where its syntax is wrong, which is reported, lines are read as they were meant; without those where that is not plain, and then the file is not whole.</summary>
+    /// <summary>
+    /// The tables of the file. Where its syntax is wrong, which is reported, lines are read as they were meant; without those where that is not
+    /// plain, and then the file is not whole.
+    /// </summary>
     public static (TomlTable Root, bool IsWhole) Read(string text, string fileName, ProblemLog log)
     {
         if (text.Length > MostCharacters || text.Count(character => character is '[' or '{') > MostBrackets)

@@ -4,7 +4,8 @@ using UnitsNet;
 namespace CanvasCut.JobFiles;
 
 /// <summary>Papers by name.</summary>
-/// <remarks>A sizes: ISO 216. Letter, Tabloid, ANSI C, D, E: ANSI/ASME Y14.1 (A to E). Arch D and E, of the architectural series: 24 by 36 and 36 by 48 in.</remarks>
+/// <remarks>A sizes: ISO 216. Letter, Tabloid, ANSI C, D, E: ANSI/ASME Y14.1 (A to E). Arch D and E, of the architectural series: 24 by 36 and 36 by
+/// 48 in.</remarks>
 internal static class PaperSizes
 {
     private const string Roll = "roll ";

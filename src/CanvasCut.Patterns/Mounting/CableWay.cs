@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace CanvasCut.Patterns;
 
-/// <summary>How far a panel's cable runs over the top: from the middle of its box, by its hole if it has one, straight to the nearest edge of the top.</summary>
+/// <summary>
+/// How far a panel's cable runs over the top: from the middle of its box, by its hole if it has one, straight to the nearest edge of the top.
+/// </summary>
 public static class CableWay
 {
     /// <summary>The way; null when the place of the box is not known, nor that of a hole.</summary>

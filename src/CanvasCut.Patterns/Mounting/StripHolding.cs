@@ -5,7 +5,9 @@ using UnitsNet;
 
 namespace CanvasCut.Patterns;
 
-/// <summary>What holds a weather strip's free edge, where it lies when all is closed: as far from the strip's edge on the strip as on what is under it.</summary>
+/// <summary>
+/// What holds a weather strip's free edge, where it lies when all is closed: as far from the strip's edge on the strip as on what is under it.
+/// </summary>
 /// <param name="Kind">What it is; not nothing.</param>
 /// <param name="Size">Across: of a snap, of a square of hook-and-loop, of the rod.</param>
 /// <param name="Centres">The middle of each snap or square, from port or from forward; none of a rod, or where the pockets leave no room for two.</param>

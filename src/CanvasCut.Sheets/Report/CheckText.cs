@@ -17,7 +17,9 @@ public static class CheckText
         _ => Say.Of("not checked"),
     };
 
-    /// <summary>The value found; empty when nothing was measured. A distance below zero is told as an overlap; a wind that was found is itself a limit.</summary>
+    /// <summary>
+    /// The value found; empty when nothing was measured. A distance below zero is told as an overlap; a wind that was found is itself a limit.
+    /// </summary>
     public static string ValueOf(CheckResult result, PrintUnits units) => result.Measured switch
     {
         { Value: { Millimeters: < 0 } value, IsAtLeast: true } => Say.Of($"overlap {Text(-value, units)}"),

@@ -59,7 +59,10 @@ public sealed record WorkSchedule(ImmutableArray<ScheduledStep> Steps, Duration 
         return new(order.ToImmutable(), hoursPerDay);
     }
 
-    /// <summary>How long it takes until a rest that only leads to the next one is over: a panel laid is weighted the same day, but need not be lifted on it.</summary>
+    /// <summary>
+    /// How long it takes until a rest that only leads to the next one is over: a panel laid is weighted the same day, but need not be lifted on
+    /// it.
+    /// </summary>
     private static Duration TogetherOf(WorkGraph graph, WorkStep step, Duration hoursPerDay)
     {
         if (step.Time.Wait <= Duration.Zero || step.Time.Wait >= hoursPerDay)
@@ -71,7 +74,10 @@ public sealed record WorkSchedule(ImmutableArray<ScheduledStep> Steps, Duration 
         return after.Count == 0 ? step.Time.Hands : step.Time.Hands + step.Time.Wait + after.Aggregate(UnitMath.Max);
     }
 
-    /// <summary>The first that can be done, what starts a wait before others; but nothing that would put off to another day what is soon ready to start one.</summary>
+    /// <summary>
+    /// The first that can be done, what starts a wait before others; but nothing that would put off to another day what is soon ready to start
+    /// one.
+    /// </summary>
     private static OpenStep Next(IReadOnlyList<OpenStep> ready, Duration clock, WorkDays days)
     {
         var first = ready.Where(each => each.From <= clock).MinBy(each => (each.StartsWait ? 0 : 1, each.Index))!;

@@ -23,7 +23,9 @@ public sealed record WorkStep(StepTask Task, StepFlow Flow, StepTime Time, StepA
     /// <summary>How it is told for any number of things; null where it is about one thing.</summary>
     internal StepGroup? Group { get; init; }
 
-    /// <summary>Whether it is done once for the whole top, and how much longer it takes for each further carrier; null where each carrier has its own.</summary>
+    /// <summary>
+    /// Whether it is done once for the whole top, and how much longer it takes for each further carrier; null where each carrier has its own.
+    /// </summary>
     internal Duration? OnceAndFurther { get; init; }
 }
 

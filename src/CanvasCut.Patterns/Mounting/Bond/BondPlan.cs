@@ -56,7 +56,10 @@ public sealed record BondPlan(
     public ImmutableArray<(Point From, Point To)> Rows =>
         [.. Webbing.SelectMany(strip => strip.Rows), .. Patches.SelectMany(patch => Around(patch.Grown(-StitchRows.FromFold.Millimeters)))];
 
-    /// <summary>The plans of several panels as one: the ground is that of the first which has more than the carrier's own cloth, and bears what the weakest does.</summary>
+    /// <summary>
+    /// The plans of several panels as one: the ground is that of the first which has more than the carrier's own cloth, and bears what the
+    /// weakest does.
+    /// </summary>
     public static BondPlan Joined(ImmutableArray<BondPlan> plans) => plans is [var only] ? only : new(
         plans.Select(plan => plan.Ground).FirstOrDefault(ground => ground != BondGround.Cloth),
         [.. plans.SelectMany(plan => plan.Tape)],

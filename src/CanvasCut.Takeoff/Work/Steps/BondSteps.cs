@@ -117,7 +117,9 @@ internal static class BondSteps
     /// <summary>Between a hanging box and the table; common practice, no source.</summary>
     private static readonly Length FreeUnderBox = Length.FromMillimeters(5);
 
-    /// <summary>How thick the support must be at least under a panel that lies on its face; null when there is no box on it, or its place is not known.</summary>
+    /// <summary>
+    /// How thick the support must be at least under a panel that lies on its face; null when there is no box on it, or its place is not known.
+    /// </summary>
     private static string? Support(WorkSubject subject) =>
         Boxes(subject).Where(box => !box.IsAtBack).OrderByDescending(box => box.Height).FirstOrDefault() is { } box ? LimitWords.Least(box.Height + FreeUnderBox, subject.Job.Units) : null;
 

@@ -8,7 +8,10 @@ using static CanvasCut.Takeoff.StepWriting;
 
 namespace CanvasCut.Takeoff;
 
-/// <summary>Sets what holds the weather strips' free edges: on the carrier's side at the marks of the template, before the bond; on the top's where that came to lie.</summary>
+/// <summary>
+/// Sets what holds the weather strips' free edges: on the carrier's side at the marks of the template, before the bond; on the top's where that
+/// came to lie.
+/// </summary>
 internal static class StripHoldSteps
 {
     /// <summary>Cut, cap and draw in a rod, and sew its hem shut; from memory.</summary>
